@@ -38,7 +38,7 @@ internal sealed class ColdPotLife : Problem
         TimeSpan byRule = stated / rule.RateFactor(at, reference);
         TimeSpan byArrhenius = stated / arrhenius.RateFactor(at, reference);
         // end
-        return new(new Workings("Rate at another temperature", [], [rule.Workings(at, reference), arrhenius.Workings(at, reference)]),
+        return new(new Workings("Rate at another temperature", [rule.Workings(at, reference), arrhenius.Workings(at, reference)]),
         [
             new("pot life by the rule", Measure.Minutes, byRule.TotalSeconds, "120"),
             new("rate by the activation energy", Measure.Number, arrhenius.RateFactor(at, reference), "0.4846"),

@@ -41,7 +41,7 @@ internal sealed class PrimerForTub : Problem
         CoatDemand coat = new(area, layer, gun, losses);
         PouredMix cup = new(layer.Product, coat.Total, layer.Reducer);
         // end
-        return new(new Workings("One coat and its cup", [], [coat.Workings(), cup.Workings()]),
+        return new(new Workings("One coat and its cup", [coat.Workings(), cup.Workings()]),
         [
             new("to mix", Measure.Liquid, coat.Total.CubicMeters, "341.4"),
             new("base", Measure.Liquid, cup.Parts[0].Volume.CubicMeters, "206.9"),

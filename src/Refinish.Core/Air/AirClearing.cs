@@ -38,11 +38,7 @@ public sealed record AirClearing
 
     /// <summary>The mixing factor, 1 (perfect) to 10 (poor); 1 unless given, which no real room reaches.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double MixingFactor
-    {
-        get => mixing;
-        init => mixing = Guard.Within(value, Bounds.Between(1, 10, Measure.Number), nameof(MixingFactor));
-    }
+    public double MixingFactor { get => mixing; init => mixing = Guard.Within(value, Bounds.Between(1, 10, Measure.Number)); }
 
     /// <summary>The room, for the flow of air; <see langword="null"/> unless given.</summary>
     public Room? Room { get; init; }
@@ -103,12 +99,12 @@ public sealed record AirClearing
         Measure.Percent.Format(Share().Value, DisplayUnits.Si, 6) + " removed in " + Measure.Minutes.Format(Seconds().Value) + " at "
         + Measure.AirChanges.Format(Rate().Value) + ", mixing factor " + Figures.Significant(mixing, 4);
 
-    private static double Part(Ratio removed) => Guard.Within(removed, Bounds.Between(1e-4, 0.999999, Measure.Percent), nameof(removed));
+    private static double Part(Ratio removed) => Guard.Within(removed, Bounds.Between(1e-4, 0.999999, Measure.Percent));
 
     private static double PerSecond(double airChangesPerHour) =>
         Guard.Within(airChangesPerHour / 3600, Bounds.Between(0.001 / 3600, 10000.0 / 3600, Measure.AirChanges), nameof(airChangesPerHour));
 
-    private static double Duration(TimeSpan time) => Guard.Within(time, Bounds.Between(1, 60 * 86400, Measure.Minutes), nameof(time));
+    private static double Duration(TimeSpan time) => Guard.Within(time, Bounds.Between(1, 60 * 86400, Measure.Minutes));
 
     private Num Share(Trace? t = null) => removed is double part
         ? t.Given("E", part, Measure.Percent)

@@ -40,11 +40,7 @@ public sealed partial class AirStudy
 
     /// <summary>Vapour pressures by which saturation is judged; <see cref="Air.VapourPressures.All"/> unless given.</summary>
     /// <exception cref="ArgumentException">The list is missing or holds an empty entry.</exception>
-    public IReadOnlyList<VapourPressureFit> VapourPressures
-    {
-        get;
-        init => field = Guard.List(value, nameof(VapourPressures));
-    }
+    public IReadOnlyList<VapourPressureFit> VapourPressures { get; init => field = Guard.List(value); }
     = Air.VapourPressures.All;
 
     /// <summary>
@@ -93,16 +89,14 @@ public sealed partial class AirStudy
     /// The flow that would do so if the coats flashed as they are sprayed and spraying never ended: K · G / (the share of the limit that is
     /// allowed). Never less than <see cref="AirflowForFlammableLimit"/>.
     /// </summary>
-    public VolumeFlow? SteadyAirflowForFlammableLimit =>
-        Flammability.IsWhole ? Flow(SteadyFlow(Flammability.Weights)) : null;
+    public VolumeFlow? SteadyAirflowForFlammableLimit => Flammability.IsWhole ? Flow(SteadyFlow(Flammability.Weights)) : null;
 
     /// <summary>
     /// The flow the exhaust must really move so that neither the mixture index of the lowest eight-hour limits of the set nor that of the
     /// short-term limits is above 1; zero when both are below without a fan, <see langword="null"/> when a substance has no eight-hour
     /// limit. In a bathroom it is usually far beyond any fan: then breathing protection has to do it.
     /// </summary>
-    public VolumeFlow? AirflowForExposureIndex =>
-        Strictest.IsWhole ? Flow(FlowForIndex()) : null;
+    public VolumeFlow? AirflowForExposureIndex => Strictest.IsWhole ? Flow(FlowForIndex()) : null;
 
     /// <summary>
     /// The flow the exhaust must really move (mixing factor included) so that the peak stays at a share of the lower flammable limit.
@@ -113,7 +107,7 @@ public sealed partial class AirStudy
     /// <returns>The flow; zero when it does without a fan, <see langword="null"/> when a limit is not known.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ofLowerFlammableLimit"/> is outside its range.</exception>
     public VolumeFlow? AirflowToHold(Ratio ofLowerFlammableLimit) =>
-        Holding(Guard.Within(ofLowerFlammableLimit, Bounds.Positive(Measure.Percent, 1), nameof(ofLowerFlammableLimit)));
+        Holding(Guard.Within(ofLowerFlammableLimit, Bounds.Positive(Measure.Percent, 1)));
 
     /// <summary>How long after the last spray the air is at or below a fraction of the lower flammable limit for good.</summary>
     /// <param name="ofLowerFlammableLimit">The fraction, more than 0 and at most 100 %.</param>
@@ -122,7 +116,7 @@ public sealed partial class AirStudy
     /// </returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ofLowerFlammableLimit"/> is outside its range.</exception>
     public TimeSpan? TimeToClear(Ratio ofLowerFlammableLimit) =>
-        Flammability.TimeToFall(Guard.Within(ofLowerFlammableLimit, Bounds.Positive(Measure.Percent, 1), nameof(ofLowerFlammableLimit)));
+        Flammability.TimeToFall(Guard.Within(ofLowerFlammableLimit, Bounds.Positive(Measure.Percent, 1)));
 
     /// <summary>
     /// How long after the last spray the momentary mixture index, over the lowest eight-hour limit of the set for each substance, is at or
@@ -147,7 +141,7 @@ public sealed partial class AirStudy
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public LimitComparison ReEntry(TimeSpan wait, double criterion = 0.1)
     {
-        double seconds = Guard.Within(wait, Bounds.NotNegative(Measure.Hours, 60 * 86400), nameof(wait));
+        double seconds = Guard.Within(wait, Bounds.NotNegative(Measure.Hours, 60 * 86400));
         return new LimitComparison(
             "mixture index " + Measure.Hours.Format(seconds) + " after the last spray",
             Changes > 0 && Strictest.IsWhole ? Strictest.GreatestFrom(seconds) : null,
@@ -171,7 +165,7 @@ public sealed partial class AirStudy
     /// <exception cref="ArgumentNullException"><paramref name="before"/> is missing.</exception>
     public LimitComparison? Humidity(MoistAir before)
     {
-        double kelvins = Guard.NotNull(before, nameof(before)).DryBulb.Kelvins;
+        double kelvins = Guard.NotNull(before).DryBulb.Kelvins;
         SubstanceAir? water = Substances.FirstOrDefault(one => one.Solvent.IsWater);
         if (water is null)
         {
@@ -208,13 +202,10 @@ public sealed partial class AirStudy
         return new ValueList<LimitComparison>(comparisons);
     }
 
-    private static double Criterion(double criterion) => Guard.Within(criterion, Bounds.Positive(Measure.Number, 1), nameof(criterion));
+    private static double Criterion(double criterion) => Guard.Within(criterion, Bounds.Positive(Measure.Number, 1));
 
     /// <summary>Of which substances a fraction of the flammable limit speaks, where not of all.</summary>
-    internal string FlammableOf =>
-        !Flammability.IsWhole ? KnownOnly
-        : HoldsNonBurning ? ", of the substances that burn"
-        : string.Empty;
+    internal string FlammableOf => !Flammability.IsWhole ? KnownOnly : HoldsNonBurning ? ", of the substances that burn" : string.Empty;
 
     /// <summary>Whether a vapour other than water is said not to burn.</summary>
     internal bool HoldsNonBurning => Array.Exists(Load.Solvents, solvent => solvent.Flammability.IsNonBurning && !solvent.IsWater);

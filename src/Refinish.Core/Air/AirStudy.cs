@@ -76,10 +76,10 @@ public sealed partial class AirStudy
     /// </exception>
     public AirStudy(Room room, Exhaust exhaust, IReadOnlyList<Emission> emissions, TimeSpan shift, LimitSet limits)
     {
-        Room = Guard.NotNull(room, nameof(room));
-        Exhaust = Guard.NotNull(exhaust, nameof(exhaust));
-        Emissions = Guard.List(emissions, nameof(emissions), 1);
-        this.shift = Guard.Within(shift, Bounds.Between(FifteenMinutes, 16 * 3600, Measure.Hours), nameof(shift));
+        Room = Guard.NotNull(room);
+        Exhaust = Guard.NotNull(exhaust);
+        Emissions = Guard.List(emissions, 1);
+        this.shift = Guard.Within(shift, Bounds.Between(FifteenMinutes, 16 * 3600, Measure.Hours));
         Limits = LimitSet.Checked(limits, nameof(limits));
 
         Load = new AirLoad(Emissions);
@@ -198,7 +198,7 @@ public sealed partial class AirStudy
     public MassBalance BalanceAt(Solvent solvent, TimeSpan time)
     {
         double seconds = Time(time, nameof(time));
-        int kept = Load.IndexOfKept(Guard.NotNull(solvent, nameof(solvent)).CasNumber);
+        int kept = Load.IndexOfKept(Guard.NotNull(solvent).CasNumber);
         if (kept >= 0)
         {
             return Load.Kept(Load.Kept(kept), seconds);
@@ -217,7 +217,7 @@ public sealed partial class AirStudy
 
     internal int Known(Solvent solvent)
     {
-        int index = Load.IndexOf(Guard.NotNull(solvent, nameof(solvent)).CasNumber);
+        int index = Load.IndexOf(Guard.NotNull(solvent).CasNumber);
         return index >= 0 ? index : throw new ArgumentException(solvent + " is not released in this study.", nameof(solvent));
     }
 }

@@ -33,7 +33,7 @@ public sealed record Exhaust
     public required VolumeFlow LabelFlow
     {
         get => VolumeFlow.FromCubicMetersPerSecond(labelFlow);
-        init => labelFlow = Guard.Within(value, Bounds.NotNegative(Measure.Airflow, 10), nameof(LabelFlow));
+        init => labelFlow = Guard.Within(value, Bounds.NotNegative(Measure.Airflow, 10));
     }
 
     /// <summary>Part of the label flow that is really moved, more than 0 and at most 100 %; 60 % unless given, which is invented.</summary>
@@ -41,16 +41,12 @@ public sealed record Exhaust
     public Ratio DeliveredFraction
     {
         get => Ratio.FromDecimalFractions(deliveredFraction);
-        init => deliveredFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(DeliveredFraction));
+        init => deliveredFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1));
     }
 
     /// <summary>The mixing factor K, 1 (perfect) to 10 (poor); 3 unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double MixingFactor
-    {
-        get => mixingFactor;
-        init => mixingFactor = Guard.Within(value, Bounds.Between(1, 10, Measure.Number), nameof(MixingFactor));
-    }
+    public double MixingFactor { get => mixingFactor; init => mixingFactor = Guard.Within(value, Bounds.Between(1, 10, Measure.Number)); }
 
     /// <summary>The flow really moved: label flow × delivered fraction.</summary>
     public VolumeFlow EffectiveFlow => VolumeFlow.FromCubicMetersPerSecond(Moved().Value);

@@ -24,8 +24,7 @@ public sealed record ExposureReading
     /// <param name="measured">The concentration, 0 to 100 % by volume.</param>
     /// <exception cref="ArgumentException"><paramref name="limit"/> has no figure by volume.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="measured"/> is outside its range.</exception>
-    public ExposureReading(ExposureLimit limit, Ratio measured)
-        : this(Guard.NotNull(limit, nameof(limit)).CasNumber, limit.Substance, measured)
+    public ExposureReading(ExposureLimit limit, Ratio measured) : this(Guard.NotNull(limit).CasNumber, limit.Substance, measured)
     {
         Limit = limit.VolumeFraction is not null
             ? limit
@@ -39,8 +38,8 @@ public sealed record ExposureReading
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="measured"/> is outside its range.</exception>
     public ExposureReading(ExposureLimit limit, MassConcentration measured)
     {
-        Guard.NotNull(limit, nameof(limit));
-        this.measured = Guard.Within(measured, Bounds.NotNegative(Measure.MassConcentration, 1), nameof(measured));
+        Guard.NotNull(limit);
+        this.measured = Guard.Within(measured, Bounds.NotNegative(Measure.MassConcentration, 1));
         byMass = true;
         CasNumber = limit.CasNumber;
         Substance = limit.Substance;
@@ -51,9 +50,9 @@ public sealed record ExposureReading
 
     private ExposureReading(string casNumber, string substance, Ratio measured)
     {
-        CasNumber = Guard.Named(casNumber, nameof(casNumber));
-        Substance = Guard.Named(substance, nameof(substance));
-        this.measured = Guard.Within(measured, Bounds.NotNegative(Measure.PartsPerMillion, 1), nameof(measured));
+        CasNumber = Guard.Named(casNumber);
+        Substance = Guard.Named(substance);
+        this.measured = Guard.Within(measured, Bounds.NotNegative(Measure.PartsPerMillion, 1));
     }
 
     /// <summary>Registry number of the substance.</summary>

@@ -43,7 +43,7 @@ public sealed record FlammableMixture
     /// <exception cref="ArgumentOutOfRangeException">Together they are more than 100 %.</exception>
     public FlammableMixture(IReadOnlyList<FlammableVapour> vapours)
     {
-        this.vapours = Guard.List(vapours, nameof(vapours), 1);
+        this.vapours = Guard.List(vapours, 1);
         Guard.Rule(Sum().Value <= 1 + 1e-9, nameof(vapours), Sum().Value, Measure.Percent, "parts that add up to at most 100 %");
     }
 
@@ -70,20 +70,12 @@ public sealed record FlammableMixture
 
     /// <summary>What vapour may reach of its lower flammable limit, a quarter unless given.</summary>
     /// <exception cref="ArgumentNullException">It is missing.</exception>
-    public FlammableShare Allowed
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Allowed));
-    }
+    public FlammableShare Allowed { get; init => field = Guard.NotNull(value); }
     = FlammableShare.Quarter;
 
     /// <summary>The share to design for, a tenth unless given.</summary>
     /// <exception cref="ArgumentNullException">It is missing.</exception>
-    public FlammableShare Design
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Design));
-    }
+    public FlammableShare Design { get; init => field = Guard.NotNull(value); }
     = FlammableShare.Tenth;
 
     /// <summary>
@@ -127,11 +119,9 @@ public sealed record FlammableMixture
 
     private static Num Part(FlammableVapour vapour, int i, Trace? t) => t.Given("c", i, vapour.Part, Measure.Percent);
 
-    private Num Lower(Trace? t = null) =>
-        t.Step("lower limit of the mixture", "LFL", Measure.Percent, LeChatelier, Sum(t) / OfLower(t));
+    private Num Lower(Trace? t = null) => t.Step("lower limit of the mixture", "LFL", Measure.Percent, LeChatelier, Sum(t) / OfLower(t));
 
-    private Num Upper(Trace? t = null) =>
-        t.Step("upper limit of the mixture", "UFL", Measure.Percent, LeChatelier, Sum(t) / OfUpper(t));
+    private Num Upper(Trace? t = null) => t.Step("upper limit of the mixture", "UFL", Measure.Percent, LeChatelier, Sum(t) / OfUpper(t));
 
     /// <summary>How the limits follow.</summary>
     /// <returns>The derivation.</returns>

@@ -23,9 +23,9 @@ public sealed record FlammableVapour
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="fraction"/> is outside its range.</exception>
     public FlammableVapour(string name, Ratio fraction, Flammability flammability)
     {
-        Name = Guard.Named(name, nameof(name));
-        this.fraction = Guard.Within(fraction, Bounds.Positive(Measure.Percent, 1), nameof(fraction));
-        Flammability = !Guard.NotNull(flammability, nameof(flammability)).IsNonBurning
+        Name = Guard.Named(name);
+        this.fraction = Guard.Within(fraction, Bounds.Positive(Measure.Percent, 1));
+        Flammability = !Guard.NotNull(flammability).IsNonBurning
             ? flammability
             : throw new ArgumentException(
                 "flammability says that " + name + " does not burn; leave it out of the mixture.", nameof(flammability));

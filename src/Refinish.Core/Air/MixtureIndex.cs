@@ -35,7 +35,7 @@ public sealed record MixtureIndex
     /// </exception>
     public MixtureIndex(IReadOnlyList<ExposureReading> readings)
     {
-        this.readings = Guard.List(readings, nameof(readings), 1);
+        this.readings = Guard.List(readings, 1);
         HashSet<string> known = new(StringComparer.Ordinal);
         foreach (ExposureReading reading in this.readings)
         {

@@ -38,8 +38,8 @@ public sealed class PersonExposure
     /// </exception>
     public PersonExposure(string person, IReadOnlyList<RoomStay> stays, LimitSet limits)
     {
-        Person = Guard.Named(person, nameof(person));
-        Stays = Guard.List(stays, nameof(stays));
+        Person = Guard.Named(person);
+        Stays = Guard.List(stays);
         Limits = LimitSet.Checked(limits, nameof(limits));
         RoomStay[] ordered = [.. Stays.OrderBy(stay => stay.From)];
         for (int i = 1; i < ordered.Length; i++)

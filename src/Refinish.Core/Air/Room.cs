@@ -27,9 +27,9 @@ public sealed record Room
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the volume is outside 2 to 500 m³.</exception>
     public Room(Length length, Length width, Length height)
     {
-        this.length = Guard.Within(length, Bounds.Between(0.5, 20, Measure.Distance), nameof(length));
-        this.width = Guard.Within(width, Bounds.Between(0.5, 20, Measure.Distance), nameof(width));
-        this.height = Guard.Within(height, Bounds.Between(1.5, 10, Measure.Distance), nameof(height));
+        this.length = Guard.Within(length, Bounds.Between(0.5, 20, Measure.Distance));
+        this.width = Guard.Within(width, Bounds.Between(0.5, 20, Measure.Distance));
+        this.height = Guard.Within(height, Bounds.Between(1.5, 10, Measure.Distance));
         double volume = Whole().Value;
         Guard.Rule(volume is >= 2 and <= 500, nameof(Volume), volume, Measure.RoomVolume, "at least 2 m³ and at most 500 m³");
     }
@@ -51,7 +51,7 @@ public sealed record Room
     public Pressure AirPressure
     {
         get => Pressure.FromPascals(pressure);
-        init => pressure = Guard.Within(value, Bounds.Between(20e3, 110e3, Measure.Pressure), nameof(AirPressure));
+        init => pressure = Guard.Within(value, Bounds.Between(20e3, 110e3, Measure.Pressure));
     }
 
     /// <summary>
@@ -64,7 +64,7 @@ public sealed record Room
     public VolumeFlow Infiltration
     {
         get => VolumeFlow.FromCubicMetersPerSecond(infiltration);
-        init => infiltration = Guard.Within(value, Bounds.NotNegative(Measure.Airflow, 10), nameof(Infiltration));
+        init => infiltration = Guard.Within(value, Bounds.NotNegative(Measure.Airflow, 10));
     }
 
     /// <summary>

@@ -16,7 +16,7 @@ public sealed record RoomStay
     /// <exception cref="ArgumentOutOfRangeException">A time is outside its range.</exception>
     public RoomStay(AirStudy study, TimeSpan from, TimeSpan until)
     {
-        Study = Guard.NotNull(study, nameof(study));
+        Study = Guard.NotNull(study);
         double entered = AirStudy.Time(from, nameof(from));
         double left = AirStudy.Time(until, nameof(until));
         Guard.Rule(left > entered, nameof(until), left, Measure.Hours, "after from, ", entered);

@@ -63,8 +63,8 @@ public sealed record VapourConcentration
     /// <returns>The concentration.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static VapourConcentration OfVolume(Ratio fraction, MolarMass molarMass, Temperature temperature, Pressure pressure) => new(
-        Guard.Within(fraction, Bounds.NotNegative(Measure.PartsPerMillion, 1), nameof(fraction)),
-        Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1), nameof(molarMass)),
+        Guard.Within(fraction, Bounds.NotNegative(Measure.PartsPerMillion, 1)),
+        Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1)),
         Kelvins(temperature),
         Pascals(pressure));
 
@@ -77,11 +77,10 @@ public sealed record VapourConcentration
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static VapourConcentration OfMass(MassConcentration mass, MolarMass molarMass, Temperature temperature, Pressure pressure)
     {
-        double molar = Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1), nameof(molarMass));
+        double molar = Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1));
         VapourConcentration air = new(0, molar, Kelvins(temperature), Pascals(pressure));
         double volume = air.Volume().Value;
-        double kilograms = Guard.Within(
-            mass, Bounds.NotNegative(Measure.MassConcentration, molar / volume).Because("the pure vapour"), nameof(mass));
+        double kilograms = Guard.Within(mass, Bounds.NotNegative(Measure.MassConcentration, molar / volume).Because("the pure vapour"));
         return new(AirKernel.VolumeFraction(kilograms, volume, molar).Value, molar, air.temperature, air.pressure);
     }
 
@@ -126,8 +125,7 @@ public sealed record VapourConcentration
     private Num Part(Trace? t) => t.Given("x", fraction, Measure.PartsPerMillion);
 
     private static double Kelvins(Temperature temperature) =>
-        Guard.Within(temperature, Bounds.Between(233.15, 423.15, Measure.Temperature), nameof(temperature));
+        Guard.Within(temperature, Bounds.Between(233.15, 423.15, Measure.Temperature));
 
-    private static double Pascals(Pressure pressure) =>
-        Guard.Within(pressure, Bounds.Between(20e3, 110e3, Measure.Pressure), nameof(pressure));
+    private static double Pascals(Pressure pressure) => Guard.Within(pressure, Bounds.Between(20e3, 110e3, Measure.Pressure));
 }

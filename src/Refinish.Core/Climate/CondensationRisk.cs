@@ -45,8 +45,8 @@ public sealed record CondensationRisk
     /// <exception cref="ArgumentOutOfRangeException">The air has another temperature than the room, or the spread is outside its range.</exception>
     public CondensationRisk(WarmUp warming, MoistAir air, TemperatureDelta? spread = null)
     {
-        Warming = Guard.NotNull(warming, nameof(warming));
-        Air = Guard.NotNull(air, nameof(air));
+        Warming = Guard.NotNull(warming);
+        Air = Guard.NotNull(air);
         this.spread = spread is TemperatureDelta given ? Guard.Within(given, Bounds.NotNegative(Measure.TemperatureDifference, 20), nameof(spread)) : 3;
         Guard.Rule(Math.Abs(air.Kelvins - Room) < 1e-6, nameof(air), air.Kelvins, Measure.Temperature, "the temperature of the room, ", Room);
     }

@@ -53,8 +53,8 @@ public sealed record MoistAir
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public MoistAir(Temperature dryBulb, Ratio relativeHumidity, Pressure? pressure = null)
         : this(
-            Guard.Within(dryBulb, Thermometer, nameof(dryBulb)),
-            Guard.Within(relativeHumidity, Bounds.Positive(Measure.Percent, 1), nameof(relativeHumidity)),
+            Guard.Within(dryBulb, Thermometer),
+            Guard.Within(relativeHumidity, Bounds.Positive(Measure.Percent, 1)),
             Pascals(pressure),
             nameof(relativeHumidity))
     {
@@ -146,8 +146,8 @@ public sealed record MoistAir
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range; a dew point is never above the air temperature.</exception>
     public static MoistAir FromDewPoint(Temperature dryBulb, Temperature dewPoint, Pressure? pressure = null)
     {
-        double t = Guard.Within(dryBulb, Thermometer, nameof(dryBulb));
-        double dew = Guard.Within(dewPoint, Bounds.Between(ClimateKernel.Coldest, t, Measure.Temperature), nameof(dewPoint));
+        double t = Guard.Within(dryBulb, Thermometer);
+        double dew = Guard.Within(dewPoint, Bounds.Between(ClimateKernel.Coldest, t, Measure.Temperature));
         double p = Pascals(pressure);
         return new MoistAir(t, HumidityAt(ClimateKernel.SaturationPressure(dew), t), p, nameof(dewPoint));
     }
@@ -160,8 +160,8 @@ public sealed record MoistAir
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or no air is so dry that a bulb gets that cold.</exception>
     public static MoistAir FromWetBulb(Temperature dryBulb, Temperature wetBulb, Pressure? pressure = null)
     {
-        double t = Guard.Within(dryBulb, Thermometer, nameof(dryBulb));
-        double wet = Guard.Within(wetBulb, Bounds.Between(ClimateKernel.Coldest, t, Measure.Temperature), nameof(wetBulb));
+        double t = Guard.Within(dryBulb, Thermometer);
+        double wet = Guard.Within(wetBulb, Bounds.Between(ClimateKernel.Coldest, t, Measure.Temperature));
         double p = Pascals(pressure);
         Num ratio = ClimateKernel.HumidityRatioOfWetBulb(t, wet, p, ClimateKernel.IsOverIce(wet));
         double vapour = ClimateKernel.VapourPressure(ratio, p).Value;
@@ -209,8 +209,7 @@ public sealed record MoistAir
     /// <param name="surface">Temperature of the surface, −60 to 60 °C.</param>
     /// <returns>The relative humidity at the surface; over ice at and below 0.01 °C.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside −60 to 60 °C.</exception>
-    public Ratio RelativeHumidityAt(Temperature surface) =>
-        Ratio.FromDecimalFractions(AtSurface(Guard.Within(surface, Thermometer, nameof(surface))).Value);
+    public Ratio RelativeHumidityAt(Temperature surface) => Ratio.FromDecimalFractions(AtSurface(Guard.Within(surface, Thermometer)).Value);
 
     /// <summary>How the relative humidity at a surface follows.</summary>
     /// <param name="surface">Temperature of the surface, −60 to 60 °C.</param>
@@ -218,7 +217,7 @@ public sealed record MoistAir
     /// <exception cref="ArgumentOutOfRangeException">Outside −60 to 60 °C.</exception>
     public Workings WorkingsAt(Temperature surface)
     {
-        double ts = Guard.Within(surface, Thermometer, nameof(surface));
+        double ts = Guard.Within(surface, Thermometer);
         return Trace.Of("Air at a surface", [Workings()], trace => AtSurface(ts, trace));
     }
 
@@ -232,14 +231,13 @@ public sealed record MoistAir
     public MoistAir HeatedTo(Temperature temperature)
     {
         Bounds range = Bounds.Between(Math.Max(Thermometer.Minimum, DewPointKelvins), Thermometer.Maximum, Measure.Temperature);
-        double t = Guard.Within(temperature, range, nameof(temperature));
+        double t = Guard.Within(temperature, range);
         return new MoistAir(t, HumidityAt(vapour, t), pressure, nameof(temperature));
     }
 
     /// <summary>How every result follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings() =>
-        Trace.Of("Humid air", PartialPressure, Dew, Mixing, Volume, Mass, WaterMass, Heat, Bulb, FrozenBulb);
+    public Workings Workings() => Trace.Of("Humid air", PartialPressure, Dew, Mixing, Volume, Mass, WaterMass, Heat, Bulb, FrozenBulb);
 
     /// <summary>The readings and the dew point in one line, in metric units.</summary>
     /// <returns>Text such as <c>22 °C, 60 % relative humidity, dew point 13.9 °C</c>.</returns>
@@ -249,8 +247,8 @@ public sealed record MoistAir
 
     private static (AirSolution Solution, double Pressure) Readings(AirReading first, AirReading second, Pressure? pressure)
     {
-        Guard.NotNull(first, nameof(first));
-        Guard.NotNull(second, nameof(second));
+        Guard.NotNull(first);
+        Guard.NotNull(second);
         double p = Pascals(pressure);
         AirSolution solution = new(first, second, p);
         Guard.Rule(!solution.IsDependent, nameof(second), second.Value, second.Measure, "a reading that tells something else than the " + first.Name);

@@ -27,7 +27,7 @@ public sealed record SprayLimits
     public required Temperature MinimumTemperature
     {
         get => Temperature.FromKelvins(minimumTemperature);
-        init => minimumTemperature = Guard.Within(value, Thermometer, nameof(MinimumTemperature));
+        init => minimumTemperature = Guard.Within(value, Thermometer);
     }
 
     /// <summary>Highest temperature of air and surface, −40 to 60 °C.</summary>
@@ -35,7 +35,7 @@ public sealed record SprayLimits
     public required Temperature MaximumTemperature
     {
         get => Temperature.FromKelvins(maximumTemperature);
-        init => maximumTemperature = Guard.Within(value, Thermometer, nameof(MaximumTemperature));
+        init => maximumTemperature = Guard.Within(value, Thermometer);
     }
 
     /// <summary>Highest relative humidity of the air, more than 0 and at most 100 %.</summary>
@@ -43,7 +43,7 @@ public sealed record SprayLimits
     public required Ratio MaximumRelativeHumidity
     {
         get => Ratio.FromDecimalFractions(maximumRelativeHumidity);
-        init => maximumRelativeHumidity = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(MaximumRelativeHumidity));
+        init => maximumRelativeHumidity = Guard.Within(value, Bounds.Positive(Measure.Percent, 1));
     }
 
     /// <summary>
@@ -54,7 +54,7 @@ public sealed record SprayLimits
     public Ratio MinimumRelativeHumidity
     {
         get => Ratio.FromDecimalFractions(minimumRelativeHumidity);
-        init => minimumRelativeHumidity = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(MinimumRelativeHumidity));
+        init => minimumRelativeHumidity = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>How far the surface has to be above the dew point: 3 K unless the data sheet asks for more; 0 to 20 K.</summary>
@@ -63,15 +63,11 @@ public sealed record SprayLimits
     public TemperatureDelta MinimumSpreadAboveDewPoint
     {
         get => TemperatureDelta.FromKelvins(minimumSpread);
-        init => minimumSpread = Guard.Within(value, Bounds.NotNegative(Measure.TemperatureDifference, 20), nameof(MinimumSpreadAboveDewPoint));
+        init => minimumSpread = Guard.Within(value, Bounds.NotNegative(Measure.TemperatureDifference, 20));
     }
 
     /// <summary>Where the limits come from.</summary>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The limits in one line, in metric units.</summary>
     /// <returns>Text such as <c>16 °C to 32 °C, at most 80 %, 3 K above dew point</c>.</returns>

@@ -44,9 +44,9 @@ public sealed record SprayWindow
     /// </exception>
     public SprayWindow(MoistAir air, Temperature surface, SprayLimits limits)
     {
-        Air = Guard.NotNull(air, nameof(air));
-        this.surface = Guard.Within(surface, MoistAir.Thermometer, nameof(surface));
-        Limits = Guard.NotNull(limits, nameof(limits));
+        Air = Guard.NotNull(air);
+        this.surface = Guard.Within(surface, MoistAir.Thermometer);
+        Limits = Guard.NotNull(limits);
         Guard.Rule(
             LeastHumidity <= HumidityLimit, nameof(SprayLimits.MinimumRelativeHumidity), LeastHumidity, Measure.Percent,
             "at most MaximumRelativeHumidity");

@@ -26,8 +26,7 @@ public sealed record StandardAtmosphere
     /// <summary>Takes the altitude.</summary>
     /// <param name="altitude">Above mean sea level, −500 to 11 000 m.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public StandardAtmosphere(Length altitude) =>
-        this.altitude = Guard.Within(altitude, Bounds.Between(-500, 11000, Measure.Distance), nameof(altitude));
+    public StandardAtmosphere(Length altitude) => this.altitude = Guard.Within(altitude, Bounds.Between(-500, 11000, Measure.Distance));
 
     /// <summary>Above mean sea level.</summary>
     public Length Altitude => Length.FromMeters(altitude);
@@ -69,8 +68,8 @@ public sealed record StandardAtmosphere
     public override string ToString() => Measure.Distance.Format(altitude) + ": " + Measure.Pressure.Format(Pascals().Value);
 
     private static (double Pascals, double Kelvins) Reported(Pressure seaLevel, Temperature outdoors) => (
-        Guard.Within(seaLevel, Bounds.Between(85e3, 110e3, Measure.Pressure), nameof(seaLevel)),
-        Guard.Within(outdoors, MoistAir.Thermometer, nameof(outdoors)));
+        Guard.Within(seaLevel, Bounds.Between(85e3, 110e3, Measure.Pressure)),
+        Guard.Within(outdoors, MoistAir.Thermometer));
 
     private Num Pascals(Trace? t = null) =>
         t.Step("pressure", "p", Measure.Pressure, PressureSource, 101325 * Num.Power(1 - (2.25577e-5 * Height(t)), 5.2559));

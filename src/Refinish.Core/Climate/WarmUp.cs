@@ -67,22 +67,18 @@ public sealed record WarmUp
     public required Mass Mass
     {
         get => Mass.FromKilograms(mass);
-        init => mass = Guard.Within(value, Bounds.Positive(Measure.Weight, 1000), nameof(Mass));
+        init => mass = Guard.Within(value, Bounds.Positive(Measure.Weight, 1000));
     }
 
     /// <summary>What it is made of.</summary>
-    public required FixtureThermalData Material
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Material));
-    }
+    public required FixtureThermalData Material { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Thickness of the wall, more than 0 and at most 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length WallThickness
     {
         get => Length.FromMeters(thickness);
-        init => thickness = Guard.Within(value, Bounds.Positive(Measure.Length, 0.5), nameof(WallThickness));
+        init => thickness = Guard.Within(value, Bounds.Positive(Measure.Length, 0.5));
     }
 
     /// <summary>Heat transfer from air and radiation, more than 0 and at most 500 W/(m² K).</summary>
@@ -90,7 +86,7 @@ public sealed record WarmUp
     public required HeatTransferCoefficient HeatTransfer
     {
         get => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(heatTransfer);
-        init => heatTransfer = Guard.Within(value, Bounds.Positive(Measure.HeatTransfer, 500), nameof(HeatTransfer));
+        init => heatTransfer = Guard.Within(value, Bounds.Positive(Measure.HeatTransfer, 500));
     }
 
     /// <summary>
@@ -101,35 +97,19 @@ public sealed record WarmUp
     /// The mass lies behind this area: mass over density and area is the wall thickness, with <see cref="BothFaces"/> half of it.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Area Area
-    {
-        get => Area.FromSquareMeters(area);
-        init => area = Guard.Within(value, Bounds.Positive(Measure.Area, 50), nameof(Area));
-    }
+    public required Area Area { get => Area.FromSquareMeters(area); init => area = Guard.Within(value, Bounds.Positive(Measure.Area, 50)); }
 
     /// <summary>Temperature of the fixture now, −40 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Temperature Start
-    {
-        get => Temperature.FromKelvins(start);
-        init => start = Guard.Within(value, Thermometer, nameof(Start));
-    }
+    public required Temperature Start { get => Temperature.FromKelvins(start); init => start = Guard.Within(value, Thermometer); }
 
     /// <summary>Temperature of the room, −40 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Temperature Room
-    {
-        get => Temperature.FromKelvins(room);
-        init => room = Guard.Within(value, Thermometer, nameof(Room));
-    }
+    public required Temperature Room { get => Temperature.FromKelvins(room); init => room = Guard.Within(value, Thermometer); }
 
     /// <summary>Lowest temperature that the fixture has to have, −40 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Temperature Target
-    {
-        get => Temperature.FromKelvins(target);
-        init => target = Guard.Within(value, Thermometer, nameof(Target));
-    }
+    public required Temperature Target { get => Temperature.FromKelvins(target); init => target = Guard.Within(value, Thermometer); }
 
     /// <summary>
     /// Highest temperature that the fixture may have, −40 to 60 °C; a hotter one has to cool to it first. <see langword="null"/>, as unless
@@ -263,7 +243,7 @@ public sealed record WarmUp
         + " from " + Measure.Temperature.Format(start)
         + " to " + Measure.Temperature.Format(Goal) + " in a room of " + Measure.Temperature.Format(room);
 
-    private static double Seconds(TimeSpan time) => Guard.Within(time, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600), nameof(time));
+    private static double Seconds(TimeSpan time) => Guard.Within(time, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600));
 
     private double After(TimeSpan time, bool face)
     {

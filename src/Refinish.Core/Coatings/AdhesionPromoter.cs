@@ -18,19 +18,11 @@ public sealed record AdhesionPromoter
     /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     /// <exception cref="ArgumentException">Not an identity.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Id(value); }
 
     /// <summary>Generic name, such as "silane wipe".</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>Area wiped per volume, losses in the cloth included; more than zero.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Zero.</exception>
@@ -51,7 +43,7 @@ public sealed record AdhesionPromoter
         get => flash;
         init
         {
-            Guard.Within(value, Times, nameof(Flash));
+            Guard.Within(value, Times);
             flash = value;
         }
     }
@@ -67,7 +59,7 @@ public sealed record AdhesionPromoter
         get => openTime;
         init
         {
-            Guard.Within(value, Times, nameof(OpenTime));
+            Guard.Within(value, Times);
             openTime = value;
         }
     }
@@ -90,11 +82,7 @@ public sealed record AdhesionPromoter
 
     /// <summary>The materials it is meant for.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required IReadOnlyList<FixtureMaterial> Materials
-    {
-        get;
-        init => field = Guard.List(value, nameof(Materials));
-    }
+    public required IReadOnlyList<FixtureMaterial> Materials { get; init => field = Guard.List(value); }
 
     /// <summary>
     /// What evaporates of it, as shares that add up to 100 %; empty when not stated, and then its vapour cannot be judged.
@@ -102,19 +90,11 @@ public sealed record AdhesionPromoter
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The shares do not add up to 100 % within 0.1 %.</exception>
-    public IReadOnlyList<SolventShare> Solvents
-    {
-        get;
-        init => field = SolventShare.Blend(value, nameof(Solvents));
-    }
+    public IReadOnlyList<SolventShare> Solvents { get; init => field = SolventShare.Blend(value, nameof(Solvents)); }
     = ValueList<SolventShare>.Empty;
 
     /// <summary>Where the figures come from.</summary>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The age of a mixed wipe against its life; it cannot be judged when no life is stated.</summary>
     /// <param name="sinceMixing">Time since mixing, 0 to 60 days.</param>

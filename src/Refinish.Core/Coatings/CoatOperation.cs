@@ -27,68 +27,36 @@ public sealed record CoatOperation
 
     /// <summary>Identity within the product; it ends the identifier of the operation in a plan.</summary>
     /// <exception cref="ArgumentException">Not an identity.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Id(value); }
 
     /// <summary>Short label for timelines.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>What the crew reads.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Instruction
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Instruction));
-    }
+    public required string Instruction { get; init => field = Guard.Named(value); }
 
     /// <summary>Time once for each coat, 0 to 7 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan SetUp
-    {
-        get;
-        init => field = Checked(value, nameof(SetUp));
-    }
+    public required TimeSpan SetUp { get; init => field = Checked(value, nameof(SetUp)); }
 
     /// <summary>Time for each square metre of the coat, 0 to 7 days; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan PerSquareMeter
-    {
-        get;
-        init => field = Checked(value, nameof(PerSquareMeter));
-    }
+    public TimeSpan PerSquareMeter { get; init => field = Checked(value, nameof(PerSquareMeter)); }
 
     /// <summary>How many of the crew it takes, 0 to 20; 1 unless given, and with none it runs by itself.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int People
-    {
-        get;
-        init => field = Guard.Count(value, 0, 20, nameof(People));
-    }
+    public int People { get; init => field = Guard.Count(value, 0, 20); }
     = 1;
 
     /// <summary>Least time from the last stroke, or from the end of the operation before it, until it begins; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 7 days.</exception>
-    public TimeSpan Wait
-    {
-        get;
-        init => field = Checked(value, nameof(Wait));
-    }
+    public TimeSpan Wait { get; init => field = Checked(value, nameof(Wait)); }
 
     /// <summary>Most time from there until it begins; <see langword="null"/> when it may be later.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 7 days.</exception>
-    public TimeSpan? Within
-    {
-        get;
-        init => field = value is TimeSpan given ? Checked(given, nameof(Within)) : null;
-    }
+    public TimeSpan? Within { get; init => field = value is TimeSpan given ? Checked(given, nameof(Within)) : null; }
 
     /// <summary>
     /// Whether the coat hardens by it: touching, recoating and water then count from its end, and from its beginning where a window
@@ -98,20 +66,12 @@ public sealed record CoatOperation
 
     /// <summary>Tools that it occupies, one of each; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<string> Tools
-    {
-        get;
-        init => field = Guard.List(value, nameof(Tools));
-    }
+    public IReadOnlyList<string> Tools { get; init => field = Guard.List(value); }
     = ValueList<string>.Empty;
 
     /// <summary>What can hurt in it; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Caution> Cautions
-    {
-        get;
-        init => field = Guard.List(value, nameof(Cautions));
-    }
+    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); }
     = ValueList<Caution>.Empty;
 
     /// <summary>In which air and on how warm a surface it may be done; <see langword="null"/> when its sheet does not say.</summary>
@@ -119,18 +79,14 @@ public sealed record CoatOperation
 
     /// <summary>Where it comes from.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>How long it takes for one coat.</summary>
     /// <param name="area">The area that is coated, more than 0 and at most 1000 m².</param>
     /// <returns>The time.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan TimeFor(UnitsNet.Area area) => SetUp
-        + Durations.FromSeconds(PerSquareMeter.TotalSeconds * Guard.Within(area, Bounds.Positive(Measure.Area, 1000), nameof(area)));
+        + Durations.FromSeconds(PerSquareMeter.TotalSeconds * Guard.Within(area, Bounds.Positive(Measure.Area, 1000)));
 
     /// <summary>The label.</summary>
     /// <returns><see cref="Name"/>.</returns>

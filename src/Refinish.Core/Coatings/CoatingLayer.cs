@@ -22,12 +22,12 @@ public sealed record CoatingLayer
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the product's data contradict each other.</exception>
     public CoatingLayer(CoatingProduct product, Length dryFilmPerCoat, int coats, Ratio reducer = default)
     {
-        Product = Guard.NotNull(product, nameof(product));
+        Product = Guard.NotNull(product);
         product.CheckConsistency();
         Guard.Within(product.VolumeSolids, Bounds.Positive(Measure.Percent, 1), nameof(product) + "." + nameof(product.VolumeSolids));
-        this.dryFilmPerCoat = Guard.Within(dryFilmPerCoat, Bounds.Between(product.MinimumDryFilm.Meters, product.MaximumDryFilm.Meters, Measure.Film), nameof(dryFilmPerCoat));
-        Coats = Guard.Count(coats, 1, 10, nameof(coats));
-        this.reducer = Guard.Within(reducer, Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent), nameof(reducer));
+        this.dryFilmPerCoat = Guard.Within(dryFilmPerCoat, Bounds.Between(product.MinimumDryFilm.Meters, product.MaximumDryFilm.Meters, Measure.Film));
+        Coats = Guard.Count(coats, 1, 10);
+        this.reducer = Guard.Within(reducer, Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent));
     }
 
     /// <summary>The product.</summary>
@@ -51,7 +51,7 @@ public sealed record CoatingLayer
     /// <exception cref="ArgumentNullException"><paramref name="limit"/> is missing.</exception>
     public LimitComparison Voc(VocLimit limit)
     {
-        LimitComparison applied = new MixedCoating(Product, Reducer).Compare(Guard.NotNull(limit, nameof(limit)));
+        LimitComparison applied = new MixedCoating(Product, Reducer).Compare(Guard.NotNull(limit));
         LimitComparison most = MixedCoating.AtMaximumReducer(Product).Compare(limit);
         return most.Value is null || most.Value > applied.Value ? most : applied;
     }

@@ -35,27 +35,15 @@ public sealed partial record CoatingProduct
     /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     /// <exception cref="ArgumentException">Not an identity.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Id(value); }
 
     /// <summary>Generic name, such as "two-part epoxy primer".</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>What it is for.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public required CoatingRole Role
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Role));
-    }
+    public required CoatingRole Role { get; init => field = Guard.Defined(value); }
 
     /// <summary>The cans that are mixed, in the order of pouring, A first; one to ten, and one alone for a product in one part.</summary>
     /// <exception cref="ArgumentException">The list is empty, an entry is missing, or two cans share an identity.</exception>
@@ -65,7 +53,7 @@ public sealed partial record CoatingProduct
         get;
         init
         {
-            ValueList<MixPart> parts = Guard.List(value, nameof(Parts), 1);
+            ValueList<MixPart> parts = Guard.List(value, 1);
             Guard.Count(parts.Count, 1, 10, nameof(Parts));
             field = Unique.Ids(parts, part => part.Component.Id, nameof(Parts));
         }
@@ -79,7 +67,7 @@ public sealed partial record CoatingProduct
     public required Ratio VolumeSolids
     {
         get => Ratio.FromDecimalFractions(volumeSolids);
-        init => volumeSolids = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(VolumeSolids));
+        init => volumeSolids = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>Most reducer per volume of mixed product, 0 to 100 %.</summary>
@@ -87,24 +75,16 @@ public sealed partial record CoatingProduct
     public required Ratio MaximumReducer
     {
         get => Ratio.FromDecimalFractions(maximumReducer);
-        init => maximumReducer = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(MaximumReducer));
+        init => maximumReducer = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>Least dry film of one coat, 0 to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MinimumDryFilm
-    {
-        get => Length.FromMeters(minimumDryFilm);
-        init => minimumDryFilm = Guard.Within(value, Films, nameof(MinimumDryFilm));
-    }
+    public required Length MinimumDryFilm { get => Length.FromMeters(minimumDryFilm); init => minimumDryFilm = Guard.Within(value, Films); }
 
     /// <summary>Most dry film of one coat, 0 to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MaximumDryFilm
-    {
-        get => Length.FromMeters(maximumDryFilm);
-        init => maximumDryFilm = Guard.Within(value, Films, nameof(MaximumDryFilm));
-    }
+    public required Length MaximumDryFilm { get => Length.FromMeters(maximumDryFilm); init => maximumDryFilm = Guard.Within(value, Films); }
 
     /// <summary>
     /// What evaporates beside water, exempt compounds among it, as shares of that mass that add up to 100 %; empty when nothing but water
@@ -112,18 +92,14 @@ public sealed partial record CoatingProduct
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The shares do not add up to 100 % within 0.1 %.</exception>
-    public required IReadOnlyList<SolventShare> Solvents
-    {
-        get;
-        init => field = SolventShare.WithoutWater(value, nameof(Solvents));
-    }
+    public required IReadOnlyList<SolventShare> Solvents { get; init => field = SolventShare.WithoutWater(value, nameof(Solvents)); }
 
     /// <summary>Polyisocyanate in the mixed product, by mass; 0 when there is none.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 100 %.</exception>
     public required Ratio IsocyanateFraction
     {
         get => Ratio.FromDecimalFractions(isocyanateFraction);
-        init => isocyanateFraction = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(IsocyanateFraction));
+        init => isocyanateFraction = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>Times at the reference temperature.</summary>
@@ -133,24 +109,16 @@ public sealed partial record CoatingProduct
         get;
         init
         {
-            Guard.NotNull(value, nameof(Cure)).CheckOrder();
+            Guard.NotNull(value).CheckOrder();
             field = value;
         }
     }
 
     /// <summary>Air and surface conditions for application.</summary>
-    public required SprayLimits SprayLimits
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(SprayLimits));
-    }
+    public required SprayLimits SprayLimits { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The materials it may go on directly; empty when it only goes over another coat.</summary>
-    public required IReadOnlyList<FixtureMaterial> Materials
-    {
-        get;
-        init => field = Guard.List(value, nameof(Materials));
-    }
+    public required IReadOnlyList<FixtureMaterial> Materials { get; init => field = Guard.List(value); }
 
     /// <summary>The sizes in which mixed product can be bought (all parts together), each as mixed volume.</summary>
     public required IReadOnlyList<Volume> KitSizes
@@ -160,7 +128,7 @@ public sealed partial record CoatingProduct
         {
             // Kept in one unit, because the units library compares by unit as well as by size.
             Bounds sizes = Bounds.Positive(Measure.Capacity, 1);
-            field = new ValueList<Volume>(Guard.List(value, nameof(KitSizes), 1)
+            field = new ValueList<Volume>(Guard.List(value, 1)
                 .Select(size => Volume.FromCubicMeters(Guard.Within(size, sizes, nameof(KitSizes)))));
         }
     }
@@ -181,7 +149,7 @@ public sealed partial record CoatingProduct
     public Ratio MinimumReducer
     {
         get => Ratio.FromDecimalFractions(minimumReducer);
-        init => minimumReducer = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(MinimumReducer));
+        init => minimumReducer = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>
@@ -191,7 +159,7 @@ public sealed partial record CoatingProduct
     public IReadOnlyList<CoatingRole> GoesOver
     {
         get;
-        init => field = new ValueList<CoatingRole>(Guard.NotNull(value, nameof(GoesOver)).Select(role => Guard.Defined(role, nameof(GoesOver))));
+        init => field = new ValueList<CoatingRole>(Guard.NotNull(value).Select(role => Guard.Defined(role, nameof(GoesOver))));
     }
     = ValueList<CoatingRole>.Empty;
 
@@ -222,27 +190,15 @@ public sealed partial record CoatingProduct
     public FlowFigures? Flow { get; init; }
 
     /// <summary>Where the figures come from.</summary>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Liquid unless given; a powder is objected to by every system that holds it.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public CoatingForm Form
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Form));
-    }
+    public CoatingForm Form { get; init => field = Guard.Defined(value); }
 
     /// <summary>What can hurt with this product beyond what its parts, solvents and isocyanate bring; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Caution> Cautions
-    {
-        get;
-        init => field = Guard.List(value, nameof(Cautions));
-    }
+    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); }
     = ValueList<Caution>.Empty;
 
     /// <summary>What every coat of it needs once it is on, in order, such as a pass of a lamp; none unless given.</summary>
@@ -250,7 +206,7 @@ public sealed partial record CoatingProduct
     public IReadOnlyList<CoatOperation> Operations
     {
         get;
-        init => field = Unique.Ids(Guard.List(value, nameof(Operations)), operation => operation.Id, nameof(Operations));
+        init => field = Unique.Ids(Guard.List(value), operation => operation.Id, nameof(Operations));
     }
     = ValueList<CoatOperation>.Empty;
 

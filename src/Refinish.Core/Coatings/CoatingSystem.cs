@@ -47,13 +47,13 @@ public sealed record CoatingSystem
     /// <exception cref="ArgumentOutOfRangeException">The film is outside its range.</exception>
     public CoatingSystem(string id, string name, IEnumerable<SystemStep> steps, Length? maximumTotalDryFilm, Source source)
     {
-        Id = Guard.Id(id, nameof(id));
-        Name = Guard.Named(name, nameof(name));
-        Steps = Guard.List(steps, nameof(steps), 1);
+        Id = Guard.Id(id);
+        Name = Guard.Named(name);
+        Steps = Guard.List(steps, 1);
         maximumTotal = maximumTotalDryFilm is Length most
             ? Guard.Within(most, Bounds.Positive(Measure.Film, 0.01), nameof(maximumTotalDryFilm))
             : null;
-        Source = Guard.NotNull(source, nameof(source));
+        Source = Guard.NotNull(source);
         Layers = new ValueList<CoatingLayer>(Steps.Select(step => step.Layer).OfType<CoatingLayer>());
         Promoters = new ValueList<AdhesionPromoter>(Steps.Select(step => step.Promoter).OfType<AdhesionPromoter>());
         Cautions = new ValueList<Caution>(Steps.SelectMany(SystemCautions.Of).Distinct());
@@ -106,7 +106,7 @@ public sealed record CoatingSystem
     /// <exception cref="ArgumentNullException"><paramref name="material"/> is missing.</exception>
     public AdhesionPromoter? PromoterFor(FixtureMaterial material)
     {
-        Guard.NotNull(material, nameof(material));
+        Guard.NotNull(material);
         return Promoters.FirstOrDefault(promoter => material.IsNamedIn(promoter.Materials))
             ?? Promoters.FirstOrDefault(promoter => material.BondsAsNamedIn(promoter.Materials));
     }
@@ -117,7 +117,7 @@ public sealed record CoatingSystem
     /// <exception cref="ArgumentNullException"><paramref name="limit"/> is missing.</exception>
     public IReadOnlyDictionary<string, LimitComparison> Voc(VocLimit limit)
     {
-        Guard.NotNull(limit, nameof(limit));
+        Guard.NotNull(limit);
         return Layers.GroupBy(layer => layer.Product.Id, StringComparer.Ordinal).ToDictionary(
             same => same.Key,
             same => same.Select(layer => layer.Voc(limit)).OrderByDescending(comparison => comparison.Value ?? double.PositiveInfinity).First(),
@@ -133,7 +133,7 @@ public sealed record CoatingSystem
     /// <exception cref="ArgumentNullException"><paramref name="material"/> is missing.</exception>
     public IReadOnlyList<string> ObjectionsFor(FixtureMaterial material)
     {
-        Guard.NotNull(material, nameof(material));
+        Guard.NotNull(material);
         List<string> objections = [];
         if (Steps[0].Kind != SystemStepKind.Clean && Steps.Any(step => step.IsPreparation))
         {

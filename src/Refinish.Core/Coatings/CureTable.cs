@@ -29,7 +29,7 @@ public sealed record CureTable
     /// <exception cref="ArgumentOutOfRangeException">A row contradicts itself, or two rows have one temperature.</exception>
     public CureTable(IEnumerable<CureTimes> rows)
     {
-        this.rows = new ValueList<CureTimes>(Guard.List(rows, nameof(rows), 2).OrderBy(row => row.ReferenceTemperature.Kelvins));
+        this.rows = new ValueList<CureTimes>(Guard.List(rows, 2).OrderBy(row => row.ReferenceTemperature.Kelvins));
         CureTimes first = this.rows[0];
         for (int i = 0; i < this.rows.Count; i++)
         {
@@ -59,7 +59,7 @@ public sealed record CureTable
     /// <exception cref="ArgumentOutOfRangeException">Outside the rows: nothing is extrapolated.</exception>
     public CureTimes At(Temperature temperature)
     {
-        double t = Guard.Within(temperature, Bounds.Between(Coldest.Kelvins, Warmest.Kelvins, Measure.Temperature), nameof(temperature));
+        double t = Guard.Within(temperature, Bounds.Between(Coldest.Kelvins, Warmest.Kelvins, Measure.Temperature));
         int i = Below(t);
         CureTimes cold = rows[i];
         CureTimes warm = rows[i + 1];
@@ -85,7 +85,7 @@ public sealed record CureTable
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public CureTimes Near(Temperature temperature)
     {
-        double t = Guard.Within(temperature, Bounds.Between(253.15, 333.15, Measure.Temperature), nameof(temperature));
+        double t = Guard.Within(temperature, Bounds.Between(253.15, 333.15, Measure.Temperature));
         return t <= Coldest.Kelvins ? rows[0] : t >= Warmest.Kelvins ? rows[rows.Count - 1] : At(temperature);
     }
 

@@ -22,7 +22,7 @@ public sealed record CureTimes
     public required Temperature ReferenceTemperature
     {
         get => Temperature.FromKelvins(reference);
-        init => reference = Guard.Within(value, Thermometer, nameof(ReferenceTemperature));
+        init => reference = Guard.Within(value, Thermometer);
     }
 
     /// <summary>Below this temperature the product is not to be used and no time is given, −20 to 60 °C.</summary>
@@ -30,7 +30,7 @@ public sealed record CureTimes
     public required Temperature MinimumTemperature
     {
         get => Temperature.FromKelvins(minimum);
-        init => minimum = Guard.Within(value, Thermometer, nameof(MinimumTemperature));
+        init => minimum = Guard.Within(value, Thermometer);
     }
 
     /// <summary>Above this temperature the product is not to be used and no time is given, −20 to 60 °C.</summary>
@@ -38,7 +38,7 @@ public sealed record CureTimes
     public required Temperature MaximumTemperature
     {
         get => Temperature.FromKelvins(maximum);
-        init => maximum = Guard.Within(value, Thermometer, nameof(MaximumTemperature));
+        init => maximum = Guard.Within(value, Thermometer);
     }
 
     /// <summary>By which factor reactions quicken with ten kelvins more: 2 unless the data sheet tells otherwise; 1 to 4.</summary>
@@ -47,71 +47,39 @@ public sealed record CureTimes
     public double RatePerTenKelvin
     {
         get => ratePerTenKelvin;
-        init => ratePerTenKelvin = Guard.Within(value, Bounds.Between(1, 4, Measure.Number), nameof(RatePerTenKelvin));
+        init => ratePerTenKelvin = Guard.Within(value, Bounds.Between(1, 4, Measure.Number));
     }
 
     /// <summary>How long the mix has to stand before use; part of the pot life.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public TimeSpan Induction
-    {
-        get;
-        init => field = Checked(value, nameof(Induction));
-    }
+    public TimeSpan Induction { get; init => field = Checked(value, nameof(Induction)); }
 
     /// <summary>How long the mix can be applied; <see langword="null"/> for a one-part product.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public required TimeSpan? PotLife
-    {
-        get;
-        init => field = value is TimeSpan time ? Checked(time, nameof(PotLife)) : null;
-    }
+    public required TimeSpan? PotLife { get; init => field = value is TimeSpan time ? Checked(time, nameof(PotLife)) : null; }
 
     /// <summary>Dry enough to touch lightly.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public required TimeSpan TouchDry
-    {
-        get;
-        init => field = Checked(value, nameof(TouchDry));
-    }
+    public required TimeSpan TouchDry { get; init => field = Checked(value, nameof(TouchDry)); }
 
     /// <summary>The next coat may go on from here.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public required TimeSpan RecoatOpens
-    {
-        get;
-        init => field = Checked(value, nameof(RecoatOpens));
-    }
+    public required TimeSpan RecoatOpens { get; init => field = Checked(value, nameof(RecoatOpens)); }
 
     /// <summary>The next coat has to be on by here, else abrade; <see langword="null"/> when the window stays open.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public required TimeSpan? RecoatCloses
-    {
-        get;
-        init => field = value is TimeSpan time ? Checked(time, nameof(RecoatCloses)) : null;
-    }
+    public required TimeSpan? RecoatCloses { get; init => field = value is TimeSpan time ? Checked(time, nameof(RecoatCloses)) : null; }
 
     /// <summary>Water may run on it from here.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public required TimeSpan WaterService
-    {
-        get;
-        init => field = Checked(value, nameof(WaterService));
-    }
+    public required TimeSpan WaterService { get; init => field = Checked(value, nameof(WaterService)); }
 
     /// <summary>Fully cured.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public required TimeSpan FullCure
-    {
-        get;
-        init => field = Checked(value, nameof(FullCure));
-    }
+    public required TimeSpan FullCure { get; init => field = Checked(value, nameof(FullCure)); }
 
     /// <summary>Where the times come from.</summary>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The reference temperature and the two times that are asked for most.</summary>
     /// <returns>One line of text.</returns>

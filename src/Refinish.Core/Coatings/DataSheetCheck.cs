@@ -38,8 +38,7 @@ public sealed record DataSheetCheck
     /// <summary>Checks with the defaults.</summary>
     /// <param name="product">The product.</param>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public DataSheetCheck(CoatingProduct product)
-        : this(product, Ratio.FromPercent(2), Ratio.FromPercent(25))
+    public DataSheetCheck(CoatingProduct product) : this(product, Ratio.FromPercent(2), Ratio.FromPercent(25))
     {
     }
 
@@ -50,9 +49,9 @@ public sealed record DataSheetCheck
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public DataSheetCheck(CoatingProduct product, Ratio agreement, Ratio stoichiometry)
     {
-        Product = Guard.NotNull(product, nameof(product));
-        this.agreement = Guard.Within(agreement, Bounds.Positive(Measure.Percent, 0.5), nameof(agreement));
-        this.stoichiometry = Guard.Within(stoichiometry, Bounds.Positive(Measure.Percent, 2), nameof(stoichiometry));
+        Product = Guard.NotNull(product);
+        this.agreement = Guard.Within(agreement, Bounds.Positive(Measure.Percent, 0.5));
+        this.stoichiometry = Guard.Within(stoichiometry, Bounds.Positive(Measure.Percent, 2));
         Findings = new ValueList<DataSheetFinding>(Find());
     }
 

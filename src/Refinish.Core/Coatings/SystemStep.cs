@@ -72,13 +72,12 @@ public sealed record SystemStep
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is not a named value.</exception>
     public static SystemStep Preparation(SystemStepKind kind, string name, IEnumerable<FixtureMaterial> materials, Source source)
     {
-        if (Guard.Defined(kind, nameof(kind)) > SystemStepKind.Filler)
+        if (Guard.Defined(kind) > SystemStepKind.Filler)
         {
             throw new ArgumentException("kind is " + kind + "; a preparation is Clean, Etch, Abrade, RinseAndDry or Filler.", nameof(kind));
         }
 
-        return new(
-            kind, Guard.Named(name, nameof(name)), Guard.List(materials, nameof(materials)), Guard.NotNull(source, nameof(source)));
+        return new(kind, Guard.Named(name), Guard.List(materials), Guard.NotNull(source));
     }
 
     /// <summary>A wipe.</summary>
@@ -86,7 +85,7 @@ public sealed record SystemStep
     /// <returns>The step; it applies to the promoter's materials only and is passed over on others.</returns>
     public static SystemStep Wipe(AdhesionPromoter promoter)
     {
-        Guard.NotNull(promoter, nameof(promoter));
+        Guard.NotNull(promoter);
         return new(SystemStepKind.AdhesionPromoter, promoter.Name, promoter.Materials, promoter.Source) { Promoter = promoter };
     }
 
@@ -96,7 +95,7 @@ public sealed record SystemStep
     /// <exception cref="ArgumentException">The product is a promoter wipe.</exception>
     public static SystemStep Coat(CoatingLayer layer)
     {
-        CoatingProduct product = Guard.NotNull(layer, nameof(layer)).Product;
+        CoatingProduct product = Guard.NotNull(layer).Product;
         SystemStepKind kind = product.Role switch
         {
             CoatingRole.Filler => SystemStepKind.Filler,
@@ -115,8 +114,8 @@ public sealed record SystemStep
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rate"/> is outside its range.</exception>
     public static SystemStep Broadcast(SlipAdditive additive, AreaDensity rate)
     {
-        Guard.NotNull(additive, nameof(additive));
-        double checkedRate = Guard.Within(rate, Bounds.Positive(Measure.ArealMass, 1), nameof(rate));
+        Guard.NotNull(additive);
+        double checkedRate = Guard.Within(rate, Bounds.Positive(Measure.ArealMass, 1));
         return new(SystemStepKind.SlipResistantBroadcast, additive.Name, [], additive.Source) { Additive = additive, BroadcastRate = AreaDensity.FromKilogramsPerSquareMeter(checkedRate) };
     }
 
@@ -126,8 +125,8 @@ public sealed record SystemStep
     /// <returns>The step.</returns>
     public static SystemStep CoatWithGrains(CoatingLayer layer, SlipAdditive additive)
     {
-        Guard.NotNull(layer, nameof(layer));
-        Guard.NotNull(additive, nameof(additive));
+        Guard.NotNull(layer);
+        Guard.NotNull(additive);
         return new(SystemStepKind.SlipResistantAdditive, layer.Product.Name + " with " + additive.Name, [], additive.Source) { Layer = layer, Additive = additive };
     }
 

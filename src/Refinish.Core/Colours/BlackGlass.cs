@@ -20,8 +20,7 @@ public sealed record BlackGlass
     /// <summary>Takes the index.</summary>
     /// <param name="refractiveIndex">At 587.6 nm, 1.1 to 3.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public BlackGlass(double refractiveIndex) =>
-        RefractiveIndex = Guard.Within(refractiveIndex, Bounds.Between(1.1, 3, Measure.Number), nameof(refractiveIndex));
+    public BlackGlass(double refractiveIndex) => RefractiveIndex = Guard.Within(refractiveIndex, Bounds.Between(1.1, 3, Measure.Number));
 
     /// <summary>Refractive index at 587.6 nm.</summary>
     public double RefractiveIndex { get; }
@@ -32,7 +31,7 @@ public sealed record BlackGlass
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public Ratio Reflectance(GlossAngle angle)
     {
-        double radians = GlossKernel.Radians(Guard.Defined(angle, nameof(angle)));
+        double radians = GlossKernel.Radians(Guard.Defined(angle));
         return Ratio.FromDecimalFractions(GlossKernel.Reflectance(RefractiveIndex, radians).Value);
     }
 
@@ -42,7 +41,7 @@ public sealed record BlackGlass
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public double Gloss(GlossAngle angle)
     {
-        double radians = GlossKernel.Radians(Guard.Defined(angle, nameof(angle)));
+        double radians = GlossKernel.Radians(Guard.Defined(angle));
         Num standard = GlossKernel.Reflectance(GlossKernel.StandardIndex, radians);
         return GlossKernel.Gloss(GlossKernel.Reflectance(RefractiveIndex, radians), standard).Value;
     }

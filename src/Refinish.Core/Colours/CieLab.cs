@@ -22,9 +22,9 @@ public readonly record struct CieLab
     /// <exception cref="ArgumentOutOfRangeException">A coordinate is outside its range.</exception>
     public CieLab(double lightness, double a, double b)
     {
-        L = Guard.Within(lightness, Bounds.Between(0, 100, Measure.Number), nameof(lightness));
-        A = Guard.Within(a, Opponent, nameof(a));
-        B = Guard.Within(b, Opponent, nameof(b));
+        L = Guard.Within(lightness, Bounds.Between(0, 100, Measure.Number));
+        A = Guard.Within(a, Opponent);
+        B = Guard.Within(b, Opponent);
     }
 
     /// <summary>L*, 0 (black) to 100 (white).</summary>

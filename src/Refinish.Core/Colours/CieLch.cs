@@ -19,9 +19,9 @@ public readonly record struct CieLch
     /// <exception cref="ArgumentOutOfRangeException">A coordinate is outside its range.</exception>
     public CieLch(double lightness, double chroma, Angle hue)
     {
-        L = Guard.Within(lightness, Bounds.Between(0, 100, Measure.Number), nameof(lightness));
-        Chroma = Guard.Within(chroma, Bounds.Between(0, 500, Measure.Number), nameof(chroma));
-        this.hue = Guard.Within(hue, Bounds.Between(0, 2 * Math.PI, Measure.Angle), nameof(hue));
+        L = Guard.Within(lightness, Bounds.Between(0, 100, Measure.Number));
+        Chroma = Guard.Within(chroma, Bounds.Between(0, 500, Measure.Number));
+        this.hue = Guard.Within(hue, Bounds.Between(0, 2 * Math.PI, Measure.Angle));
     }
 
     /// <summary>L*, 0 (black) to 100 (white).</summary>

@@ -19,9 +19,9 @@ public readonly record struct CieXyz
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public CieXyz(double x, double y, double z)
     {
-        X = Guard.Within(x, Values, nameof(x));
-        Y = Guard.Within(y, Values, nameof(y));
-        Z = Guard.Within(z, Values, nameof(z));
+        X = Guard.Within(x, Values);
+        Y = Guard.Within(y, Values);
+        Z = Guard.Within(z, Values);
     }
 
     /// <summary>X.</summary>
@@ -62,7 +62,7 @@ public readonly record struct CieXyz
 
     private (Num L, Num A, Num B) Coordinates(WhitePoint white, Trace? t = null)
     {
-        Guard.NotNull(white, nameof(white));
+        Guard.NotNull(white);
         Guard.Rule(Y <= white.Y, nameof(Y), Y, Measure.Number, "at most that of the white, 100");
         Num x = Step("compressed X", "f_X",
             LabKernel.Compress(t.Given("X", X, Measure.Number) / t.Given("X_n", white.X, Measure.Number), t));

@@ -75,8 +75,7 @@ public sealed record ColourDifference
     public double Cmc(double lightness, double chroma)
     {
         Bounds weights = Bounds.Between(0.1, 10, Measure.Number);
-        return CmcKernel.Difference(
-            this, Guard.Within(lightness, weights, nameof(lightness)), Guard.Within(chroma, weights, nameof(chroma))).Value;
+        return CmcKernel.Difference(this, Guard.Within(lightness, weights), Guard.Within(chroma, weights)).Value;
     }
 
     /// <summary>How the differences follow, step by step.</summary>

@@ -9,61 +9,37 @@ public sealed record GlossLevel
 
     /// <summary>Name of the level.</summary>
     /// <exception cref="ArgumentException">The text is empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>Least gloss at 60°, 0 to 200 GU; <see langword="null"/> for none.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double? Least60
-    {
-        get;
-        init => field = value is double v ? Guard.Within(v, Units, nameof(Least60)) : null;
-    }
+    public double? Least60 { get; init => field = value is double v ? Guard.Within(v, Units, nameof(Least60)) : null; }
 
     /// <summary>Whether the least gloss itself belongs to the level below.</summary>
     public bool AboveLeast60 { get; init; }
 
     /// <summary>Most gloss at 60°, 0 to 200 GU; <see langword="null"/> for none.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double? Most60
-    {
-        get;
-        init => field = value is double v ? Guard.Within(v, Units, nameof(Most60)) : null;
-    }
+    public double? Most60 { get; init => field = value is double v ? Guard.Within(v, Units, nameof(Most60)) : null; }
 
     /// <summary>Least gloss at 85°, 0 to 200 GU; <see langword="null"/> for none.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double? Least85
-    {
-        get;
-        init => field = value is double v ? Guard.Within(v, Units, nameof(Least85)) : null;
-    }
+    public double? Least85 { get; init => field = value is double v ? Guard.Within(v, Units, nameof(Least85)) : null; }
 
     /// <summary>Most gloss at 85°, 0 to 200 GU; <see langword="null"/> for none.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double? Most85
-    {
-        get;
-        init => field = value is double v ? Guard.Within(v, Units, nameof(Most85)) : null;
-    }
+    public double? Most85 { get; init => field = value is double v ? Guard.Within(v, Units, nameof(Most85)) : null; }
 
     /// <summary>Where the bands come from.</summary>
     /// <exception cref="ArgumentNullException">No source is given.</exception>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Whether a reading belongs to the level.</summary>
     /// <param name="reading">The reading.</param>
     /// <returns>Within, beyond, or not to be judged when a reading that the level needs is missing and the others do not rule it out.</returns>
     public ComparisonOutcome Judge(GlossReading reading)
     {
-        Guard.NotNull(reading, nameof(reading));
+        Guard.NotNull(reading);
         ComparisonOutcome at60 = Held(reading.At60, Least60, Most60, AboveLeast60);
         ComparisonOutcome at85 = Held(reading.At85, Least85, Most85, false);
         return at60 == ComparisonOutcome.Beyond || at85 == ComparisonOutcome.Beyond ? ComparisonOutcome.Beyond

@@ -24,7 +24,7 @@ public sealed record GlossReading
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its range.</exception>
     public GlossReading(double at60, double? at20 = null, double? at85 = null)
     {
-        At60 = Guard.Within(at60, Units, nameof(at60));
+        At60 = Guard.Within(at60, Units);
         At20 = at20 is double high ? Guard.Within(high, Units, nameof(at20)) : null;
         At85 = at85 is double low ? Guard.Within(low, Units, nameof(at85)) : null;
     }
@@ -45,7 +45,7 @@ public sealed record GlossReading
     /// <param name="angle">The angle.</param>
     /// <returns>The reading; <see langword="null"/> when not read.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public double? At(GlossAngle angle) => Guard.Defined(angle, nameof(angle)) switch
+    public double? At(GlossAngle angle) => Guard.Defined(angle) switch
     {
         GlossAngle.Twenty => At20,
         GlossAngle.EightyFive => At85,
@@ -69,5 +69,5 @@ public sealed record GlossReading
         + (At85 is double low ? ", 85°: " + Measure.Gloss.Format(low) : string.Empty);
 
     private ValueList<GlossLevel> Find(IEnumerable<GlossLevel> levels, ComparisonOutcome outcome) =>
-        new(Guard.List(levels, nameof(levels)).Where(level => level.Judge(this) == outcome));
+        new(Guard.List(levels).Where(level => level.Judge(this) == outcome));
 }

@@ -21,10 +21,10 @@ public sealed record WhitePoint
     /// <exception cref="System.ArgumentOutOfRangeException">A value is outside its range.</exception>
     public WhitePoint(string name, double x, double z, Source source)
     {
-        Name = Guard.Named(name, nameof(name));
-        X = Guard.Within(x, Bounds.Between(50, 150, Measure.Number), nameof(x));
-        Z = Guard.Within(z, Bounds.Between(10, 200, Measure.Number), nameof(z));
-        Source = Guard.NotNull(source, nameof(source));
+        Name = Guard.Named(name);
+        X = Guard.Within(x, Bounds.Between(50, 150, Measure.Number));
+        Z = Guard.Within(z, Bounds.Between(10, 200, Measure.Number));
+        Source = Guard.NotNull(source);
     }
 
     /// <summary>Average daylight of 6504 K, 2° observer.</summary>

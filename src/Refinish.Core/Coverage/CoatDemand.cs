@@ -58,11 +58,11 @@ public sealed record CoatDemand
     /// <exception cref="ArgumentOutOfRangeException">The gun is so slow that the coat takes more than 100 days.</exception>
     public CoatDemand(IEnumerable<CoatedSurface> surfaces, CoatingLayer layer, SprayGun gun, ApplicationLosses losses)
     {
-        ValueList<CoatedSurface> list = Guard.List(surfaces, nameof(surfaces), 1);
+        ValueList<CoatedSurface> list = Guard.List(surfaces, 1);
         Surfaces = list;
-        Layer = Guard.NotNull(layer, nameof(layer));
-        Gun = Guard.NotNull(gun, nameof(gun));
-        Losses = Guard.NotNull(losses, nameof(losses));
+        Layer = Guard.NotNull(layer);
+        Gun = Guard.NotNull(gun);
+        Losses = Guard.NotNull(losses);
         WetFilm = new WetFilm(layer.DryFilmPerCoat, layer.Product.VolumeSolids, layer.Reducer);
         area = Whole().Value;
         aimed = Aimed().Value;

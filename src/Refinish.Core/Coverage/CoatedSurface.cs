@@ -16,8 +16,7 @@ public sealed record CoatedSurface
     /// <param name="area">Its area, more than 0 and at most 1000 m².</param>
     /// <exception cref="ArgumentException"><paramref name="id"/> is not an identity.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range.</exception>
-    public CoatedSurface(string id, Area area)
-        : this(id, area, null)
+    public CoatedSurface(string id, Area area) : this(id, area, null)
     {
     }
 
@@ -31,8 +30,8 @@ public sealed record CoatedSurface
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public CoatedSurface(string id, Area area, Ratio? transferEfficiency)
     {
-        Id = Guard.Id(id, nameof(id));
-        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000), nameof(area));
+        Id = Guard.Id(id);
+        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000));
         this.transferEfficiency = transferEfficiency is Ratio part ? Guard.Within(part, Bounds.Between(0.05, 1, Measure.Percent), nameof(transferEfficiency)) : null;
     }
 

@@ -54,7 +54,7 @@ public sealed record CupPlan
     /// <param name="rules">Cups and shares.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public CupPlan(Volume need, VolumeFlow use, CureForecast inCup, CupRules rules)
-        : this(need, use, Guard.NotNull(inCup, nameof(inCup)).PotLife, inCup.Induction ?? TimeSpan.Zero, rules, inCup)
+        : this(need, use, Guard.NotNull(inCup).PotLife, inCup.Induction ?? TimeSpan.Zero, rules, inCup)
     {
     }
 
@@ -72,10 +72,10 @@ public sealed record CupPlan
 
     private CupPlan(Volume need, VolumeFlow use, TimeSpan? potLife, TimeSpan induction, CupRules rules, CureForecast? inCup)
     {
-        this.need = Guard.Within(need, Needs, nameof(need));
-        this.use = Guard.Within(use, Rates, nameof(use));
-        Rules = Guard.NotNull(rules, nameof(rules));
-        Guard.Within(induction, Inductions, nameof(induction));
+        this.need = Guard.Within(need, Needs);
+        this.use = Guard.Within(use, Rates);
+        Rules = Guard.NotNull(rules);
+        Guard.Within(induction, Inductions);
         Induction = induction;
         PotLife = potLife;
         InCup = inCup;
@@ -179,8 +179,7 @@ public sealed record CupPlan
     /// <summary>What goes with a two-part mix; empty for a one-part product.</summary>
     public IReadOnlyList<Caution> Cautions => PotLife is null ? ValueList<Caution>.Empty : Refinish.Cautions.ForBatch;
 
-    internal double? SecondsToUse =>
-        PotLife is TimeSpan life ? TimeFor(life).Value : null;
+    internal double? SecondsToUse => PotLife is TimeSpan life ? TimeFor(life).Value : null;
 
     /// <summary>How the limits and the sums follow; the choice among the cups is a search.</summary>
     /// <returns>The derivation.</returns>

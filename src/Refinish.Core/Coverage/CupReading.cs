@@ -33,13 +33,13 @@ public sealed record CupReading
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="graduation"/> is outside its range.</exception>
     public CupReading(PouredMix cup, Volume graduation)
     {
-        Cup = Guard.NotNull(cup, nameof(cup));
+        Cup = Guard.NotNull(cup);
         if (cup.Product.Parts.Count == 1)
         {
             throw new ArgumentException("cup holds a product in one part; there is no ratio to be off.", nameof(cup));
         }
 
-        this.graduation = Guard.Within(graduation, Bounds.Positive(Measure.Liquid), nameof(graduation));
+        this.graduation = Guard.Within(graduation, Bounds.Positive(Measure.Liquid));
         double smallest = Enumerable.Range(0, Lines + 1).Min(VolumeOf);
         Guard.Rule(this.graduation < smallest, nameof(graduation), this.graduation, Measure.Liquid, "less than each part, ", smallest);
     }
@@ -54,7 +54,7 @@ public sealed record CupReading
     public Ratio DeviationHigh => Ratio.FromDecimalFractions(High);
 
     /// <summary>Largest deviation of two parts' ratio with the later one short; negative.</summary>
-    public Ratio DeviationLow => Ratio.FromDecimalFractions(Enumerable.Range(0, Lines).Min(line => Off(line, -graduation)));
+    public Ratio DeviationLow => Ratio.FromDecimalFractions(Enumerable.Range(0, Lines).Min(line => Off(line, -1).Value));
 
     /// <summary>
     /// Groups that harden per group of the resin, the most that one misread line makes; <see langword="null"/> when the cans do not state
@@ -74,51 +74,39 @@ public sealed record CupReading
     /// Smallest reduced volume at which a graduation misread stays within the tolerance; <see langword="null"/> when none is stated.
     /// </summary>
     public Volume? SmallestTotal => Tolerance is double tolerance
-        ? Volume.FromCubicMeters(Enumerable.Range(0, Lines).Max(line => Smallest(line, tolerance))) : null;
+        ? Volume.FromCubicMeters(Enumerable.Range(0, Lines).Max(line => Smallest(line, tolerance).Value)) : null;
 
     private double? Tolerance => Cup.Product.RatioTolerance?.DecimalFractions;
 
     private int Lines => Cup.Product.Parts.Count - 1;
 
-    private double High => Enumerable.Range(0, Lines).Max(line => Off(line, graduation));
+    private double High => Enumerable.Range(0, Lines).Max(line => Off(line, 1).Value);
 
     /// <summary>How the deviations follow, line by line.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings()
     {
-        List<WorkingStep> steps = [];
+        Trace t = new();
+        bool isStated = ReactiveGroups.Stated(Cup.Product) is not null;
         for (int line = 0; line < Lines; line++)
         {
-            string before = ReactiveGroups.Letter(line);
             string after = ReactiveGroups.Letter(line + 1);
-            Expression a = Expression.Quantity("V_" + before, VolumeOf(line), Measure.Liquid);
-            Expression b = Expression.Quantity("V_" + after, VolumeOf(line + 1), Measure.Liquid);
-            Expression g = Expression.Quantity("g", graduation, Measure.Liquid);
             string name = Cup.Product.Parts[line + 1].Component.Name;
-            steps.Add(new(name + " too much", "δ_high," + after, ((b + g) / (a - g) / (b / a)) - 1, Off(line, graduation), Measure.Percent,
-                Misread));
-            steps.Add(new(name + " short", "δ_low," + after, ((b - g) / (a + g) / (b / a)) - 1, Off(line, -graduation), Measure.Percent,
-                Misread));
-            if (ReactiveGroups.Stated(Cup.Product) is not null)
+            t.Step(name + " too much", "δ_high," + after, Measure.Percent, Misread, Off(line, 1, t));
+            t.Step(name + " short", "δ_low," + after, Measure.Percent, Misread, Off(line, -1, t));
+            if (isStated)
             {
-                steps.Add(ReactiveGroups.Step(Cup.Product, Poured(line, graduation), "index, " + name + " too much", "I_high," + after));
-                steps.Add(ReactiveGroups.Step(Cup.Product, Poured(line, -graduation), "index, " + name + " short", "I_low," + after));
+                ReactiveGroups.Index(Cup.Product, Poured(line, graduation), "index, " + name + " too much", "I_high," + after, t);
+                ReactiveGroups.Index(Cup.Product, Poured(line, -graduation), "index, " + name + " short", "I_low," + after, t);
             }
 
             if (Tolerance is double tolerance)
             {
-                Expression t = Expression.Quantity("τ", tolerance, Measure.Percent);
-                Expression fa = Expression.Quantity("f_" + before, Cup.Product.ShareOf(line), Measure.Percent);
-                Expression fb = Expression.Quantity("f_" + after, Cup.Product.ShareOf(line + 1), Measure.Percent);
-                Expression r = Expression.Quantity("R", Cup.Reducer.DecimalFractions, Measure.Percent);
-                steps.Add(new(
-                    "smallest cup for the tolerance, " + name, "V_min," + after, (1 + r) * g * ((1 / fb) + ((1 + t) / fa)) / t,
-                        Smallest(line, tolerance),
-                    Measure.Liquid, Misread));
+                t.Step("smallest cup for the tolerance, " + name, "V_min," + after, Measure.Liquid, Misread, Smallest(line, tolerance, t));
             }
         }
 
-        return new Workings("One graduation misread", steps);
+        return t.Workings("One graduation misread");
     }
 
     /// <summary>The largest deviation in one line.</summary>
@@ -127,8 +115,14 @@ public sealed record CupReading
 
     private double VolumeOf(int part) => Cup.Parts[part].Volume.CubicMeters;
 
-    private double Off(int line, double misread) =>
-        ((VolumeOf(line + 1) + misread) / (VolumeOf(line) - misread) / (VolumeOf(line + 1) / VolumeOf(line))) - 1;
+    /// <summary>With one graduation taken for the later part from the earlier, or the other way.</summary>
+    private Num Off(int line, int graduations, Trace? t = null)
+    {
+        Num a = VolumeOf(line, t);
+        Num b = VolumeOf(line + 1, t);
+        Num g = Graduations(t);
+        return (graduations > 0 ? (b + g) / (a - g) / (b / a) : (b - g) / (a + g) / (b / a)) - 1;
+    }
 
     private double[] Poured(int line, double misread)
     {
@@ -143,7 +137,17 @@ public sealed record CupReading
         ReactiveGroups.Index(Cup.Product, Poured(line, graduation)), ReactiveGroups.Index(Cup.Product, Poured(line, -graduation)),
     });
 
-    private double Smallest(int line, double tolerance) =>
-        (1 + Cup.Reducer.DecimalFractions) * graduation
-        * ((1 / Cup.Product.ShareOf(line + 1)) + ((1 + tolerance) / Cup.Product.ShareOf(line))) / tolerance;
+    private Num Smallest(int line, double tolerance, Trace? t = null)
+    {
+        Num allowed = t.Given("τ", tolerance, Measure.Percent);
+        Num shares = (1 / Share(line + 1, t)) + ((1 + allowed) / Share(line, t));
+        return (1 + t.Given("R", Cup.Reducer.DecimalFractions, Measure.Percent)) * Graduations(t) * shares / allowed;
+    }
+
+    private Num Graduations(Trace? t) => t.Given("g", graduation, Measure.Liquid);
+
+    private Num VolumeOf(int part, Trace? t) => t is null ? VolumeOf(part) : t.Given("V_" + ReactiveGroups.Letter(part), VolumeOf(part), Measure.Liquid);
+
+    private Num Share(int part, Trace? t) => t is null
+        ? Cup.Product.ShareOf(part) : t.Given("f_" + ReactiveGroups.Letter(part), Cup.Product.ShareOf(part), Measure.Percent);
 }

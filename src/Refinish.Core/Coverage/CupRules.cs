@@ -28,7 +28,7 @@ public sealed record CupRules
         get;
         init
         {
-            ValueList<MixingCup> cups = Guard.List(value, nameof(Cups), 1);
+            ValueList<MixingCup> cups = Guard.List(value, 1);
             Guard.Count(cups.Count, 1, 8, nameof(Cups));
             field = cups;
         }
@@ -39,7 +39,7 @@ public sealed record CupRules
     public Ratio PotLifeShare
     {
         get => Ratio.FromDecimalFractions(potLifeShare);
-        init => potLifeShare = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(PotLifeShare));
+        init => potLifeShare = Guard.Within(value, Bounds.Positive(Measure.Percent, 1));
     }
 
     /// <summary>Mixing, straining and filling, 0 to 2 h; 5 min unless given (invented default).</summary>
@@ -49,7 +49,7 @@ public sealed record CupRules
         get;
         init
         {
-            Guard.Within(value, Bounds.NotNegative(Measure.Minutes, 7200), nameof(MixingTime));
+            Guard.Within(value, Bounds.NotNegative(Measure.Minutes, 7200));
             field = value;
         }
     }
@@ -60,7 +60,7 @@ public sealed record CupRules
     public Volume Residue
     {
         get => Volume.FromCubicMeters(residue);
-        init => residue = Guard.Within(value, Bounds.NotNegative(Measure.Liquid, 1e-3), nameof(Residue));
+        init => residue = Guard.Within(value, Bounds.NotNegative(Measure.Liquid, 1e-3));
     }
 
     /// <summary>

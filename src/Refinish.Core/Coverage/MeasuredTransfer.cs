@@ -47,12 +47,12 @@ public sealed record MeasuredTransfer
     public MeasuredTransfer(
         Area area, Length dryFilm, Ratio volumeSolids, Volume sprayed, Ratio reducer = default, Ratio edgeOverspray = default)
     {
-        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000), nameof(area));
-        dry = Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3), nameof(dryFilm));
-        solids = Guard.Within(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent), nameof(volumeSolids));
-        this.sprayed = Guard.Within(sprayed, Bounds.Positive(Measure.Liquid, 1), nameof(sprayed));
-        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1), nameof(reducer));
-        edge = Guard.Within(edgeOverspray, Bounds.NotNegative(Measure.Percent, 0.5), nameof(edgeOverspray));
+        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000));
+        dry = Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3));
+        solids = Guard.Within(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent));
+        this.sprayed = Guard.Within(sprayed, Bounds.Positive(Measure.Liquid, 1));
+        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1));
+        edge = Guard.Within(edgeOverspray, Bounds.NotNegative(Measure.Percent, 0.5));
 
         // Up to the last digits, so that a coat of which all landed is one.
         Guard.Rule(

@@ -17,9 +17,9 @@ public sealed record MixingCup
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public MixingCup(Volume capacity, Volume graduation, Volume smallest)
     {
-        this.capacity = Guard.Within(capacity, Bounds.Positive(Measure.Liquid, 0.02), nameof(capacity));
-        this.graduation = Guard.Within(graduation, Bounds.Between(this.capacity * 1e-8, this.capacity, Measure.Liquid), nameof(graduation));
-        this.smallest = Guard.Within(smallest, Bounds.NotNegative(Measure.Liquid, this.capacity), nameof(smallest));
+        this.capacity = Guard.Within(capacity, Bounds.Positive(Measure.Liquid, 0.02));
+        this.graduation = Guard.Within(graduation, Bounds.Between(this.capacity * 1e-8, this.capacity, Measure.Liquid));
+        this.smallest = Guard.Within(smallest, Bounds.NotNegative(Measure.Liquid, this.capacity));
     }
 
     /// <summary>What it holds in use.</summary>

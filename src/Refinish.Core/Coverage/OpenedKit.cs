@@ -23,7 +23,7 @@ public sealed record OpenedKit
     /// <exception cref="ArgumentException"><paramref name="left"/> does not hold each part of the product once.</exception>
     public OpenedKit(CoatingProduct product, IEnumerable<PartVolume> left, DateTimeOffset opened)
     {
-        Product = Guard.NotNull(product, nameof(product));
+        Product = Guard.NotNull(product);
         Left = PartList.Of(product, left, nameof(left));
         Opened = opened;
     }

@@ -35,10 +35,10 @@ public sealed record PouredMix
     /// </exception>
     public PouredMix(CoatingProduct product, Volume total, Ratio reducer)
     {
-        Product = Guard.NotNull(product, nameof(product));
+        Product = Guard.NotNull(product);
         product.CheckConsistency();
-        this.total = Guard.Within(total, Bounds.Positive(Measure.Liquid, 0.1), nameof(total));
-        this.reducer = Guard.Within(reducer, Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent), nameof(reducer));
+        this.total = Guard.Within(total, Bounds.Positive(Measure.Liquid, 0.1));
+        this.reducer = Guard.Within(reducer, Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent));
         Parts = ValueList<PouredPart>.Owning(Pour());
     }
 

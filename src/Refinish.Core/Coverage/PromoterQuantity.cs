@@ -18,8 +18,8 @@ public sealed record PromoterQuantity
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range.</exception>
     public PromoterQuantity(Area area, AdhesionPromoter promoter)
     {
-        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000), nameof(area));
-        Promoter = Guard.NotNull(promoter, nameof(promoter));
+        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000));
+        Promoter = Guard.NotNull(promoter);
     }
 
     /// <summary>Area to wipe.</summary>

@@ -35,11 +35,11 @@ public sealed record SlipResistantFloor
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or so many grains do not fit side by side.</exception>
     public SlipResistantFloor(Area floor, SlipAdditive additive, AreaDensity rate, Length filmAround, Ratio loss)
     {
-        this.floor = Guard.Within(floor, Bounds.Positive(Measure.Area, 100), nameof(floor));
-        Additive = Guard.NotNull(additive, nameof(additive));
-        this.rate = Guard.Within(rate, Bounds.Positive(Measure.ArealMass, 1), nameof(rate));
-        film = Guard.Within(filmAround, Bounds.Positive(Measure.Film, 2e-3), nameof(filmAround));
-        this.loss = Guard.Within(loss, Bounds.NotNegative(Measure.Percent, 0.8), nameof(loss));
+        this.floor = Guard.Within(floor, Bounds.Positive(Measure.Area, 100));
+        Additive = Guard.NotNull(additive);
+        this.rate = Guard.Within(rate, Bounds.Positive(Measure.ArealMass, 1));
+        film = Guard.Within(filmAround, Bounds.Positive(Measure.Film, 2e-3));
+        this.loss = Guard.Within(loss, Bounds.NotNegative(Measure.Percent, 0.8));
 
         // π/(2√3): circles of one size cover no more than that.
         Guard.Rule(Fraction <= Math.PI / (2 * Math.Sqrt(3)), nameof(rate), this.rate, Measure.ArealMass, "grains that fit side by side, " + Measure.ArealMass.Format(this.rate / Fraction * Math.PI / (2 * Math.Sqrt(3)), DisplayUnits.Si, 3));
@@ -100,7 +100,7 @@ public sealed record SlipResistantFloor
     /// <returns>Mass per area: dose times wet film.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static AreaDensity RateFromDose(MassConcentration dose, Length wetFilm) => AreaDensity.FromKilogramsPerSquareMeter(
-        Guard.Within(dose, Bounds.Positive(Measure.CoatingContent, 1000), nameof(dose)) * Guard.Within(wetFilm, Bounds.Positive(Measure.Film, 5e-3), nameof(wetFilm)));
+        Guard.Within(dose, Bounds.Positive(Measure.CoatingContent, 1000)) * Guard.Within(wetFilm, Bounds.Positive(Measure.Film, 5e-3)));
 
     /// <summary>How the numbers follow.</summary>
     /// <returns>The derivation.</returns>

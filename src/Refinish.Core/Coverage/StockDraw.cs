@@ -37,10 +37,10 @@ public sealed record StockDraw
     /// </exception>
     public StockDraw(CoatingProduct product, Volume need, DateTimeOffset when, IEnumerable<OpenedKit> leftovers)
     {
-        Product = Guard.NotNull(product, nameof(product));
-        this.need = Guard.Within(need, Bounds.NotNegative(Measure.Capacity, 1), nameof(need));
+        Product = Guard.NotNull(product);
+        this.need = Guard.Within(need, Bounds.NotNegative(Measure.Capacity, 1));
         When = when;
-        ValueList<OpenedKit> kits = Guard.List(leftovers, nameof(leftovers));
+        ValueList<OpenedKit> kits = Guard.List(leftovers);
         if (kits.Any(kit => kit.Product.Id != product.Id))
         {
             throw new ArgumentException("leftovers holds another product than " + product.Name + ".", nameof(leftovers));

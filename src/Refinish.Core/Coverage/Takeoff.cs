@@ -28,11 +28,11 @@ public sealed record Takeoff
     /// <exception cref="ArgumentOutOfRangeException">The gun is so slow that a coat takes more than 100 days.</exception>
     public Takeoff(IEnumerable<CoatedSurface> surfaces, CoatingSystem system, SprayGun gun, ApplicationLosses losses)
     {
-        ValueList<CoatedSurface> all = Guard.List(surfaces, nameof(surfaces), 1);
+        ValueList<CoatedSurface> all = Guard.List(surfaces, 1);
         Surfaces = all;
-        System = Guard.NotNull(system, nameof(system));
-        Gun = Guard.NotNull(gun, nameof(gun));
-        Losses = Guard.NotNull(losses, nameof(losses));
+        System = Guard.NotNull(system);
+        Gun = Guard.NotNull(gun);
+        Losses = Guard.NotNull(losses);
         ApplicationLosses smooth = losses.ProfileDepth.Meters > 0 ? losses with { ProfileDepth = Length.Zero } : losses;
         List<CoatDemand> coats = [];
         foreach (CoatingLayer layer in system.Layers)

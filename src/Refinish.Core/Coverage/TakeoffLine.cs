@@ -47,7 +47,7 @@ public sealed record TakeoffLine
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public LimitComparison Compare(Volume available)
     {
-        double there = Guard.Within(available, Bounds.NotNegative(Measure.Capacity, 1), nameof(available));
+        double there = Guard.Within(available, Bounds.NotNegative(Measure.Capacity, 1));
         return new(
             Product.Name + " there against needed", there, mixed, LimitSense.AtLeast, Measure.Liquid, Balance,
             there < mixed ? "Get " + Measure.Liquid.Format(mixed - there, DisplayUnits.Si, 3) + " more." : null);

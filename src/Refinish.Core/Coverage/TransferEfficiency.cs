@@ -17,10 +17,10 @@ public sealed record TransferEfficiency
     /// <exception cref="System.ArgumentOutOfRangeException">A number is outside its range.</exception>
     public TransferEfficiency(string method, Ratio low, Ratio high, Source source)
     {
-        Method = Guard.Named(method, nameof(method));
-        this.low = Guard.Within(low, Bounds.Between(0.05, 1, Measure.Percent), nameof(low));
-        this.high = Guard.Within(high, Bounds.Between(this.low, 1, Measure.Percent), nameof(high));
-        Source = Guard.NotNull(source, nameof(source));
+        Method = Guard.Named(method);
+        this.low = Guard.Within(low, Bounds.Between(0.05, 1, Measure.Percent));
+        this.high = Guard.Within(high, Bounds.Between(this.low, 1, Measure.Percent));
+        Source = Guard.NotNull(source);
     }
 
     /// <summary>The way of spraying.</summary>

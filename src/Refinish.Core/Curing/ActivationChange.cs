@@ -25,9 +25,9 @@ public sealed record ActivationChange
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ActivationChange(Temperature at, MolarEnergy activationEnergy, MolarEnergy autocatalyticActivationEnergy)
     {
-        this.at = Guard.Within(at, CureReaction.Thermometer, nameof(at));
-        energy = Guard.Within(activationEnergy, CureReaction.Energies, nameof(activationEnergy));
-        autocatalyticEnergy = Guard.Within(autocatalyticActivationEnergy, CureReaction.Energies, nameof(autocatalyticActivationEnergy));
+        this.at = Guard.Within(at, CureReaction.Thermometer);
+        energy = Guard.Within(activationEnergy, CureReaction.Energies);
+        autocatalyticEnergy = Guard.Within(autocatalyticActivationEnergy, CureReaction.Energies);
     }
 
     /// <summary>The temperature from which it holds.</summary>

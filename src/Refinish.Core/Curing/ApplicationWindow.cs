@@ -52,7 +52,7 @@ public sealed record ApplicationWindow
     /// <paramref name="nextCoat"/> is outside the history, or the times contradict each other.
     /// </exception>
     public ApplicationWindow(CureTimes times, TemperatureHistory history, DateTimeOffset nextCoat, TemperatureShift? shift = null)
-        : this(new CureClock(times, Guard.NotNull(history, nameof(history)), history.Start, shift), nextCoat)
+        : this(new CureClock(times, Guard.NotNull(history), history.Start, shift), nextCoat)
     {
     }
 
@@ -80,7 +80,7 @@ public sealed record ApplicationWindow
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="nextCoat"/> is outside the history.</exception>
     public static ApplicationWindow FromFit(CureTableFit table, TemperatureHistory history, DateTimeOffset nextCoat) =>
-        new(CureClock.FromFit(table, Guard.NotNull(history, nameof(history)), history.Start), nextCoat);
+        new(CureClock.FromFit(table, Guard.NotNull(history), history.Start), nextCoat);
 
     /// <summary>The data sheet's times.</summary>
     public CureTimes Times => clock.Times;

@@ -65,25 +65,21 @@ public sealed record BatchExotherm
         get;
         init
         {
-            field = Guard.NotNull(value, nameof(Reaction));
+            field = Guard.NotNull(value);
             field.CheckReacts();
         }
     }
 
     /// <summary>Mass of the batch, more than 0 and at most 100 kg.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Mass Mass
-    {
-        get => Mass.FromKilograms(mass);
-        init => mass = Guard.Within(value, Bounds.Positive(Measure.Weight, 100), nameof(Mass));
-    }
+    public required Mass Mass { get => Mass.FromKilograms(mass); init => mass = Guard.Within(value, Bounds.Positive(Measure.Weight, 100)); }
 
     /// <summary>Heat to warm a kilogram of the mix by a kelvin, 500 to 5000 J/(kg K).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required SpecificEntropy SpecificHeat
     {
         get => SpecificEntropy.FromJoulesPerKilogramKelvin(specificHeat);
-        init => specificHeat = Guard.Within(value, Bounds.Between(500, 5000, Measure.SpecificHeat), nameof(SpecificHeat));
+        init => specificHeat = Guard.Within(value, Bounds.Between(500, 5000, Measure.SpecificHeat));
     }
 
     /// <summary>Heat that a kilogram of the mix gives off in full cure, solvents and fillers counted in the mass; more than 0 and at most 1000 kJ/kg.</summary>
@@ -91,7 +87,7 @@ public sealed record BatchExotherm
     public required SpecificEnergy HeatOfReaction
     {
         get => SpecificEnergy.FromJoulesPerKilogram(heatOfReaction);
-        init => heatOfReaction = Guard.Within(value, Bounds.Positive(Measure.SpecificEnergy, 1e6), nameof(HeatOfReaction));
+        init => heatOfReaction = Guard.Within(value, Bounds.Positive(Measure.SpecificEnergy, 1e6));
     }
 
     /// <summary>Heat transfer from the batch to the air, 0 to 500 W/(m² K).</summary>
@@ -99,39 +95,27 @@ public sealed record BatchExotherm
     public required HeatTransferCoefficient HeatTransfer
     {
         get => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(heatTransfer);
-        init => heatTransfer = Guard.Within(value, Bounds.NotNegative(Measure.HeatTransfer, 500), nameof(HeatTransfer));
+        init => heatTransfer = Guard.Within(value, Bounds.NotNegative(Measure.HeatTransfer, 500));
     }
 
     /// <summary>The surface through which it loses heat, more than 0 and at most 10 m².</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Area Area
-    {
-        get => Area.FromSquareMeters(area);
-        init => area = Guard.Within(value, Bounds.Positive(Measure.Area, 10), nameof(Area));
-    }
+    public required Area Area { get => Area.FromSquareMeters(area); init => area = Guard.Within(value, Bounds.Positive(Measure.Area, 10)); }
 
     /// <summary>Temperature of the fresh mix, −20 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Temperature Start
-    {
-        get => Temperature.FromKelvins(start);
-        init => start = Guard.Within(value, Thermometer, nameof(Start));
-    }
+    public required Temperature Start { get => Temperature.FromKelvins(start); init => start = Guard.Within(value, Thermometer); }
 
     /// <summary>Temperature of the air, −20 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Temperature Air
-    {
-        get => Temperature.FromKelvins(air);
-        init => air = Guard.Within(value, Thermometer, nameof(Air));
-    }
+    public required Temperature Air { get => Temperature.FromKelvins(air); init => air = Guard.Within(value, Thermometer); }
 
     /// <summary>The conversion up to which the mix can be applied, more than the first and less than 100 %: at the latest its gel point.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 100 %.</exception>
     public required Ratio UsableTo
     {
         get => Ratio.FromDecimalFractions(usableTo);
-        init => usableTo = Guard.Within(value, Bounds.Between(1e-6, 1 - 1e-6, Measure.Percent), nameof(UsableTo));
+        init => usableTo = Guard.Within(value, Bounds.Between(1e-6, 1 - 1e-6, Measure.Percent));
     }
 
     /// <summary>Conversion of the fresh mix, 0 to less than 100 %; 0 unless given.</summary>
@@ -139,7 +123,7 @@ public sealed record BatchExotherm
     public Ratio FirstConversion
     {
         get => Ratio.FromDecimalFractions(first);
-        init => first = Guard.Within(value, Bounds.Below(0, 1, Measure.Percent), nameof(FirstConversion));
+        init => first = Guard.Within(value, Bounds.Below(0, 1, Measure.Percent));
     }
 
     /// <summary>The rise of full cure when no heat is lost, ΔH / c.</summary>

@@ -40,9 +40,9 @@ public sealed record ConversionCurve
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the law has no reaction.</exception>
     public ConversionCurve(CureReaction reaction, TemperatureHistory history, DateTimeOffset applied, Ratio? firstConversion = null)
     {
-        Reaction = Guard.NotNull(reaction, nameof(reaction));
+        Reaction = Guard.NotNull(reaction);
         Reaction.CheckReacts();
-        History = Guard.NotNull(history, nameof(history));
+        History = Guard.NotNull(history);
         History.TicksOf(applied, nameof(applied));
         Applied = applied;
         first = firstConversion is Ratio given ? Guard.Within(given, Bounds.Below(0, 1, Measure.Percent), nameof(firstConversion)) : 0;
@@ -76,7 +76,7 @@ public sealed record ConversionCurve
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
     public DateTimeOffset? InstantOf(Ratio conversion, CancellationToken cancellation = default)
     {
-        double target = Guard.Within(conversion, Bounds.Below(0, 1, Measure.Percent), nameof(conversion));
+        double target = Guard.Within(conversion, Bounds.Below(0, 1, Measure.Percent));
         return Reach(_ => target, cancellation);
     }
 
@@ -88,7 +88,7 @@ public sealed record ConversionCurve
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
     public DateTimeOffset? InstantOfVitrification(GlassTransition glass, CancellationToken cancellation = default)
     {
-        Guard.NotNull(glass, nameof(glass));
+        Guard.NotNull(glass);
         return Reach(glass.ConversionKelvins, cancellation);
     }
 

@@ -46,9 +46,9 @@ public sealed record CureClock
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="applied"/> is outside the history, or the times contradict each other.</exception>
     public CureClock(CureTimes times, TemperatureHistory history, DateTimeOffset applied, TemperatureShift? shift = null)
     {
-        Times = Guard.NotNull(times, nameof(times));
+        Times = Guard.NotNull(times);
         Times.CheckOrder();
-        Guard.NotNull(history, nameof(history)).TicksOf(applied, nameof(applied));
+        Guard.NotNull(history).TicksOf(applied, nameof(applied));
         Applied = applied;
         age = new EquivalentAge(history, shift ?? TemperatureShift.Doubling(Times.RatePerTenKelvin), Times.ReferenceTemperature);
     }
@@ -67,7 +67,7 @@ public sealed record CureClock
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="applied"/> is outside the history.</exception>
     public static CureClock FromFit(CureTableFit table, TemperatureHistory history, DateTimeOffset applied)
     {
-        Guard.NotNull(table, nameof(table));
+        Guard.NotNull(table);
         return new CureClock(table, history, applied, (table.Coldest.Kelvins + table.Warmest.Kelvins) / 2);
     }
 

@@ -42,9 +42,9 @@ public sealed record CureForecast
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range, or the times contradict each other.</exception>
     public CureForecast(CureTimes times, Temperature site, TemperatureShift? shift = null)
     {
-        Times = Guard.NotNull(times, nameof(times));
+        Times = Guard.NotNull(times);
         Times.CheckOrder();
-        this.site = Guard.Within(site, TemperatureShift.Thermometer, nameof(site));
+        this.site = Guard.Within(site, TemperatureShift.Thermometer);
         Shift = shift ?? TemperatureShift.Doubling(Times.RatePerTenKelvin);
         IsAvailable = this.site >= Times.MinimumTemperature.Kelvins && this.site <= Times.MaximumTemperature.Kelvins;
         factor = Shift.Factor(this.site, Times.ReferenceTemperature.Kelvins);
@@ -58,8 +58,8 @@ public sealed record CureForecast
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
     public static CureForecast FromFit(CureTableFit table, Temperature site)
     {
-        double t = Guard.Within(site, TemperatureShift.Thermometer, nameof(site));
-        return new CureForecast(Guard.NotNull(table, nameof(table)).Times(table.Nearest(t)), site, table.CommonShift);
+        double t = Guard.Within(site, TemperatureShift.Thermometer);
+        return new CureForecast(Guard.NotNull(table).Times(table.Nearest(t)), site, table.CommonShift);
     }
 
     /// <summary>The data sheet's times.</summary>

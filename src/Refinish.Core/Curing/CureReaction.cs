@@ -41,18 +41,14 @@ public sealed record CureReaction
 
     /// <summary>A_1 of the reaction that needs no product, 0 to 1e20 per second.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Frequency Factor
-    {
-        get => Frequency.FromHertz(factor);
-        init => factor = Guard.Within(value, Factors, nameof(Factor));
-    }
+    public required Frequency Factor { get => Frequency.FromHertz(factor); init => factor = Guard.Within(value, Factors); }
 
     /// <summary>E_1, 0 to 200 kJ/mol.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required MolarEnergy ActivationEnergy
     {
         get => MolarEnergy.FromJoulesPerMole(energy);
-        init => energy = Guard.Within(value, Energies, nameof(ActivationEnergy));
+        init => energy = Guard.Within(value, Energies);
     }
 
     /// <summary>A_2 of the reaction that its product quickens, 0 to 1e20 per second; zero for none.</summary>
@@ -60,7 +56,7 @@ public sealed record CureReaction
     public required Frequency AutocatalyticFactor
     {
         get => Frequency.FromHertz(autocatalyticFactor);
-        init => autocatalyticFactor = Guard.Within(value, Factors, nameof(AutocatalyticFactor));
+        init => autocatalyticFactor = Guard.Within(value, Factors);
     }
 
     /// <summary>E_2, 0 to 200 kJ/mol.</summary>
@@ -68,24 +64,16 @@ public sealed record CureReaction
     public required MolarEnergy AutocatalyticActivationEnergy
     {
         get => MolarEnergy.FromJoulesPerMole(autocatalyticEnergy);
-        init => autocatalyticEnergy = Guard.Within(value, Energies, nameof(AutocatalyticActivationEnergy));
+        init => autocatalyticEnergy = Guard.Within(value, Energies);
     }
 
     /// <summary>m, how the product quickens it, 0 to 5.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double AutocatalyticOrder
-    {
-        get;
-        init => field = Guard.Within(value, Bounds.NotNegative(Measure.Number, 5), nameof(AutocatalyticOrder));
-    }
+    public required double AutocatalyticOrder { get; init => field = Guard.Within(value, Bounds.NotNegative(Measure.Number, 5)); }
 
     /// <summary>n, how what is left slows it, 0.5 to 5.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double Order
-    {
-        get;
-        init => field = Guard.Within(value, Bounds.Between(0.5, 5, Measure.Number), nameof(Order));
-    }
+    public required double Order { get; init => field = Guard.Within(value, Bounds.Between(0.5, 5, Measure.Number)); }
 
     /// <summary>Other activation energies from a temperature on; <see langword="null"/> when the same hold throughout.</summary>
     public ActivationChange? Change { get; init; }
@@ -94,11 +82,7 @@ public sealed record CureReaction
     public DiffusionLimit? Diffusion { get; init; }
 
     /// <summary>Where the parameters come from.</summary>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>dα/dt.</summary>
     /// <param name="temperature">−40 to 300 °C.</param>
@@ -172,6 +156,6 @@ public sealed record CureReaction
     }
 
     private static (double Kelvins, double Alpha) Checked(Temperature temperature, Ratio conversion) => (
-        Guard.Within(temperature, Thermometer, nameof(temperature)),
-        Guard.Within(conversion, Bounds.NotNegative(Measure.Percent, 1), nameof(conversion)));
+        Guard.Within(temperature, Thermometer),
+        Guard.Within(conversion, Bounds.NotNegative(Measure.Percent, 1)));
 }

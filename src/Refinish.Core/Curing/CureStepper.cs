@@ -30,8 +30,7 @@ internal struct CureStepper : IPlaneMotion
     private double candidateKelvins;
     private double step;
 
-    public CureStepper(CureReaction reaction, double alpha, double kelvins)
-        : this()
+    public CureStepper(CureReaction reaction, double alpha, double kelvins) : this()
     {
         this.reaction = reaction;
         Alpha = alpha;

@@ -53,7 +53,7 @@ public sealed record CureTableFit
     public CureTableFit(
         IEnumerable<StageTimes> rows, Temperature minimum, Temperature maximum, Source source, TemperatureLaw law = TemperatureLaw.Arrhenius, TemperatureDelta? margin = null)
     {
-        this.rows = Guard.List(rows, nameof(rows));
+        this.rows = Guard.List(rows);
         foreach (CureStage stage in Needed)
         {
             if (!this.rows.Any(row => row.Stage == stage))
@@ -67,11 +67,11 @@ public sealed record CureTableFit
             throw new ArgumentException(nameof(rows) + " has two rows for one stage.", nameof(rows));
         }
 
-        Source = Guard.NotNull(source, nameof(source));
-        Law = Guard.Defined(law, nameof(law));
+        Source = Guard.NotNull(source);
+        Law = Guard.Defined(law);
         fits = new ValueList<CureTimeFit>(this.rows.Select(row => new CureTimeFit(row.Times, law, margin)));
-        double least = Guard.Within(minimum, TemperatureShift.Thermometer, nameof(minimum));
-        double most = Guard.Within(maximum, Bounds.Between(least, TemperatureShift.Thermometer.Maximum, Measure.Temperature), nameof(maximum));
+        double least = Guard.Within(minimum, TemperatureShift.Thermometer);
+        double most = Guard.Within(maximum, Bounds.Between(least, TemperatureShift.Thermometer.Maximum, Measure.Temperature));
         double beyond = fits[0].Margin.Kelvins;
         this.minimum = Math.Max(least, fits.Max(fit => fit.Low) - beyond);
         this.maximum = Math.Min(most, fits.Min(fit => fit.High) + beyond);
@@ -106,7 +106,7 @@ public sealed record CureTableFit
     /// <exception cref="ArgumentOutOfRangeException">A stage has no law (see <see cref="CureTimeFit"/>).</exception>
     public static CureTableFit Of(CureTable table, TemperatureLaw law = TemperatureLaw.Arrhenius, TemperatureDelta? margin = null)
     {
-        IReadOnlyList<CureTimes> sheet = Guard.NotNull(table, nameof(table)).Rows;
+        IReadOnlyList<CureTimes> sheet = Guard.NotNull(table).Rows;
         List<StageTimes> stages = [];
         Add(CureStage.Induction, row => row.Induction);
         Add(CureStage.PotLife, row => row.PotLife);
@@ -132,7 +132,7 @@ public sealed record CureTableFit
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public CureTimeFit? FitOf(CureStage stage)
     {
-        Guard.Defined(stage, nameof(stage));
+        Guard.Defined(stage);
         for (int i = 0; i < rows.Count; i++)
         {
             if (rows[i].Stage == stage)
@@ -150,7 +150,7 @@ public sealed record CureTableFit
     /// <exception cref="ArgumentOutOfRangeException">Outside −20 to 60 °C, or a time comes out longer than 60 days.</exception>
     public CureTimes? TimesAt(Temperature reference)
     {
-        double t = Guard.Within(reference, TemperatureShift.Thermometer, nameof(reference));
+        double t = Guard.Within(reference, TemperatureShift.Thermometer);
         return t < minimum || t > maximum ? null : Times(t);
     }
 

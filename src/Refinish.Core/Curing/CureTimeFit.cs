@@ -45,8 +45,8 @@ public sealed record CureTimeFit
     /// <exception cref="ArgumentOutOfRangeException">The temperatures are too close together, or the times do not shorten by a factor of 1 to 3 with ten kelvins more.</exception>
     public CureTimeFit(IEnumerable<TabulatedTime> times, TemperatureLaw law, TemperatureDelta? margin = null)
     {
-        this.times = Guard.List(times, nameof(times), 2);
-        Law = Guard.Defined(law, nameof(law));
+        this.times = Guard.List(times, 2);
+        Law = Guard.Defined(law);
         this.margin = margin is TemperatureDelta given ? Guard.Within(given, Bounds.NotNegative(Measure.TemperatureDifference, 15), nameof(margin)) : 5;
         Guard.Rule(
             High - Low >= 1 - 1e-9, nameof(times), High - Low, Measure.TemperatureDifference, "temperatures that span at least " + Measure.TemperatureDifference.Format(1));
@@ -93,7 +93,7 @@ public sealed record CureTimeFit
     /// <exception cref="ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
     public TimeSpan? TimeAt(Temperature temperature)
     {
-        double t = Guard.Within(temperature, TemperatureShift.Thermometer, nameof(temperature));
+        double t = Guard.Within(temperature, TemperatureShift.Thermometer);
         return Covers(t) ? Durations.FromSeconds(Seconds(t).Value) : null;
     }
 
@@ -103,7 +103,7 @@ public sealed record CureTimeFit
     /// <exception cref="ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
     public bool IsBeyondTable(Temperature temperature)
     {
-        double t = Guard.Within(temperature, TemperatureShift.Thermometer, nameof(temperature));
+        double t = Guard.Within(temperature, TemperatureShift.Thermometer);
         return t < Low || t > High;
     }
 
@@ -113,7 +113,7 @@ public sealed record CureTimeFit
     /// <exception cref="ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
     public IReadOnlyList<LimitComparison> Checks(Temperature temperature)
     {
-        double t = Guard.Within(temperature, TemperatureShift.Thermometer, nameof(temperature));
+        double t = Guard.Within(temperature, TemperatureShift.Thermometer);
         const string remedy = "Ask the maker for a time at this temperature.";
         return new ValueList<LimitComparison>(
         [
@@ -128,7 +128,7 @@ public sealed record CureTimeFit
     /// <exception cref="ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
     public Workings Workings(Temperature temperature)
     {
-        double at = Guard.Within(temperature, TemperatureShift.Thermometer, nameof(temperature));
+        double at = Guard.Within(temperature, TemperatureShift.Thermometer);
         return Trace.Of(
             "Time against temperature", MeanX, MeanLog, Slope, t => Parameter(Law, Slope(t), t), Largest,
             t => Covers(at) ? Seconds(at, t) : default);

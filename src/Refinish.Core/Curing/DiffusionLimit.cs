@@ -22,26 +22,18 @@ public sealed record DiffusionLimit
 
     /// <summary>C: how sharply the reaction stops about the critical conversion, more than 0 and at most 500.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double Steepness
-    {
-        get;
-        init => field = Guard.Within(value, Bounds.Positive(Measure.Number, 500), nameof(Steepness));
-    }
+    public required double Steepness { get; init => field = Guard.Within(value, Bounds.Positive(Measure.Number, 500)); }
 
     /// <summary>α_c0: the critical conversion drawn out to 0 K, −10 to 2.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double CriticalConversionAtZero
-    {
-        get;
-        init => field = Guard.Within(value, Bounds.Between(-10, 2, Measure.Number), nameof(CriticalConversionAtZero));
-    }
+    public required double CriticalConversionAtZero { get; init => field = Guard.Within(value, Bounds.Between(-10, 2, Measure.Number)); }
 
     /// <summary>s: how much the critical conversion rises with a kelvin, 0 to 0.1.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double CriticalConversionPerKelvin
     {
         get;
-        init => field = Guard.Within(value, Bounds.NotNegative(Measure.Number, 0.1), nameof(CriticalConversionPerKelvin));
+        init => field = Guard.Within(value, Bounds.NotNegative(Measure.Number, 0.1));
     }
 
     /// <summary>The conversion at which the rate has fallen to half of what chemistry alone would do.</summary>
@@ -49,7 +41,7 @@ public sealed record DiffusionLimit
     /// <returns>α_c; above 100 % when nothing slows the reaction at this temperature.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio CriticalConversion(Temperature temperature) =>
-        Ratio.FromDecimalFractions(Critical(Guard.Within(temperature, CureReaction.Thermometer, nameof(temperature))).Value);
+        Ratio.FromDecimalFractions(Critical(Guard.Within(temperature, CureReaction.Thermometer)).Value);
 
     /// <summary>The three numbers in one line.</summary>
     /// <returns>Text such as <c>stops about -1.5 + 0.008 T, steepness 40</c>.</returns>

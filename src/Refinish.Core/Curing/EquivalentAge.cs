@@ -47,9 +47,9 @@ public sealed record EquivalentAge
     /// <exception cref="ArgumentOutOfRangeException">The reference is outside its range.</exception>
     public EquivalentAge(TemperatureHistory history, TemperatureShift shift, Temperature reference)
     {
-        History = Guard.NotNull(history, nameof(history));
-        Shift = Guard.NotNull(shift, nameof(shift));
-        this.reference = Guard.Within(reference, TemperatureShift.Thermometer, nameof(reference));
+        History = Guard.NotNull(history);
+        Shift = Guard.NotNull(shift);
+        this.reference = Guard.Within(reference, TemperatureShift.Thermometer);
         double[] factors = new double[history.List.Count];
         shift.Factors(history.Kelvins, this.reference, factors);
         rates = factors;
@@ -119,7 +119,7 @@ public sealed record EquivalentAge
     /// range.</exception>
     public DateTimeOffset? InstantOf(DateTimeOffset from, TimeSpan age)
     {
-        Guard.Within(age, Ages, nameof(age));
+        Guard.Within(age, Ages);
         long first = History.TicksOf(from, nameof(from));
         return Solve(first, age.TotalSeconds) is Passage passage && passage.Ticks <= DateTime.MaxValue.Ticks - from.UtcTicks
             ? from.ToUniversalTime().AddTicks((long)passage.Ticks).ToOffset(from.Offset)
@@ -138,7 +138,7 @@ public sealed record EquivalentAge
     /// range.</exception>
     public DateTimeOffset? InstantBefore(DateTimeOffset until, TimeSpan age)
     {
-        Guard.Within(age, Ages, nameof(age));
+        Guard.Within(age, Ages);
         long instant = TicksBefore(History.TicksOf(until, nameof(until)), age.TotalSeconds);
         return instant < 0 ? null : History.Start.ToUniversalTime().AddTicks(instant).ToOffset(until.Offset);
     }
@@ -156,7 +156,7 @@ public sealed record EquivalentAge
     /// range.</exception>
     public DateTimeOffset? LatestBefore(DateTimeOffset until, TimeSpan age)
     {
-        double needed = Guard.Within(age, Ages, nameof(age));
+        double needed = Guard.Within(age, Ages);
         double gained = 0;
         long end = History.TicksOf(until, nameof(until));
         for (int i = History.SegmentAt(Math.Max(0, end - 1)); i >= 0 && gained < needed; i--)
@@ -190,7 +190,7 @@ public sealed record EquivalentAge
     /// <exception cref="ArgumentOutOfRangeException">As for <see cref="InstantOf"/>.</exception>
     public Workings WorkingsOfInstant(DateTimeOffset from, TimeSpan age)
     {
-        Guard.Within(age, Ages, nameof(age));
+        Guard.Within(age, Ages);
         long first = History.TicksOf(from, nameof(from));
         if (Solve(first, age.TotalSeconds) is not Passage passage)
         {

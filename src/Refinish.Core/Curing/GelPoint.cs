@@ -31,9 +31,9 @@ public sealed record GelPoint
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public GelPoint(double scarce, double other, double ratio = 1)
         : this(
-            Guard.Within(scarce, Functionalities, nameof(scarce)),
-            (double?)Guard.Within(other, Functionalities, nameof(other)),
-            Guard.Within(ratio, Bounds.Positive(Measure.Number, 1), nameof(ratio)))
+            Guard.Within(scarce, Functionalities),
+            (double?)Guard.Within(other, Functionalities),
+            Guard.Within(ratio, Bounds.Positive(Measure.Number, 1)))
     {
     }
 
@@ -65,7 +65,7 @@ public sealed record GelPoint
     /// <param name="functionality">Groups a molecule, 2 to 20.</param>
     /// <returns>p_c = 1 / (f − 1) by Flory and Stockmayer, 2 / f by Carothers.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public static GelPoint Homopolymer(double functionality) => new(Guard.Within(functionality, Functionalities, nameof(functionality)), null, 1);
+    public static GelPoint Homopolymer(double functionality) => new(Guard.Within(functionality, Functionalities), null, 1);
 
     /// <summary>How both conversions follow; one that never comes is left out.</summary>
     /// <returns>The derivation.</returns>

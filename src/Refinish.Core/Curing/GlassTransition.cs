@@ -30,9 +30,9 @@ public sealed record GlassTransition
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public GlassTransition(Temperature uncured, Temperature cured, double lambda)
     {
-        this.uncured = Guard.Within(uncured, Bounds.Between(123.15, 573.15, Measure.Temperature), nameof(uncured));
-        this.cured = Guard.Within(cured, Bounds.Above(this.uncured, 673.15, Measure.Temperature), nameof(cured));
-        Lambda = Guard.Within(lambda, Bounds.Positive(Measure.Number, 1), nameof(lambda));
+        this.uncured = Guard.Within(uncured, Bounds.Between(123.15, 573.15, Measure.Temperature));
+        this.cured = Guard.Within(cured, Bounds.Above(this.uncured, 673.15, Measure.Temperature));
+        Lambda = Guard.Within(lambda, Bounds.Positive(Measure.Number, 1));
     }
 
     /// <summary>T_g0 of the mix before it reacts.</summary>
@@ -48,8 +48,7 @@ public sealed record GlassTransition
     /// <param name="conversion">0 to 100 %.</param>
     /// <returns>T_g.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Temperature At(Ratio conversion) =>
-        Temperature.FromKelvins(Kelvins(Checked(conversion)).Value);
+    public Temperature At(Ratio conversion) => Temperature.FromKelvins(Kelvins(Checked(conversion)).Value);
 
     /// <summary>The conversion at which the glass transition is at a temperature.</summary>
     /// <param name="temperature">Any temperature from −150 to 400 °C.</param>
@@ -57,7 +56,7 @@ public sealed record GlassTransition
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio? ConversionAt(Temperature temperature)
     {
-        double t = Guard.Within(temperature, Bounds.Between(123.15, 673.15, Measure.Temperature), nameof(temperature));
+        double t = Guard.Within(temperature, Bounds.Between(123.15, 673.15, Measure.Temperature));
         return t < uncured || t > cured ? null : Ratio.FromDecimalFractions(ConversionKelvins(t));
     }
 
@@ -83,7 +82,7 @@ public sealed record GlassTransition
         return share <= 0 ? 0 : share > 1 ? 2 : share / (Lambda + ((1 - Lambda) * share));
     }
 
-    private static double Checked(Ratio conversion) => Guard.Within(conversion, Bounds.NotNegative(Measure.Percent, 1), nameof(conversion));
+    private static double Checked(Ratio conversion) => Guard.Within(conversion, Bounds.NotNegative(Measure.Percent, 1));
 
     private Num Kelvins(double alpha, Trace? t = null)
     {

@@ -34,8 +34,8 @@ public sealed record HumidityEffect
     /// <exception cref="ArgumentOutOfRangeException">The humidities do not rise.</exception>
     public HumidityEffect(IEnumerable<HumidityPoint> points, Source source)
     {
-        this.points = Guard.List(points, nameof(points), 2);
-        Source = Guard.NotNull(source, nameof(source));
+        this.points = Guard.List(points, 2);
+        Source = Guard.NotNull(source);
         for (int i = 1; i < this.points.Count; i++)
         {
             Guard.Rule(
@@ -79,7 +79,7 @@ public sealed record HumidityEffect
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public TimeSpan? TimeAt(TimeSpan time, Ratio humidity)
     {
-        double seconds = Guard.Within(time, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600), nameof(time));
+        double seconds = Guard.Within(time, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600));
         return FactorAt(humidity) is double factor ? Durations.FromSeconds(seconds * factor) : null;
     }
 
@@ -118,7 +118,7 @@ public sealed record HumidityEffect
     /// <returns>Text such as <c>× 1.6 at 30 %, × 1 at 50 %</c>.</returns>
     public override string ToString() => IsKnown ? string.Join(", ", points.Select(point => point.ToString())) : "effect of humidity not known";
 
-    private static double Checked(Ratio humidity) => Guard.Within(humidity, Bounds.NotNegative(Measure.Percent, 1), nameof(humidity));
+    private static double Checked(Ratio humidity) => Guard.Within(humidity, Bounds.NotNegative(Measure.Percent, 1));
 
     // The row below which the humidity lies in the table.
     private int? Row(double h)

@@ -17,8 +17,8 @@ public sealed record HumidityPoint
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public HumidityPoint(Ratio humidity, double timeFactor)
     {
-        this.humidity = Guard.Within(humidity, Bounds.NotNegative(Measure.Percent, 1), nameof(humidity));
-        TimeFactor = Guard.Within(timeFactor, Bounds.Between(0.1, 20, Measure.Number), nameof(timeFactor));
+        this.humidity = Guard.Within(humidity, Bounds.NotNegative(Measure.Percent, 1));
+        TimeFactor = Guard.Within(timeFactor, Bounds.Between(0.1, 20, Measure.Number));
     }
 
     /// <summary>Relative humidity.</summary>

@@ -28,7 +28,7 @@ public sealed record MassEffect
     /// <param name="exponent">b, 0 to 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public MassEffect(Mass reference, double exponent)
-        : this(Guard.Within(reference, Masses, nameof(reference)), Guard.Within(exponent, Bounds.NotNegative(Measure.Number, 1), nameof(exponent)), double.NaN)
+        : this(Guard.Within(reference, Masses), Guard.Within(exponent, Bounds.NotNegative(Measure.Number, 1)), double.NaN)
     {
     }
 
@@ -61,11 +61,11 @@ public sealed record MassEffect
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, the masses are too alike, or the exponent does not come out between 0 and 1.</exception>
     public static MassEffect FromTwoBatches(Mass reference, TimeSpan referencePotLife, Mass other, TimeSpan otherPotLife)
     {
-        double m1 = Guard.Within(reference, Masses, nameof(reference));
-        double m2 = Guard.Within(other, Masses, nameof(other));
+        double m1 = Guard.Within(reference, Masses);
+        double m2 = Guard.Within(other, Masses);
         Bounds times = Bounds.Positive(Measure.Hours, 60 * 24 * 3600);
-        double t1 = Guard.Within(referencePotLife, times, nameof(referencePotLife));
-        double t2 = Guard.Within(otherPotLife, times, nameof(otherPotLife));
+        double t1 = Guard.Within(referencePotLife, times);
+        double t2 = Guard.Within(otherPotLife, times);
         Guard.Rule(Math.Abs(Math.Log(m2 / m1)) >= Math.Log(1.1), nameof(other), m2, Measure.Weight, "a mass at least a tenth lighter or heavier than ", m1);
         double exponent = -Math.Log(t2 / t1) / Math.Log(m2 / m1);
         Guard.Rule(exponent is >= 0 and <= 1, nameof(otherPotLife), t2, Measure.Hours, "a pot life that gives an exponent of 0 to 1");
@@ -99,8 +99,8 @@ public sealed record MassEffect
     public override string ToString() => "pot life × (m / " + Measure.Weight.Format(reference) + ")^-" + Figures.Significant(Exponent);
 
     private static (double Seconds, double Kilograms) Checked(TimeSpan referencePotLife, Mass batch) => (
-        Guard.Within(referencePotLife, Bounds.Positive(Measure.Hours, 60 * 24 * 3600), nameof(referencePotLife)),
-        Guard.Within(batch, Masses, nameof(batch)));
+        Guard.Within(referencePotLife, Bounds.Positive(Measure.Hours, 60 * 24 * 3600)),
+        Guard.Within(batch, Masses));
 
     private bool Covers(double m) => m >= lightest * (1 - 1e-12) && m <= heaviest * (1 + 1e-12);
 

@@ -22,8 +22,8 @@ public sealed record StageTimes
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="stage"/> is not a named value.</exception>
     public StageTimes(CureStage stage, IEnumerable<TabulatedTime> times)
     {
-        Stage = Guard.Defined(stage, nameof(stage));
-        this.times = Guard.List(times, nameof(times), 2);
+        Stage = Guard.Defined(stage);
+        this.times = Guard.List(times, 2);
     }
 
     /// <summary>The stage.</summary>

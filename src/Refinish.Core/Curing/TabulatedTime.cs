@@ -17,8 +17,8 @@ public sealed record TabulatedTime
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public TabulatedTime(Temperature temperature, TimeSpan time)
     {
-        this.temperature = Guard.Within(temperature, TemperatureShift.Thermometer, nameof(temperature));
-        Guard.Within(time, Bounds.Positive(Measure.Hours, 60 * 24 * 3600), nameof(time));
+        this.temperature = Guard.Within(temperature, TemperatureShift.Thermometer);
+        Guard.Within(time, Bounds.Positive(Measure.Hours, 60 * 24 * 3600));
         Time = time;
     }
 

@@ -38,7 +38,7 @@ public sealed record TemperatureHistory
     public TemperatureHistory(DateTimeOffset start, IEnumerable<TemperatureSegment> segments, bool lastHoldsOn = false)
     {
         Start = start;
-        this.segments = Guard.List(segments, nameof(segments), 1);
+        this.segments = Guard.List(segments, 1);
         LastHoldsOn = lastHoldsOn;
         long room = DateTime.MaxValue.Ticks - start.UtcTicks;
         long[] elapsed = new long[this.segments.Count];
@@ -102,14 +102,14 @@ public sealed record TemperatureHistory
     public static TemperatureHistory Diurnal(
         DateTimeOffset start, TimeSpan duration, Temperature mean, TemperatureDelta amplitude, DateTimeOffset warmest, TimeSpan? step = null)
     {
-        double middle = Guard.Within(mean, TemperatureShift.Thermometer, nameof(mean));
-        double swing = Guard.Within(amplitude, Bounds.NotNegative(Measure.TemperatureDifference, 40), nameof(amplitude));
+        double middle = Guard.Within(mean, TemperatureShift.Thermometer);
+        double swing = Guard.Within(amplitude, Bounds.NotNegative(Measure.TemperatureDifference, 40));
         Guard.Rule(
             middle - swing >= TemperatureShift.Thermometer.Minimum && middle + swing <= TemperatureShift.Thermometer.Maximum,
             nameof(amplitude), swing, Measure.TemperatureDifference, "a swing that stays within " + TemperatureShift.Thermometer);
         TimeSpan each = step ?? TimeSpan.FromTicks(15 * TimeSpan.TicksPerMinute);
         Guard.Within(each, Bounds.Between(60, 6 * 3600, Measure.Hours), nameof(step));
-        Guard.Within(duration, Bounds.Positive(Measure.Hours, 366.0 * 24 * 3600), nameof(duration));
+        Guard.Within(duration, Bounds.Positive(Measure.Hours, 366.0 * 24 * 3600));
         Guard.Rule(duration.Ticks % each.Ticks == 0, nameof(duration), duration.TotalSeconds, Measure.Hours, "a whole number of steps");
         double phase = (start.UtcTicks - warmest.UtcTicks) % TimeSpan.TicksPerDay / (double)TimeSpan.TicksPerDay;
         double part = each.Ticks / (double)TimeSpan.TicksPerDay;

@@ -39,7 +39,7 @@ public static class TemperatureLog
     /// <exception cref="FormatException">The log is malformed; the message names the line.</exception>
     public static TemperatureHistory Parse(string text, TimeSpan? longestGap = null)
     {
-        using StringReader reader = new(Guard.NotNull(text, nameof(text)));
+        using StringReader reader = new(Guard.NotNull(text));
         return Read(reader, longestGap);
     }
 
@@ -52,7 +52,7 @@ public static class TemperatureLog
     /// <exception cref="FormatException">The log is malformed; the message names the line.</exception>
     public static TemperatureHistory Read(TextReader reader, TimeSpan? longestGap = null)
     {
-        Guard.NotNull(reader, nameof(reader));
+        Guard.NotNull(reader);
         double gap = longestGap is TimeSpan given ? Guard.Within(given, Gaps, nameof(longestGap)) : 2 * 3600;
         bool? fahrenheit = null;
         DateTimeOffset start = default;

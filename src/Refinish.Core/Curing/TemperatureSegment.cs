@@ -17,9 +17,9 @@ public sealed record TemperatureSegment
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public TemperatureSegment(TimeSpan duration, Temperature temperature)
     {
-        Guard.Within(duration, Bounds.Positive(Measure.Hours, 3650.0 * 24 * 3600), nameof(duration));
+        Guard.Within(duration, Bounds.Positive(Measure.Hours, 3650.0 * 24 * 3600));
         Duration = duration;
-        this.temperature = Guard.Within(temperature, TemperatureShift.Thermometer, nameof(temperature));
+        this.temperature = Guard.Within(temperature, TemperatureShift.Thermometer);
     }
 
     /// <summary>How long it lasts.</summary>

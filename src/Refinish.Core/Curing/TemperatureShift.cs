@@ -88,14 +88,14 @@ public sealed record TemperatureShift
     /// <returns>The law.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 4.</exception>
     public static TemperatureShift Doubling(double ratePerTenKelvin) =>
-        new(Guard.Within(ratePerTenKelvin, Bounds.Between(1, 4, Measure.Number), nameof(ratePerTenKelvin)), 0);
+        new(Guard.Within(ratePerTenKelvin, Bounds.Between(1, 4, Measure.Number)), 0);
 
     /// <summary>Arrhenius' law.</summary>
     /// <param name="activationEnergy">Activation energy, 0 to 200 kJ/mol; epoxies and urethanes lie about 40 to 70 kJ/mol.</param>
     /// <returns>The law.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 200 kJ/mol.</exception>
     public static TemperatureShift Arrhenius(MolarEnergy activationEnergy) =>
-        new(0, Guard.Within(activationEnergy, Bounds.NotNegative(Measure.MolarEnergy, 200e3), nameof(activationEnergy)));
+        new(0, Guard.Within(activationEnergy, Bounds.NotNegative(Measure.MolarEnergy, 200e3)));
 
     /// <summary>Two laws that meet at a temperature, such as Arrhenius' law with another activation energy above it.</summary>
     /// <param name="below">The law up to the change.</param>
@@ -108,9 +108,9 @@ public sealed record TemperatureShift
     /// </exception>
     public static TemperatureShift InPieces(TemperatureShift below, Temperature change, TemperatureShift above)
     {
-        Guard.NotNull(below, nameof(below));
-        Guard.NotNull(above, nameof(above));
-        double at = Guard.Within(change, Thermometer, nameof(change));
+        Guard.NotNull(below);
+        Guard.NotNull(above);
+        double at = Guard.Within(change, Thermometer);
         Guard.Rule(
             at > Thermometer.Minimum && at < Thermometer.Maximum, nameof(change), at, Measure.Temperature,
             "between " + Measure.Temperature.Format(Thermometer.Minimum) + " and " + Measure.Temperature.Format(Thermometer.Maximum));
@@ -136,8 +136,7 @@ public sealed record TemperatureShift
     /// </exception>
     public static TemperatureShift Own(string name, Func<Temperature, double> rate, Source source)
     {
-        TemperatureShift law = new(
-            Guard.Named(name, nameof(name)), Guard.NotNull(rate, nameof(rate)), Guard.NotNull(source, nameof(source)));
+        TemperatureShift law = new(Guard.Named(name), Guard.NotNull(rate), Guard.NotNull(source));
         double colder = 0;
         for (double kelvins = Thermometer.Minimum; kelvins <= Thermometer.Maximum; kelvins += 5)
         {
@@ -162,7 +161,7 @@ public sealed record TemperatureShift
     /// <returns>The ratio of the rates: 1 at the reference, above 1 when warmer. Times divide by it.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside −20 to 60 °C.</exception>
     public double RateFactor(Temperature at, Temperature reference) =>
-        Factor(Guard.Within(at, Thermometer, nameof(at)), Guard.Within(reference, Thermometer, nameof(reference)));
+        Factor(Guard.Within(at, Thermometer), Guard.Within(reference, Thermometer));
 
     /// <summary>How a rate factor follows.</summary>
     /// <param name="at">The temperature asked for, −20 to 60 °C.</param>
@@ -171,8 +170,8 @@ public sealed record TemperatureShift
     /// <exception cref="ArgumentOutOfRangeException">A temperature is outside −20 to 60 °C.</exception>
     public Workings Workings(Temperature at, Temperature reference)
     {
-        double t = Guard.Within(at, Thermometer, nameof(at));
-        double from = Guard.Within(reference, Thermometer, nameof(reference));
+        double t = Guard.Within(at, Thermometer);
+        double from = Guard.Within(reference, Thermometer);
         return Trace.Of("Rate of reaction against temperature", trace => Factor(t, from, trace));
     }
 

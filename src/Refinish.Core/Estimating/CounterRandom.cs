@@ -30,7 +30,7 @@ public readonly record struct CounterRandom
     /// <exception cref="ArgumentOutOfRangeException">An argument is negative.</exception>
     public double At(int stream, long index)
     {
-        Guard.Count(stream, 0, int.MaxValue, nameof(stream));
+        Guard.Count(stream, 0, int.MaxValue);
         Guard.Rule(index >= 0, nameof(index), index, Measure.Number, "at least 0");
         Pair(stream / 2, index, out double even, out double odd);
         return stream % 2 == 0 ? even : odd;

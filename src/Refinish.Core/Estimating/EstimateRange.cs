@@ -93,7 +93,7 @@ public sealed class EstimateRange
         IProgress<double>? progress = null,
         CancellationToken cancellation = default)
     {
-        Guard.NotNull(estimate, nameof(estimate));
+        Guard.NotNull(estimate);
         if (!estimate.IsComplete)
         {
             throw new ArgumentException("The estimate has gaps and no cost: " + string.Join("; ", estimate.Gaps.Select(gap => gap.ToString())) + ".", nameof(estimate));

@@ -19,43 +19,23 @@ public sealed record EstimateUncertainty
 
     /// <summary>How the three points of the labour standards are read; as PERT unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public ThreePointReading Hours
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Hours));
-    } = ThreePointReading.Pert;
+    public ThreePointReading Hours { get; init => field = Guard.Defined(value); } = ThreePointReading.Pert;
 
     /// <summary>Factors on material quantities, and where they say so on hours by area; none when left out.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<QuantityFactor> Quantities
-    {
-        get;
-        init => field = Guard.List(value, nameof(Quantities));
-    } = ValueList<QuantityFactor>.Empty;
+    public IReadOnlyList<QuantityFactor> Quantities { get; init => field = Guard.List(value); } = ValueList<QuantityFactor>.Empty;
 
     /// <summary>Factor on the prices of all kits; exactly 1 when left out.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public Distribution KitPrices
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(KitPrices));
-    } = new ExactValue(1);
+    public Distribution KitPrices { get; init => field = Guard.NotNull(value); } = new ExactValue(1);
 
     /// <summary>Factor on the cost of an hour of labour; exactly 1 when left out.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public Distribution LabourRate
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(LabourRate));
-    } = new ExactValue(1);
+    public Distribution LabourRate { get; init => field = Guard.NotNull(value); } = new ExactValue(1);
 
     /// <summary>Costs beyond the estimate, in its currency, such as a second trip that may be needed; none when left out. Groups are kept.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<UncertainInput> Extras
-    {
-        get;
-        init => field = Guard.List(value, nameof(Extras));
-    } = ValueList<UncertainInput>.Empty;
+    public IReadOnlyList<UncertainInput> Extras { get; init => field = Guard.List(value); } = ValueList<UncertainInput>.Empty;
 
     /// <summary>How hours are read and how many factors there are.</summary>
     /// <returns>One line of text.</returns>

@@ -27,19 +27,11 @@ public sealed record PriceBook
     /// The currency of every amount. Rates, such as wages and prices of a unit, may have more decimals than it; whole amounts may not.
     /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Currency Currency
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Currency));
-    }
+    public required Currency Currency { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Wage of one person for one hour, without burden; <see langword="null"/> when not known.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public decimal? LabourRate
-    {
-        get;
-        init => field = Money.Amount(value, nameof(LabourRate));
-    }
+    public decimal? LabourRate { get; init => field = Money.Amount(value, nameof(LabourRate)); }
 
     /// <summary>Employer's taxes, insurance and paid time off per wage; 0 to 500 %; none when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -51,11 +43,7 @@ public sealed record PriceBook
 
     /// <summary>Overhead for each hour of labour; none when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public decimal OverheadPerHour
-    {
-        get;
-        init => field = Money.Amount(value, nameof(OverheadPerHour));
-    }
+    public decimal OverheadPerHour { get; init => field = Money.Amount(value, nameof(OverheadPerHour)); }
 
     /// <summary>Overhead per direct cost, on top of <see cref="OverheadPerHour"/>; 0 to 500 %; none when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -67,51 +55,31 @@ public sealed record PriceBook
 
     /// <summary>Cost of one trip to the customer; <see langword="null"/> when not known.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public decimal? TravelPerTrip
-    {
-        get;
-        init => field = Money.Amount(value, nameof(TravelPerTrip));
-    }
+    public decimal? TravelPerTrip { get; init => field = Money.Amount(value, nameof(TravelPerTrip)); }
 
     /// <summary>Cost of waste disposal for one job; <see langword="null"/> when not known.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public decimal? DisposalPerJob
-    {
-        get;
-        init => field = Money.Amount(value, nameof(DisposalPerJob));
-    }
+    public decimal? DisposalPerJob { get; init => field = Money.Amount(value, nameof(DisposalPerJob)); }
 
     /// <summary>Masking, abrasives, filters, cartridges and cups for one fixture; <see langword="null"/> when not known.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public decimal? ConsumablesPerFixture
-    {
-        get;
-        init => field = Money.Amount(value, nameof(ConsumablesPerFixture));
-    }
+    public decimal? ConsumablesPerFixture { get; init => field = Money.Amount(value, nameof(ConsumablesPerFixture)); }
 
     /// <summary>What the kits cost.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<MaterialPrice> Materials
-    {
-        get;
-        init => field = Guard.List(value, nameof(Materials));
-    } = ValueList<MaterialPrice>.Empty;
+    public IReadOnlyList<MaterialPrice> Materials { get; init => field = Guard.List(value); } = ValueList<MaterialPrice>.Empty;
 
     /// <summary>The extras on offer.</summary>
     /// <exception cref="ArgumentException">An entry is missing, or two have one code.</exception>
     public IReadOnlyList<OptionPrice> Options
     {
         get;
-        init => field = Unique.Ids(Guard.List(value, nameof(Options)), option => option.Code, nameof(Options));
+        init => field = Unique.Ids(Guard.List(value), option => option.Code, nameof(Options));
     } = ValueList<OptionPrice>.Empty;
 
     /// <summary>Least that is charged for a job before tax; none when left out. See <see cref="Discount.MayUndercutMinimum"/>.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public decimal MinimumCharge
-    {
-        get;
-        init => field = Money.Amount(value, nameof(MinimumCharge));
-    }
+    public decimal MinimumCharge { get; init => field = Money.Amount(value, nameof(MinimumCharge)); }
 
     /// <summary>Profit wanted as a share of the price; none when left out.</summary>
     public Margin TargetMargin { get; init; }
@@ -124,33 +92,25 @@ public sealed record PriceBook
     public IReadOnlyList<TaxRate> Taxes
     {
         get;
-        init => field = Unique.Ids(Guard.List(value, nameof(Taxes)), rate => rate.Code, nameof(Taxes));
+        init => field = Unique.Ids(Guard.List(value), rate => rate.Code, nameof(Taxes));
     } = ValueList<TaxRate>.Empty;
 
     /// <summary>Where tax is rounded; on the sum when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public TaxRounding TaxRounding
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(TaxRounding));
-    }
+    public TaxRounding TaxRounding { get; init => field = Guard.Defined(value); }
 
     /// <summary>
     /// What is paid is rounded to a multiple of this coin, such as 0.05; no rounding when left out. The total itself is not rounded.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public decimal CashStep
-    {
-        get;
-        init => field = Money.Amount(value, nameof(CashStep));
-    }
+    public decimal CashStep { get; init => field = Money.Amount(value, nameof(CashStep)); }
 
     /// <summary>The host's own codes for items of the estimate; none when left out.</summary>
     /// <exception cref="ArgumentException">An entry is missing, or an item is mapped twice.</exception>
     public IReadOnlyList<HostCode> HostCodes
     {
         get;
-        init => field = Unique.Ids(Guard.List(value, nameof(HostCodes)), code => code.Item, nameof(HostCodes));
+        init => field = Unique.Ids(Guard.List(value), code => code.Item, nameof(HostCodes));
     } = ValueList<HostCode>.Empty;
 
     internal decimal BurdenFraction => burden;

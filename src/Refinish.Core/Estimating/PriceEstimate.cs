@@ -46,8 +46,8 @@ public sealed record PriceEstimate
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public PriceEstimate(PriceBook book, EstimateRequest request)
     {
-        Book = Guard.NotNull(book, nameof(book));
-        Request = Guard.NotNull(request, nameof(request));
+        Book = Guard.NotNull(book);
+        Request = Guard.NotNull(request);
         costs = new PricedCosts(book, request);
         sold = new PriceLines(costs, book, request);
         Purchases = new ValueList<KitPurchase>(costs.Purchases);

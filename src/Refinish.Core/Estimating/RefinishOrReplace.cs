@@ -49,10 +49,10 @@ public sealed record RefinishOrReplace
     public RefinishOrReplace(RenewalOption refinish, RenewalOption replace, Ratio discountRate, Currency currency,
         decimal costPerDayOutOfUse = 0)
     {
-        Refinish = Guard.NotNull(refinish, nameof(refinish));
-        Replace = Guard.NotNull(replace, nameof(replace));
-        rate = Guard.Within(discountRate, Bounds.NotNegative(Measure.Percent, 1), nameof(discountRate));
-        Currency = Guard.NotNull(currency, nameof(currency));
+        Refinish = Guard.NotNull(refinish);
+        Replace = Guard.NotNull(replace);
+        rate = Guard.Within(discountRate, Bounds.NotNegative(Measure.Percent, 1));
+        Currency = Guard.NotNull(currency);
         money = Measure.Money(currency);
         CostPerDayOutOfUse = Money.Amount(costPerDayOutOfUse, nameof(costPerDayOutOfUse));
     }
@@ -206,8 +206,7 @@ public sealed record RefinishOrReplace
     private RenewalOption Option(int which) => which == 1 ? Refinish : Replace;
 
     // No text is made without a derivation.
-    private string Name(string before, int which, string after, Trace? t) =>
-        t is null ? string.Empty : before + Option(which).Name + after;
+    private string Name(string before, int which, string after, Trace? t) => t is null ? string.Empty : before + Option(which).Name + after;
 
     private static string Symbol(string letter, int which, Trace? t, string after = "") =>
         t is null ? string.Empty : letter + (which == 1 ? "1" : "2") + after;

@@ -12,46 +12,26 @@ public sealed record RenewalOption
 {
     /// <summary>What it is called, such as "refinishing".</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>Everything it costs once, at least one part.</summary>
     /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
-    public required IReadOnlyList<CostPart> Parts
-    {
-        get;
-        init => field = Guard.List(value, nameof(Parts), 1);
-    }
+    public required IReadOnlyList<CostPart> Parts { get; init => field = Guard.List(value, 1); }
 
     /// <summary>Service life, 0.001 to 200 years.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double LifeYears
-    {
-        get;
-        init => field = Guard.Within(value, Bounds.Between(0.001, 200, Measure.Years), nameof(LifeYears));
-    }
+    public required double LifeYears { get; init => field = Guard.Within(value, Bounds.Between(0.001, 200, Measure.Years)); }
 
     /// <summary>Days out of use, 0 to 1000; none when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int DaysOutOfUse
-    {
-        get;
-        init => field = Guard.Count(value, 0, 1000, nameof(DaysOutOfUse));
-    }
+    public int DaysOutOfUse { get; init => field = Guard.Count(value, 0, 1000); }
 
     /// <summary>
     /// What its care costs every year of its life, such as a cleaner that it needs or repairs of its finish; 0 to 10⁹, nothing when left
     /// out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public decimal YearlyCost
-    {
-        get;
-        init => field = Money.Amount(value, nameof(YearlyCost));
-    }
+    public decimal YearlyCost { get; init => field = Money.Amount(value, nameof(YearlyCost)); }
 
     /// <summary>Sum of the parts.</summary>
     public decimal PartsTotal => Parts.Sum(part => part.Amount);

@@ -29,9 +29,9 @@ public sealed record DryFilm
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public DryFilm(Length wetFilm, Ratio volumeSolids, Ratio reducer = default)
     {
-        this.wetFilm = Guard.Within(wetFilm, Bounds.Positive(Measure.Film, 10e-3), nameof(wetFilm));
-        this.volumeSolids = Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1), nameof(volumeSolids));
-        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1), nameof(reducer));
+        this.wetFilm = Guard.Within(wetFilm, Bounds.Positive(Measure.Film, 10e-3));
+        this.volumeSolids = Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1));
+        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>The wet film as laid.</summary>

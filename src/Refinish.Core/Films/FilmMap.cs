@@ -62,12 +62,12 @@ public sealed class FilmMap
     /// <param name="triangle">Its place in <see cref="Mesh"/>.</param>
     /// <returns>The film at its centroid.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such place.</exception>
-    public Length WetFilm(int triangle) => Length.FromMeters(Films[Guard.Count(triangle, 0, Films.Length - 1, nameof(triangle))]);
+    public Length WetFilm(int triangle) => Length.FromMeters(Films[Guard.Count(triangle, 0, Films.Length - 1)]);
 
     /// <summary>Writes the mesh with its film as a binary PLY file: micrometres and a colour on every vertex, micrometres on every face.</summary>
     /// <param name="stream">Where to; it is left open.</param>
     /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
-    public void WritePly(Stream stream) => FilmMapPly.Write(this, Guard.NotNull(stream, nameof(stream)));
+    public void WritePly(Stream stream) => FilmMapPly.Write(this, Guard.NotNull(stream));
 
     /// <summary>Writes the film as an SVG drawing, each zone unrolled to true lengths along its middle.</summary>
     /// <param name="stream">Where to; it is left open.</param>
@@ -77,7 +77,7 @@ public sealed class FilmMap
     /// <exception cref="ArgumentException"><paramref name="title"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="system"/> is not a named value.</exception>
     public void WriteSvg(Stream stream, string title, DisplayUnits system) =>
-        FilmMapSvg.Write(this, Guard.NotNull(stream, nameof(stream)), Guard.Named(title, nameof(title)), Guard.Defined(system, nameof(system)));
+        FilmMapSvg.Write(this, Guard.NotNull(stream), Guard.Named(title), Guard.Defined(system));
 
     /// <summary>The figures over everything and the balance in one line, in metric units.</summary>
     /// <returns>Text such as <c>All: 71.4 µm wet on the mean, …; 300 mL sprayed: …</c>.</returns>

@@ -15,8 +15,8 @@ public sealed record SprayFilmLimits
     /// <exception cref="ArgumentOutOfRangeException">A film is outside its range, or the limit is not above the minimum.</exception>
     public SprayFilmLimits(Length minimum, Length wetLimit)
     {
-        MinimumSi = Guard.Within(minimum, Bounds.Positive(Measure.Film, 5e-3), nameof(minimum));
-        WetLimitSi = Guard.Within(wetLimit, Bounds.Positive(Measure.Film, 5e-3), nameof(wetLimit));
+        MinimumSi = Guard.Within(minimum, Bounds.Positive(Measure.Film, 5e-3));
+        WetLimitSi = Guard.Within(wetLimit, Bounds.Positive(Measure.Film, 5e-3));
         Guard.Rule(WetLimitSi > MinimumSi, nameof(wetLimit), WetLimitSi, Measure.Film, "more than the minimum of ", MinimumSi);
     }
 

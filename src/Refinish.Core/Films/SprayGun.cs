@@ -40,8 +40,7 @@ public sealed record SprayGun
     /// <param name="values">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
     /// <exception cref="ArgumentException">The argument is missing, the values are of other inputs, or one is missing.</exception>
     [SetsRequiredMembers]
-    public SprayGun(InputValues values) =>
-        Values = Inputs.Whole(values, nameof(values));
+    public SprayGun(InputValues values) => Values = Inputs.Whole(values, nameof(values));
 
     private InputValues Values { get; init; } = Inputs.Empty;
 
@@ -77,7 +76,7 @@ public sealed record SprayGun
     /// <returns>The time.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan TimeToSpray(Volume volume) =>
-        Durations.FromSeconds(Guard.Within(volume, Bounds.NotNegative(Measure.Liquid, 1), nameof(volume)) / MeanRate.CubicMetersPerSecond);
+        Durations.FromSeconds(Guard.Within(volume, Bounds.NotNegative(Measure.Liquid, 1)) / MeanRate.CubicMetersPerSecond);
 
     /// <summary>The setting in one line, in metric units.</summary>
     /// <returns>Text such as <c>150 mL/min, 60 % lands, trigger 40 % of the time</c>.</returns>

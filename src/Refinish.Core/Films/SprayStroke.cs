@@ -19,19 +19,11 @@ public sealed record SprayStroke
 {
     /// <summary>Where the nozzle is when the trigger is pulled.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite.</exception>
-    public required MeshPoint Start
-    {
-        get;
-        init => field = MeshBox.Finite(value, nameof(Start));
-    }
+    public required MeshPoint Start { get; init => field = MeshBox.Finite(value, nameof(Start)); }
 
     /// <summary>Where the nozzle is when the trigger is released.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite.</exception>
-    public required MeshPoint End
-    {
-        get;
-        init => field = MeshBox.Finite(value, nameof(End));
-    }
+    public required MeshPoint End { get; init => field = MeshBox.Finite(value, nameof(End)); }
 
     /// <summary>The direction in which the gun points, of any length but zero.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not finite or zero.</exception>
@@ -48,18 +40,14 @@ public sealed record SprayStroke
 
     /// <summary>Of the gun, 1 to 300 cm/s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Speed Speed
-    {
-        get => Speed.FromMetersPerSecond(SpeedSi);
-        init => SpeedSi = Guard.Within(value, StrokeSettings.Speeds, nameof(Speed));
-    }
+    public required Speed Speed { get => Speed.FromMetersPerSecond(SpeedSi); init => SpeedSi = Guard.Within(value, StrokeSettings.Speeds); }
 
     /// <summary>How far the fan is turned about the aim from standing across the travel, −90° to 90°; 0 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Angle FanTurn
     {
         get => Angle.FromRadians(FanTurnSi);
-        init => FanTurnSi = Guard.Within(value, Bounds.Between(-Math.PI / 2, Math.PI / 2, Measure.Angle), nameof(FanTurn));
+        init => FanTurnSi = Guard.Within(value, Bounds.Between(-Math.PI / 2, Math.PI / 2, Measure.Angle));
     }
 
     /// <summary>From nozzle place to nozzle place.</summary>

@@ -36,9 +36,9 @@ public sealed record StrokePlan
     /// <exception cref="ArgumentOutOfRangeException">A stroke is shorter than a millimetre, or travels so nearly along its aim that the gun would move into its own fan.</exception>
     public StrokePlan(SprayGun gun, FanPattern pattern, IEnumerable<SprayStroke> strokes)
     {
-        Gun = Guard.NotNull(gun, nameof(gun));
-        Pattern = Guard.NotNull(pattern, nameof(pattern));
-        ValueList<SprayStroke> list = Guard.List(strokes, nameof(strokes), 1);
+        Gun = Guard.NotNull(gun);
+        Pattern = Guard.NotNull(pattern);
+        ValueList<SprayStroke> list = Guard.List(strokes, 1);
         Strokes = list;
         foreach (SprayStroke stroke in list)
         {
@@ -106,9 +106,9 @@ public sealed record StrokePlan
         TriangleMesh mesh, Length longestEdge, SprayFilmLimits limits, IProgress<double>? progress = null,
         CancellationToken cancellation = default)
     {
-        Guard.NotNull(mesh, nameof(mesh));
-        Guard.NotNull(limits, nameof(limits));
-        double edge = Guard.Within(longestEdge, Bounds.Between(1e-3, 0.1, Measure.Length), nameof(longestEdge));
+        Guard.NotNull(mesh);
+        Guard.NotNull(limits);
+        double edge = Guard.Within(longestEdge, Bounds.Between(1e-3, 0.1, Measure.Length));
         Guard.Within(mesh.Area, Bounds.Positive(Measure.Area), nameof(mesh));
         TriangleMesh fine = SprayMeshRefinement.To(mesh, edge);
         return Map(fine, new SprayFaces(fine), limits, progress, cancellation);
@@ -142,11 +142,11 @@ public sealed record StrokePlan
 
     private static StrokePlan Panel(SprayGun gun, FanPattern pattern, StrokeSettings settings, Length length, Length width, bool crossed)
     {
-        Guard.NotNull(pattern, nameof(pattern));
-        Guard.NotNull(settings, nameof(settings));
+        Guard.NotNull(pattern);
+        Guard.NotNull(settings);
         Bounds size = Bounds.Between(0.05, 10, Measure.Length);
-        double x = Guard.Within(length, size, nameof(length));
-        double y = Guard.Within(width, size, nameof(width));
+        double x = Guard.Within(length, size);
+        double y = Guard.Within(width, size);
         double spacing = FanPatternKernel.Width(pattern.WidthSi, settings.DistanceSi, pattern.ReferenceSi).Value * (1 - settings.OverlapSi);
         List<SprayStroke> strokes = [];
         Add(x, y, static (along, across, z) => new(along, across, z));

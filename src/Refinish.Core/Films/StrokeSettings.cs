@@ -23,23 +23,19 @@ public sealed record StrokeSettings
     public required Length Distance
     {
         get => Length.FromMeters(DistanceSi);
-        init => DistanceSi = Guard.Within(value, Bounds.Between(0.05, 1, Measure.Length), nameof(Distance));
+        init => DistanceSi = Guard.Within(value, Bounds.Between(0.05, 1, Measure.Length));
     }
 
     /// <summary>Of the gun along a stroke, 1 to 300 cm/s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Speed Speed
-    {
-        get => Speed.FromMetersPerSecond(SpeedSi);
-        init => SpeedSi = Guard.Within(value, Speeds, nameof(Speed));
-    }
+    public required Speed Speed { get => Speed.FromMetersPerSecond(SpeedSi); init => SpeedSi = Guard.Within(value, Speeds); }
 
     /// <summary>Part of the fan's width that covers the stroke before, 0 to 90 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio Overlap
     {
         get => Ratio.FromDecimalFractions(OverlapSi);
-        init => OverlapSi = Guard.Within(value, Bounds.Between(0, 0.9, Measure.Percent), nameof(Overlap));
+        init => OverlapSi = Guard.Within(value, Bounds.Between(0, 0.9, Measure.Percent));
     }
 
     /// <summary>How far past the edge the trigger is pulled and released, 0 to 0.5 m.</summary>
@@ -47,7 +43,7 @@ public sealed record StrokeSettings
     public required Length TriggerLead
     {
         get => Length.FromMeters(TriggerLeadSi);
-        init => TriggerLeadSi = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.5), nameof(TriggerLead));
+        init => TriggerLeadSi = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.5));
     }
 
     internal double DistanceSi { get; private init; }

@@ -31,9 +31,9 @@ public sealed record WetFilm
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public WetFilm(Length dryFilm, Ratio volumeSolids, Ratio reducer = default)
     {
-        this.dryFilm = Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3), nameof(dryFilm));
-        this.volumeSolids = Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1), nameof(volumeSolids));
-        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1), nameof(reducer));
+        this.dryFilm = Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3));
+        this.volumeSolids = Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1));
+        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>The dry film wanted.</summary>

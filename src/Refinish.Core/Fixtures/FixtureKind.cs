@@ -58,7 +58,7 @@ public abstract class FixtureKind
     /// <exception cref="ArgumentNullException"><paramref name="fixture"/> is missing.</exception>
     public static FixtureKind? Of(IFixture fixture)
     {
-        IFixture measured = Measured(Guard.NotNull(fixture, nameof(fixture)));
+        IFixture measured = Measured(Guard.NotNull(fixture));
         return All.FirstOrDefault(kind => kind.Holds(measured));
     }
 

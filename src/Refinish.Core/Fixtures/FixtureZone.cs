@@ -23,9 +23,9 @@ public sealed record FixtureZone
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FixtureZone(FixtureZoneKind kind, Area area, Angle slopeFromHorizontal)
     {
-        Kind = Guard.Defined(kind, nameof(kind));
-        this.area = Guard.Within(area, Bounds.NotNegative(Measure.Area), nameof(area));
-        slope = Guard.Within(slopeFromHorizontal, Bounds.Between(0, Math.PI, Measure.Angle), nameof(slopeFromHorizontal));
+        Kind = Guard.Defined(kind);
+        this.area = Guard.Within(area, Bounds.NotNegative(Measure.Area));
+        slope = Guard.Within(slopeFromHorizontal, Bounds.Between(0, Math.PI, Measure.Angle));
     }
 
     /// <summary>Which part it is.</summary>

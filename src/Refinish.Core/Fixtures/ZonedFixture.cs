@@ -48,8 +48,8 @@ public sealed record ZonedFixture : IFixture
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or openings leave nothing of a part.</exception>
     public ZonedFixture(string name, IEnumerable<ZonePart> parts, Length maskedEdge)
     {
-        Name = Guard.Named(name, nameof(name));
-        ValueList<ZonePart> list = Guard.List(parts, nameof(parts), 1);
+        Name = Guard.Named(name);
+        ValueList<ZonePart> list = Guard.List(parts, 1);
         Guard.Count(list.Count, 1, Most, nameof(parts));
         HashSet<string> names = new(StringComparer.Ordinal);
         foreach (ZonePart part in list)
@@ -64,7 +64,7 @@ public sealed record ZonedFixture : IFixture
         }
 
         Parts = list;
-        edge = Guard.Within(maskedEdge, Bounds.NotNegative(Measure.Length, 1000), nameof(maskedEdge));
+        edge = Guard.Within(maskedEdge, Bounds.NotNegative(Measure.Length, 1000));
     }
 
     /// <summary>How far two measurements of one area may differ: 2 % of the larger (invented).</summary>
@@ -130,11 +130,7 @@ public sealed record ZonedFixture : IFixture
     /// </summary>
     /// <exception cref="ArgumentException">A triangle has no zone, or triangles face different ways, or stand twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A zone differs from its parts.</exception>
-    public TriangleMesh? Mesh
-    {
-        get => mesh;
-        init => mesh = value is null ? null : Agreed(value);
-    }
+    public TriangleMesh? Mesh { get => mesh; init => mesh = value is null ? null : Agreed(value); }
 
     /// <summary>One patch for each part.</summary>
     public IReadOnlyList<SurfacePatch> Patches => new ValueList<SurfacePatch>(Parts.Select((part, i) => part.Patch(i + 1)));
@@ -161,7 +157,7 @@ public sealed record ZonedFixture : IFixture
     /// </exception>
     public static ZonedFixture FromMesh(string name, TriangleMesh mesh, IReadOnlyList<ZoneRule> rules)
     {
-        TriangleMesh zoned = Guard.NotNull(mesh, nameof(mesh)).Welded(Length.Zero).Classified(rules);
+        TriangleMesh zoned = Guard.NotNull(mesh).Welded(Length.Zero).Classified(rules);
         MeshZones.CheckNothingLeft(zoned, nameof(rules));
         MeshZones.CheckFaces(zoned, nameof(mesh));
         MeshZones.CheckSides(zoned, nameof(rules));

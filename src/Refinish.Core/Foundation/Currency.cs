@@ -52,7 +52,7 @@ public sealed record Currency
     public static Currency Of(string code) => TryOf(code, out Currency? currency)
         ? currency!
         : throw new ArgumentException(
-            "code is '" + Guard.NotNull(code, nameof(code))
+            "code is '" + Guard.NotNull(code)
                 + "'; allowed: three capital letters of ISO 4217 for a currency with 0, 2 or 3 decimals, such as USD"
             + (CurrencyCodes.Refused.TryGetValue(code, out string? why) ? "; this one " + why + "." : "."),
             nameof(code));
@@ -94,8 +94,7 @@ public sealed record Currency
     /// <summary>An amount as text in the invariant culture, without the code.</summary>
     /// <param name="amount">The amount; it is rounded to the currency.</param>
     /// <returns>Text such as <c>170.36</c>.</returns>
-    public string Number(decimal amount) =>
-        Round(amount).ToString(Format, CultureInfo.InvariantCulture);
+    public string Number(decimal amount) => Round(amount).ToString(Format, CultureInfo.InvariantCulture);
 
     private string Format => Decimals switch { 0 => "0", 2 => "0.00", _ => "0.000" };
 
@@ -108,8 +107,7 @@ public sealed record Currency
     /// The least amount s of which, after a share of it that is rounded to the currency, the rest is not below a net n of the currency:
     /// s − round(s q) = n in minor units gives s = ⌊(n − ½)/(1 − q)⌋ + 1.
     /// </summary>
-    internal decimal Before(decimal share, decimal net) =>
-        (Math.Floor(((net / SmallestAmount) - 0.5m) / (1 - share)) + 1) * SmallestAmount;
+    internal decimal Before(decimal share, decimal net) => (Math.Floor(((net / SmallestAmount) - 0.5m) / (1 - share)) + 1) * SmallestAmount;
 
     /// <summary>To the nearest multiple of a coin, halves away from zero; unchanged for a coin of 0.</summary>
     internal static decimal Round(decimal amount, decimal coin) =>

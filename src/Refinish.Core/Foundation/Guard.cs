@@ -4,75 +4,134 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Linq;
 using UnitsNet;
+using CallerAttribute = System.Runtime.CompilerServices.CallerMemberNameAttribute;
+using TextOfAttribute = System.Runtime.CompilerServices.CallerArgumentExpressionAttribute;
 
 namespace Refinish;
 
 /// <summary>
 /// The one place where arguments are checked. Every refusal names the parameter, the value with its unit and the allowed range; NaN and the
-/// infinities are always refused. The overloads hand back the value in SI.
+/// infinities are always refused. The overloads hand back the value in SI. The compiler names the argument: a parameter by the text that is handed
+/// in, an input of an init accessor by its property.
 /// </summary>
 internal static class Guard
 {
-    public static double Within(double si, Bounds bounds, string name) =>
-        bounds.Contains(si) ? si : throw Refused(si, bounds, name, null);
+    public static double Within(double value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        bounds.Contains(value) ? value : throw Refused(value, bounds, NameOf(name, member), null);
 
-    public static double Within(Length value, Bounds bounds, string name) => Check(value.Meters, bounds, name, value);
+    public static double Within(
+        Length value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.Meters, bounds, name, member, value);
 
-    public static double Within(Area value, Bounds bounds, string name) => Check(value.SquareMeters, bounds, name, value);
+    public static double Within(
+        Area value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.SquareMeters, bounds, name, member, value);
 
-    public static double Within(Volume value, Bounds bounds, string name) => Check(value.CubicMeters, bounds, name, value);
+    public static double Within(
+        Volume value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.CubicMeters, bounds, name, member, value);
 
-    public static double Within(Mass value, Bounds bounds, string name) => Check(value.Kilograms, bounds, name, value);
+    public static double Within(
+        Mass value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.Kilograms, bounds, name, member, value);
 
-    public static double Within(Density value, Bounds bounds, string name) => Check(value.KilogramsPerCubicMeter, bounds, name, value);
+    public static double Within(
+        Density value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.KilogramsPerCubicMeter, bounds, name, member, value);
 
-    public static double Within(Ratio value, Bounds bounds, string name) => Check(value.DecimalFractions, bounds, name, value);
+    public static double Within(
+        Ratio value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.DecimalFractions, bounds, name, member, value);
 
     // −20 °C, −4 °F and 253.15 K differ in the last digit of their kelvins. Kept to 1e-10 K they are one temperature: equal, and within a limit of −20 °C.
-    public static double Within(Temperature value, Bounds bounds, string name) => Check(Math.Round(value.Kelvins, 10), bounds, name, value);
+    public static double Within(
+        Temperature value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(Math.Round(value.Kelvins, 10), bounds, name, member, value);
 
-    public static double Within(TemperatureDelta value, Bounds bounds, string name) => Check(value.Kelvins, bounds, name, value);
+    public static double Within(
+        TemperatureDelta value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.Kelvins, bounds, name, member, value);
 
-    public static double Within(Pressure value, Bounds bounds, string name) => Check(value.Pascals, bounds, name, value);
+    public static double Within(
+        Pressure value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.Pascals, bounds, name, member, value);
 
-    public static double Within(VolumeFlow value, Bounds bounds, string name) => Check(value.CubicMetersPerSecond, bounds, name, value);
+    public static double Within(
+        VolumeFlow value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.CubicMetersPerSecond, bounds, name, member, value);
 
-    public static double Within(Angle value, Bounds bounds, string name) => Check(value.Radians, bounds, name, value);
+    public static double Within(
+        Angle value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.Radians, bounds, name, member, value);
 
-    public static double Within(MolarMass value, Bounds bounds, string name) => Check(value.KilogramsPerMole, bounds, name, value);
+    public static double Within(
+        MolarMass value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.KilogramsPerMole, bounds, name, member, value);
 
-    public static double Within(MassConcentration value, Bounds bounds, string name) => Check(value.KilogramsPerCubicMeter, bounds, name, value);
+    public static double Within(
+        MassConcentration value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.KilogramsPerCubicMeter, bounds, name, member, value);
 
-    public static double Within(MolarEnergy value, Bounds bounds, string name) => Check(value.JoulesPerMole, bounds, name, value);
+    public static double Within(
+        MolarEnergy value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.JoulesPerMole, bounds, name, member, value);
 
-    public static double Within(SpecificEntropy value, Bounds bounds, string name) => Check(value.JoulesPerKilogramKelvin, bounds, name, value);
+    public static double Within(
+        SpecificEntropy value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.JoulesPerKilogramKelvin, bounds, name, member, value);
 
-    public static double Within(ThermalConductivity value, Bounds bounds, string name) => Check(value.WattsPerMeterKelvin, bounds, name, value);
+    public static double Within(
+        ThermalConductivity value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.WattsPerMeterKelvin, bounds, name, member, value);
 
-    public static double Within(HeatTransferCoefficient value, Bounds bounds, string name) => Check(value.WattsPerSquareMeterKelvin, bounds, name, value);
+    public static double Within(
+        HeatTransferCoefficient value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.WattsPerSquareMeterKelvin, bounds, name, member, value);
 
-    public static double Within(DynamicViscosity value, Bounds bounds, string name) => Check(value.PascalSeconds, bounds, name, value);
+    public static double Within(
+        DynamicViscosity value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.PascalSeconds, bounds, name, member, value);
 
-    public static double Within(ForcePerLength value, Bounds bounds, string name) => Check(value.NewtonsPerMeter, bounds, name, value);
+    public static double Within(
+        ForcePerLength value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.NewtonsPerMeter, bounds, name, member, value);
 
-    public static double Within(SpecificEnergy value, Bounds bounds, string name) => Check(value.JoulesPerKilogram, bounds, name, value);
+    public static double Within(
+        SpecificEnergy value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.JoulesPerKilogram, bounds, name, member, value);
 
-    public static double Within(SpecificVolume value, Bounds bounds, string name) => Check(value.CubicMetersPerKilogram, bounds, name, value);
+    public static double Within(
+        SpecificVolume value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.CubicMetersPerKilogram, bounds, name, member, value);
 
-    public static double Within(Frequency value, Bounds bounds, string name) => Check(value.Hertz, bounds, name, value);
+    public static double Within(
+        Frequency value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.Hertz, bounds, name, member, value);
 
-    public static double Within(Speed value, Bounds bounds, string name) => Check(value.MetersPerSecond, bounds, name, value);
+    public static double Within(
+        Speed value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.MetersPerSecond, bounds, name, member, value);
 
-    public static double Within(KinematicViscosity value, Bounds bounds, string name) => Check(value.SquareMetersPerSecond, bounds, name, value);
+    public static double Within(
+        KinematicViscosity value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.SquareMetersPerSecond, bounds, name, member, value);
 
-    public static double Within(AreaDensity value, Bounds bounds, string name) => Check(value.KilogramsPerSquareMeter, bounds, name, value);
+    public static double Within(
+        AreaDensity value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.KilogramsPerSquareMeter, bounds, name, member, value);
 
-    public static double Within(Level value, Bounds bounds, string name) => Check(value.Decibels, bounds, name, value);
+    public static double Within(
+        Level value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Check(value.Decibels, bounds, name, member, value);
 
-    public static double Within(TimeSpan value, Bounds bounds, string name) => Within(value.TotalSeconds, bounds, name);
+    public static double Within(
+        TimeSpan value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Within(value.TotalSeconds, bounds, name, member);
 
-    public static decimal Money(decimal value, string name, bool zeroAllowed = true)
+    public static decimal Money(
+        decimal value, bool zeroAllowed = true, [TextOf(nameof(value))] string name = "", [Caller] string member = "")
     {
+        name = NameOf(name, member);
         if (value > 0 || (zeroAllowed && value == 0))
         {
             return value;
@@ -82,13 +141,13 @@ internal static class Guard
         throw new ArgumentOutOfRangeException(name, text, name + " is " + text + " (money); allowed: " + (zeroAllowed ? "at least 0." : "more than 0."));
     }
 
-    public static int Count(int value, int minimum, int maximum, string name) =>
+    public static int Count(int value, int minimum, int maximum, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
         value >= minimum && value <= maximum
             ? value
             : throw new ArgumentOutOfRangeException(
-                name, value.ToString(CultureInfo.InvariantCulture), Miscounted(value, minimum, maximum, name));
+                NameOf(name, member), value.ToString(CultureInfo.InvariantCulture), Miscounted(value, minimum, maximum, NameOf(name, member)));
 
-    public static T Defined<T>(T value, string name)
+    public static T Defined<T>(T value, [TextOf(nameof(value))] string name = "", [Caller] string member = "")
         where T : struct, Enum
     {
 #if NETSTANDARD2_0
@@ -99,29 +158,29 @@ internal static class Guard
         return defined
             ? value
             : throw new ArgumentOutOfRangeException(
-                name,
+                NameOf(name, member),
                 value.ToString("D"),
-                name + " is " + value.ToString("D") + "; allowed: the named values of " + typeof(T).Name + ".");
+                NameOf(name, member) + " is " + value.ToString("D") + "; allowed: the named values of " + typeof(T).Name + ".");
     }
 
-    public static T NotNull<T>([NotNull] T? value, string name)
+    public static T NotNull<T>([NotNull] T? value, [TextOf(nameof(value))] string name = "", [Caller] string member = "")
         where T : class =>
-        value ?? throw new ArgumentNullException(name);
+        value ?? throw new ArgumentNullException(NameOf(name, member));
 
-    public static string Named([NotNull] string? value, string name)
+    public static string Named([NotNull] string? value, [TextOf(nameof(value))] string name = "", [Caller] string member = "")
     {
+        name = NameOf(name, member);
         NotNull(value, name);
-        return string.IsNullOrWhiteSpace(value)
-            ? throw new ArgumentException(name + " is empty; a name or text is needed.", name)
-            : value!;
+        return string.IsNullOrWhiteSpace(value) ? throw new ArgumentException(name + " is empty; a name or text is needed.", name) : value!;
     }
 
     /// <summary>
     /// An identity: 1 to 100 characters, no '/', no control characters, no white space at either end. Longer identities are joined with
     /// '/'.
     /// </summary>
-    public static string Id([NotNull] string? value, string name)
+    public static string Id([NotNull] string? value, [TextOf(nameof(value))] string name = "", [Caller] string member = "")
     {
+        name = NameOf(name, member);
         NotNull(value, name);
         bool allowed = value!.Length is > 0 and <= 100 && !char.IsWhiteSpace(value[0]) && !char.IsWhiteSpace(value[value.Length - 1]);
         for (int i = 0; allowed && i < value.Length; i++)
@@ -143,8 +202,9 @@ internal static class Guard
     /// <remarks>
     /// The digits before the last, counted from the right, times 1, 2, 3 …, added up; the check digit is the last of the sum.
     /// </remarks>
-    public static string Registry([NotNull] string? value, string name)
+    public static string Registry([NotNull] string? value, [TextOf(nameof(value))] string name = "", [Caller] string member = "")
     {
+        name = NameOf(name, member);
         string given = Named(value, name);
         bool trimmed = !char.IsWhiteSpace(given[0]) && !char.IsWhiteSpace(given[given.Length - 1]);
         return trimmed && (!given.All(one => one == '-' || (one >= '0' && one <= '9')) || IsRegistryNumber(given))
@@ -174,8 +234,10 @@ internal static class Guard
     }
 
     /// <summary>A value-equal copy of a list that holds no null.</summary>
-    public static ValueList<T> List<T>([NotNull] IEnumerable<T>? items, string name, int atLeast = 0)
+    public static ValueList<T> List<T>(
+        [NotNull] IEnumerable<T>? items, int atLeast = 0, [TextOf(nameof(items))] string name = "", [Caller] string member = "")
     {
+        name = NameOf(name, member);
         NotNull(items, name);
         ValueList<T> list = items as ValueList<T> ?? new(items!);
         for (int i = 0; i < list.Count; i++)
@@ -212,9 +274,12 @@ internal static class Guard
         }
     }
 
-    private static double Check<T>(double si, Bounds bounds, string name, T given)
+    // In an init accessor the argument is called value; the name of the input is the property's.
+    private static string NameOf(string argument, string member) => argument == "value" ? member : argument;
+
+    private static double Check<T>(double si, Bounds bounds, string name, string member, T given)
         where T : struct, IFormattable =>
-        bounds.Contains(si) ? si : throw Refused(si, bounds, name, given);
+        bounds.Contains(si) ? si : throw Refused(si, bounds, NameOf(name, member), given);
 
     public static ArgumentOutOfRangeException Refused(double si, Bounds bounds, string name, IFormattable? given) =>
         new(name, given is null ? bounds.Measure.Format(si) : AsGiven(given), Beyond(si, bounds, name, given));

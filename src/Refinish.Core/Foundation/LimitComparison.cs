@@ -26,13 +26,13 @@ public sealed record LimitComparison
     /// </exception>
     public LimitComparison(string subject, double? value, double? limit, LimitSense sense, Measure measure, Source source, string? remedy = null)
     {
-        Subject = Guard.Named(subject, nameof(subject));
-        Measure = Guard.NotNull(measure, nameof(measure));
+        Subject = Guard.Named(subject);
+        Measure = Guard.NotNull(measure);
         Bounds any = Bounds.Between(double.MinValue, double.MaxValue, measure);
-        Value = value is double v ? Guard.Within(v, any, nameof(value)) : null;
+        Value = value is double v ? Guard.Within(v, any, nameof(value), nameof(value)) : null;
         Limit = limit is double l ? Guard.Within(l, any, nameof(limit)) : null;
-        Sense = Guard.Defined(sense, nameof(sense));
-        Source = Guard.NotNull(source, nameof(source));
+        Sense = Guard.Defined(sense);
+        Source = Guard.NotNull(source);
         Remedy = remedy;
     }
 
@@ -68,11 +68,7 @@ public sealed record LimitComparison
     /// away from it.
     /// </summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Digits
-    {
-        get;
-        init => field = Guard.Count(value, 2, 15, nameof(Digits));
-    }
+    public int Digits { get; init => field = Guard.Count(value, 2, 15); }
     = 4;
 
     /// <summary>

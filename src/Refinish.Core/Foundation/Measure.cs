@@ -235,7 +235,7 @@ public sealed class Measure : IEquatable<Measure>
     /// <exception cref="ArgumentNullException"><paramref name="currency"/> is missing.</exception>
     public static Measure Money(Currency currency)
     {
-        Guard.NotNull(currency, nameof(currency));
+        Guard.NotNull(currency);
         return new("money", new(currency.Code, 1), new(currency.Code, 1), currency.Decimals);
     }
 
@@ -262,7 +262,7 @@ public sealed class Measure : IEquatable<Measure>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="figures"/> is outside 1 to 15.</exception>
     public string Format(double si, DisplayUnits system = DisplayUnits.Si, int figures = 5)
     {
-        Guard.Count(figures, 1, 15, nameof(figures));
+        Guard.Count(figures, 1, 15);
         return Joined(FormatNumber(si, system, figures), Symbol(system));
     }
 

@@ -29,37 +29,37 @@ public sealed record Source
     /// <returns>A source of kind <see cref="SourceKind.Published"/>.</returns>
     /// <exception cref="System.ArgumentException">A text is empty.</exception>
     public static Source Published(string document, string section) =>
-        new(SourceKind.Published, Guard.Named(document, nameof(document)), Guard.Named(section, nameof(section)));
+        new(SourceKind.Published, Guard.Named(document), Guard.Named(section));
 
     /// <summary>Algebra or a definition.</summary>
     /// <param name="how">How it follows.</param>
     /// <returns>A source of kind <see cref="SourceKind.Derived"/>.</returns>
     /// <exception cref="System.ArgumentException">The text is empty.</exception>
-    public static Source Derived(string how) => new(SourceKind.Derived, Guard.Named(how, nameof(how)), null);
+    public static Source Derived(string how) => new(SourceKind.Derived, Guard.Named(how), null);
 
     /// <summary>Common practice of the trade, without a document.</summary>
     /// <param name="what">What is commonly done.</param>
     /// <returns>A source of kind <see cref="SourceKind.CommonPractice"/>.</returns>
     /// <exception cref="System.ArgumentException">The text is empty.</exception>
-    public static Source CommonPractice(string what) => new(SourceKind.CommonPractice, Guard.Named(what, nameof(what)), null);
+    public static Source CommonPractice(string what) => new(SourceKind.CommonPractice, Guard.Named(what), null);
 
     /// <summary>Recalled and not verified.</summary>
     /// <param name="what">What is recalled, with the document it is thought to stand in.</param>
     /// <returns>A source of kind <see cref="SourceKind.FromMemory"/>.</returns>
     /// <exception cref="System.ArgumentException">The text is empty.</exception>
-    public static Source FromMemory(string what) => new(SourceKind.FromMemory, Guard.Named(what, nameof(what)), null);
+    public static Source FromMemory(string what) => new(SourceKind.FromMemory, Guard.Named(what), null);
 
     /// <summary>Invented for a demonstration or as a default to be replaced.</summary>
     /// <param name="what">What it stands in for.</param>
     /// <returns>A source of kind <see cref="SourceKind.Invented"/>.</returns>
     /// <exception cref="System.ArgumentException">The text is empty.</exception>
-    public static Source Invented(string what) => new(SourceKind.Invented, Guard.Named(what, nameof(what)), null);
+    public static Source Invented(string what) => new(SourceKind.Invented, Guard.Named(what), null);
 
     /// <summary>Given by the caller.</summary>
     /// <param name="by">Who or what gave it: "tape measure", "product data sheet", "price book".</param>
     /// <returns>A source of kind <see cref="SourceKind.Supplied"/>.</returns>
     /// <exception cref="System.ArgumentException">The text is empty.</exception>
-    public static Source Supplied(string by) => new(SourceKind.Supplied, Guard.Named(by, nameof(by)), null);
+    public static Source Supplied(string by) => new(SourceKind.Supplied, Guard.Named(by), null);
 
     /// <summary>The source in one line, with its standing named unless it is published.</summary>
     /// <returns>Text such as <c>common practice, no source: two cleaning steps</c>.</returns>

@@ -35,22 +35,19 @@ public readonly record struct SpreadingRate : IComparable<SpreadingRate>
     /// <param name="value">m²/L, zero or more.</param>
     /// <returns>The spreading rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static SpreadingRate FromSquareMetersPerLiter(double value) =>
-        new(value * SquareMetersPerLiterInSi, nameof(value));
+    public static SpreadingRate FromSquareMetersPerLiter(double value) => new(value * SquareMetersPerLiterInSi, nameof(value));
 
     /// <summary>From square feet per US gallon.</summary>
     /// <param name="value">ft²/US gal, zero or more.</param>
     /// <returns>The spreading rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static SpreadingRate FromSquareFeetPerUsGallon(double value) =>
-        new(value * SquareFeetPerUsGallonInSi, nameof(value));
+    public static SpreadingRate FromSquareFeetPerUsGallon(double value) => new(value * SquareFeetPerUsGallonInSi, nameof(value));
 
     /// <summary>From square metres per cubic metre.</summary>
     /// <param name="value">m²/m³, zero or more.</param>
     /// <returns>The spreading rate.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Negative, NaN or infinite.</exception>
-    public static SpreadingRate FromSquareMetersPerCubicMeter(double value) =>
-        new(value, nameof(value));
+    public static SpreadingRate FromSquareMetersPerCubicMeter(double value) => new(value, nameof(value));
 
     /// <summary>The volume that covers an area.</summary>
     /// <param name="area">The area to cover.</param>

@@ -21,9 +21,9 @@ public sealed record ColourAcceptance
     /// <exception cref="ArgumentOutOfRangeException">The tolerance is outside its range.</exception>
     public ColourAcceptance(ColourDifference difference, double tolerance, Source source)
     {
-        Difference = Guard.NotNull(difference, nameof(difference));
-        Tolerance = Guard.Within(tolerance, Bounds.Between(0.05, 50, Measure.Number), nameof(tolerance));
-        Source = Guard.NotNull(source, nameof(source));
+        Difference = Guard.NotNull(difference);
+        Tolerance = Guard.Within(tolerance, Bounds.Between(0.05, 50, Measure.Number));
+        Source = Guard.NotNull(source);
     }
 
     /// <summary>Reference and sample.</summary>

@@ -29,7 +29,7 @@ public sealed record CrossCut
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public CrossCut(Ratio removed, Length? dryFilm = null)
     {
-        this.removed = Guard.Within(removed, Bounds.Between(0, 1, Measure.Percent), nameof(removed));
+        this.removed = Guard.Within(removed, Bounds.Between(0, 1, Measure.Percent));
         film = dryFilm is Length given ? Guard.Within(given, Bounds.Positive(Measure.Film, 5e-3), nameof(dryFilm)) : null;
     }
 
@@ -88,7 +88,7 @@ public sealed record CrossCut
     /// <returns>The comparison, on the digits of the grades: 5 for 5B.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public LimitComparison Against(AdhesionGrade least) => new(
-        "cross-cut adhesion grade, ASTM D3359 B", (int)Grade, (int)Guard.Defined(least, nameof(least)), LimitSense.AtLeast, Measure.Number, Astm, "find out which layer parted; strip and prepare again");
+        "cross-cut adhesion grade, ASTM D3359 B", (int)Grade, (int)Guard.Defined(least), LimitSense.AtLeast, Measure.Number, Astm, "find out which layer parted; strip and prepare again");
 
     /// <summary>The grades in one line.</summary>
     /// <returns>Text such as <c>3 % removed: 4B (ASTM D3359 B), class 1 (ISO 2409)</c>.</returns>

@@ -37,8 +37,8 @@ public sealed record FilmAcceptance
     /// <exception cref="ArgumentOutOfRangeException">A spot is outside its range.</exception>
     public FilmAcceptance(FilmSpecification specification, IEnumerable<Length> spots)
     {
-        Specification = Guard.NotNull(specification, nameof(specification));
-        this.spots = new ValueList<double>(Guard.List(spots, nameof(spots), 1).Select(spot => Guard.Within(spot, Bounds.Positive(Measure.Film, 5e-3), nameof(spots))));
+        Specification = Guard.NotNull(specification);
+        this.spots = new ValueList<double>(Guard.List(spots, 1).Select(spot => Guard.Within(spot, Bounds.Positive(Measure.Film, 5e-3), nameof(spots))));
         Comparisons = new ValueList<LimitComparison>(Compare());
     }
 

@@ -13,59 +13,31 @@ public sealed record FilmAcceptanceRule
 
     /// <summary>Name of the rule.</summary>
     /// <exception cref="ArgumentException">The text is empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>What is counted.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public required FilmSample Sample
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Sample));
-    }
+    public required FilmSample Sample { get; init => field = Guard.Defined(value); }
 
     /// <summary>Least mean, as a part of the specified least; <see langword="null"/> for no rule.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 1000 %.</exception>
-    public Ratio? MeanAtLeast
-    {
-        get;
-        init => field = Part(value, Factors, nameof(MeanAtLeast));
-    }
+    public Ratio? MeanAtLeast { get; init => field = Part(value, Factors, nameof(MeanAtLeast)); }
 
     /// <summary>Most mean, as a part of the specified most; <see langword="null"/> for no rule.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 1000 %.</exception>
-    public Ratio? MeanAtMost
-    {
-        get;
-        init => field = Part(value, Factors, nameof(MeanAtMost));
-    }
+    public Ratio? MeanAtMost { get; init => field = Part(value, Factors, nameof(MeanAtMost)); }
 
     /// <summary>Least single value, as a part of the specified least; <see langword="null"/> for no rule.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 1000 %.</exception>
-    public Ratio? EachAtLeast
-    {
-        get;
-        init => field = Part(value, Factors, nameof(EachAtLeast));
-    }
+    public Ratio? EachAtLeast { get; init => field = Part(value, Factors, nameof(EachAtLeast)); }
 
     /// <summary>Most single value, as a part of the specified most; <see langword="null"/> for no rule.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 1000 %.</exception>
-    public Ratio? EachAtMost
-    {
-        get;
-        init => field = Part(value, Factors, nameof(EachAtMost));
-    }
+    public Ratio? EachAtMost { get; init => field = Part(value, Factors, nameof(EachAtMost)); }
 
     /// <summary>Least part of all values that has to be at or above the specified least; <see langword="null"/> for no rule.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 100 %.</exception>
-    public Ratio? ShareAtLeast
-    {
-        get;
-        init => field = Part(value, Bounds.Between(0.01, 1, Measure.Percent), nameof(ShareAtLeast));
-    }
+    public Ratio? ShareAtLeast { get; init => field = Part(value, Bounds.Between(0.01, 1, Measure.Percent), nameof(ShareAtLeast)); }
 
     /// <summary>
     /// How many of what it counts a surface takes; <see langword="null"/> when the rule comes without a plan, and then whether enough was
@@ -75,11 +47,7 @@ public sealed record FilmAcceptanceRule
 
     /// <summary>Where the rule comes from.</summary>
     /// <exception cref="ArgumentNullException">No source is given.</exception>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The name.</summary>
     /// <returns>Text such as <c>spots within a fifth</c>.</returns>

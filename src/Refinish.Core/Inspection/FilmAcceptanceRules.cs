@@ -63,8 +63,7 @@ public static class FilmAcceptanceRules
     /// The spots of SSPC-PA 2 where a job is measured in square feet. The document uses the two systems side by side and not as exact
     /// equivalents: 100 ft² are 9.29 m².
     /// </summary>
-    public static FilmSamplingPlan SpotsInSquareFeet { get; } =
-        Steps(SpotPlan, 0.3048 * 0.3048, 1000, 5, (100, 5), (200, 10), (1000, 15));
+    public static FilmSamplingPlan SpotsInSquareFeet { get; } = Steps(SpotPlan, 0.3048 * 0.3048, 1000, 5, (100, 5), (200, 10), (1000, 15));
 
     private static FilmSamplingPlan Steps(Source source, double unit, double further, int count,
         params (double Area, int Count)[] steps) => new(

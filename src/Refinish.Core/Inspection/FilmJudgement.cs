@@ -43,16 +43,16 @@ public sealed record FilmJudgement
         : this(
             rule,
             specification,
-            new FilmStatistics(Guard.NotNull(rule, nameof(rule)).Sample == FilmSample.Spot
-                ? Guard.List(spots, nameof(spots), 1).Select(spot => spot.Mean)
-                : Guard.List(spots, nameof(spots), 1).SelectMany(spot => spot.Readings)))
+            new FilmStatistics(Guard.NotNull(rule).Sample == FilmSample.Spot
+                ? Guard.List(spots, 1).Select(spot => spot.Mean)
+                : Guard.List(spots, 1).SelectMany(spot => spot.Readings)))
     {
     }
 
     private FilmJudgement(FilmAcceptanceRule rule, FilmSpecification specification, FilmStatistics statistics)
     {
-        Rule = Guard.NotNull(rule, nameof(rule));
-        Specification = Guard.NotNull(specification, nameof(specification));
+        Rule = Guard.NotNull(rule);
+        Specification = Guard.NotNull(specification);
         Statistics = statistics;
         Comparisons = new ValueList<LimitComparison>(Compare());
     }

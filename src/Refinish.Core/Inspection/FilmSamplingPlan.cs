@@ -32,7 +32,7 @@ public sealed record FilmSamplingPlan
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the steps do not rise.</exception>
     public FilmSamplingPlan(IEnumerable<KeyValuePair<Area, int>> steps, Area furtherArea, int furtherCount, Source source)
     {
-        ValueList<KeyValuePair<Area, int>> list = Guard.List(steps, nameof(steps), 1);
+        ValueList<KeyValuePair<Area, int>> list = Guard.List(steps, 1);
         sizes = new(list.Select(step => Guard.Within(step.Key, Bounds.Positive(Measure.Area, 10e3), nameof(steps))));
         counts = new(list.Select(step => Guard.Count(step.Value, 1, 1000, nameof(steps))));
         for (int i = 1; i < sizes.Count; i++)
@@ -41,9 +41,9 @@ public sealed record FilmSamplingPlan
                 "areas and counts that rise from step to step");
         }
 
-        this.furtherArea = Guard.Within(furtherArea, Bounds.Positive(Measure.Area, 10e3), nameof(furtherArea));
-        FurtherCount = Guard.Count(furtherCount, 1, 1000, nameof(furtherCount));
-        Source = Guard.NotNull(source, nameof(source));
+        this.furtherArea = Guard.Within(furtherArea, Bounds.Positive(Measure.Area, 10e3));
+        FurtherCount = Guard.Count(furtherCount, 1, 1000);
+        Source = Guard.NotNull(source);
     }
 
     /// <summary>Largest area of each step and the count that it takes.</summary>
@@ -66,7 +66,7 @@ public sealed record FilmSamplingPlan
     public int CountFor(Area area)
     {
         // Square feet turned to square metres may stand a last digit above the step that they are.
-        double size = Guard.Within(area, Bounds.Positive(Measure.Area, 10e3), nameof(area)) * (1 - 1e-12);
+        double size = Guard.Within(area, Bounds.Positive(Measure.Area, 10e3)) * (1 - 1e-12);
         int step = sizes.Count(one => one < size);
         return step < sizes.Count
             ? counts[step]

@@ -17,10 +17,10 @@ public sealed record FilmSpecification
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range, or the maximum is below the minimum.</exception>
     public FilmSpecification(Length minimum, Length maximum, Source source)
     {
-        this.minimum = Guard.Within(minimum, Films, nameof(minimum));
-        this.maximum = Guard.Within(maximum, Films, nameof(maximum));
+        this.minimum = Guard.Within(minimum, Films);
+        this.maximum = Guard.Within(maximum, Films);
         Guard.Rule(this.maximum >= this.minimum, nameof(maximum), this.maximum, Measure.Film, "at least the minimum, ", this.minimum);
-        Source = Guard.NotNull(source, nameof(source));
+        Source = Guard.NotNull(source);
     }
 
     /// <summary>Least dry film.</summary>

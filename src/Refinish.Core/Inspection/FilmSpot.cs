@@ -25,8 +25,8 @@ public sealed record FilmSpot
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its range.</exception>
     public FilmSpot(string place, IEnumerable<Length> readings)
     {
-        Place = Guard.Named(place, nameof(place));
-        this.readings = new(Guard.List(readings, nameof(readings), 3).Select(one => Guard.Within(one, Bounds.NotNegative(Measure.Film, 10e-3), nameof(readings))));
+        Place = Guard.Named(place);
+        this.readings = new(Guard.List(readings, 3).Select(one => Guard.Within(one, Bounds.NotNegative(Measure.Film, 10e-3), nameof(readings))));
     }
 
     /// <summary>Where it is.</summary>

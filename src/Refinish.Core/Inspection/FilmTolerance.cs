@@ -35,12 +35,12 @@ public sealed record FilmTolerance
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilmTolerance(FilmSpecification specification, IEnumerable<Length> films, Ratio? coverage = null, Ratio? confidence = null, ToleranceSide side = ToleranceSide.Both)
     {
-        Specification = Guard.NotNull(specification, nameof(specification));
+        Specification = Guard.NotNull(specification);
         Statistics = new FilmStatistics(films);
         Bounds bounds = Bounds.Between(0.5, 0.999, Measure.Percent);
         this.coverage = coverage is Ratio part ? Guard.Within(part, bounds, nameof(coverage)) : 0.9;
         this.confidence = confidence is Ratio sure ? Guard.Within(sure, bounds, nameof(confidence)) : 0.95;
-        Side = Guard.Defined(side, nameof(side));
+        Side = Guard.Defined(side);
         Factor = Statistics.Count < 2 ? null : ToleranceKernel.Factor(Statistics.Count, this.coverage, this.confidence, side == ToleranceSide.Both);
         Comparisons = new ValueList<LimitComparison>(Compare());
     }
@@ -87,10 +87,10 @@ public sealed record FilmTolerance
     {
         Bounds bounds = Bounds.Between(0.5, 0.999, Measure.Percent);
         return ToleranceKernel.Factor(
-            Guard.Count(readings, 2, 1000, nameof(readings)),
-            Guard.Within(coverage, bounds, nameof(coverage)),
-            Guard.Within(confidence, bounds, nameof(confidence)),
-            Guard.Defined(side, nameof(side)) == ToleranceSide.Both);
+            Guard.Count(readings, 2, 1000),
+            Guard.Within(coverage, bounds),
+            Guard.Within(confidence, bounds),
+            Guard.Defined(side) == ToleranceSide.Both);
     }
 
     /// <summary>How the interval follows.</summary>

@@ -29,7 +29,7 @@ public sealed record GaugeAdjustment
     /// <exception cref="ArgumentException">No reading is given.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its range.</exception>
     public GaugeAdjustment(IEnumerable<Length> bareReadings) =>
-        bare = new(Guard.List(bareReadings, nameof(bareReadings), 1).Select(one => Guard.Within(one, Readings, nameof(bareReadings))));
+        bare = new(Guard.List(bareReadings, 1).Select(one => Guard.Within(one, Readings, nameof(bareReadings))));
 
     /// <summary>Takes the readings on the bare surface and on a shim that lies on it.</summary>
     /// <param name="bareReadings">Readings on the prepared, uncoated surface, at least one, −0.1 to 10 mm.</param>
@@ -37,11 +37,10 @@ public sealed record GaugeAdjustment
     /// <param name="shimReadings">Readings on the shim, at least one, their mean above that of the bare surface.</param>
     /// <exception cref="ArgumentException">No reading is given.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public GaugeAdjustment(IEnumerable<Length> bareReadings, Length shim, IEnumerable<Length> shimReadings)
-        : this(bareReadings)
+    public GaugeAdjustment(IEnumerable<Length> bareReadings, Length shim, IEnumerable<Length> shimReadings) : this(bareReadings)
     {
-        this.shim = Guard.Within(shim, Bounds.Positive(Measure.Film, 5e-3), nameof(shim));
-        this.shimReadings = new(Guard.List(shimReadings, nameof(shimReadings), 1).Select(one => Guard.Within(one, Readings, nameof(shimReadings))));
+        this.shim = Guard.Within(shim, Bounds.Positive(Measure.Film, 5e-3));
+        this.shimReadings = new(Guard.List(shimReadings, 1).Select(one => Guard.Within(one, Readings, nameof(shimReadings))));
         double mean = OnShim(null).Value;
         Guard.Rule(mean > Base().Value, nameof(shimReadings), mean, Measure.Film, "a mean above that of the bare surface, ", Base().Value);
     }
@@ -86,5 +85,5 @@ public sealed record GaugeAdjustment
         : 1;
 
     private Num Film(Length reading, Trace? t = null) => t.Step("film", "d", Measure.Film, Standard,
-        (t.Given("r", Guard.Within(reading, Readings, nameof(reading)), Measure.Film) - Base(t)) * Gain(t));
+        (t.Given("r", Guard.Within(reading, Readings), Measure.Film) - Base(t)) * Gain(t));
 }

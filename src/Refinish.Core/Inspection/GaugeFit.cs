@@ -26,8 +26,8 @@ public sealed record GaugeFit
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="gauge"/> is not a named value.</exception>
     public GaugeFit(GaugeKind gauge, FixtureMaterial material)
     {
-        Gauge = Guard.Defined(gauge, nameof(gauge));
-        Material = Guard.NotNull(material, nameof(material));
+        Gauge = Guard.Defined(gauge);
+        Material = Guard.NotNull(material);
     }
 
     /// <summary>The gauge.</summary>
@@ -76,7 +76,7 @@ public sealed record GaugeFit
     /// <exception cref="ArgumentNullException"><paramref name="material"/> is missing.</exception>
     public static IReadOnlyList<GaugeFit> For(FixtureMaterial material)
     {
-        Guard.NotNull(material, nameof(material));
+        Guard.NotNull(material);
         GaugeKind[] kinds = [GaugeKind.Magnetic, GaugeKind.EddyCurrent, GaugeKind.Ultrasonic, GaugeKind.WitnessPanel];
         return new ValueList<GaugeFit>(kinds.Select(kind => new GaugeFit(kind, material)).Where(fit => fit.IsUsable));
     }

@@ -21,12 +21,12 @@ public sealed record GlossAcceptance
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public GlossAcceptance(GlossReading reading, GlossAngle angle, double? least, double? most, Source source)
     {
-        Reading = Guard.NotNull(reading, nameof(reading));
-        Angle = Guard.Defined(angle, nameof(angle));
+        Reading = Guard.NotNull(reading);
+        Angle = Guard.Defined(angle);
         Least = least is double low ? Guard.Within(low, Units, nameof(least)) : null;
         Most = most is double high ? Guard.Within(high, Units, nameof(most)) : null;
         Guard.Rule(!(Most < Least), nameof(most), Most ?? 0, Measure.Gloss, "at least the least gloss");
-        Source = Guard.NotNull(source, nameof(source));
+        Source = Guard.NotNull(source);
         Comparisons = new ValueList<LimitComparison>(Compare());
     }
 

@@ -29,22 +29,14 @@ public sealed record InspectionRecord
 
     /// <summary>What was inspected.</summary>
     /// <exception cref="ArgumentException">The text is empty.</exception>
-    public required string Subject
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Subject));
-    }
+    public required string Subject { get; init => field = Guard.Named(value); }
 
     /// <summary>When.</summary>
     public required DateTimeOffset At { get; init; }
 
     /// <summary>By whom.</summary>
     /// <exception cref="ArgumentException">The text is empty.</exception>
-    public required string Inspector
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Inspector));
-    }
+    public required string Inspector { get; init => field = Guard.Named(value); }
 
     /// <summary>The gauge and what it was used on; <see langword="null"/> when no film was measured.</summary>
     public GaugeFit? Gauge { get; init; }
@@ -71,11 +63,7 @@ public sealed record InspectionRecord
 
     /// <summary>Least pencil hardness wanted; without it a pencil test is noted and not judged.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public PencilGrade? LeastPencil
-    {
-        get;
-        init => field = value is PencilGrade grade ? Guard.Defined(grade, nameof(LeastPencil)) : null;
-    }
+    public PencilGrade? LeastPencil { get; init => field = value is PencilGrade grade ? Guard.Defined(grade, nameof(LeastPencil)) : null; }
 
     /// <summary>Gloss; <see langword="null"/> when not tested.</summary>
     public GlossAcceptance? Gloss { get; init; }
@@ -91,7 +79,7 @@ public sealed record InspectionRecord
     public IReadOnlyList<string> Notes
     {
         get => notes;
-        init => notes = new ValueList<string>(Guard.List(value, nameof(Notes)).Select(note => Guard.Named(note, nameof(Notes))));
+        init => notes = new ValueList<string>(Guard.List(value).Select(note => Guard.Named(note, nameof(Notes))));
     }
 
     /// <summary>Every comparison of every test.</summary>
@@ -126,7 +114,7 @@ public sealed record InspectionRecord
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public string ToText(DisplayUnits system)
     {
-        Guard.Defined(system, nameof(system));
+        Guard.Defined(system);
         StringBuilder text = new();
         Line(text, "Inspection: " + Subject);
         Line(text, "At: " + At.ToString("yyyy-MM-dd HH:mm zzz", CultureInfo.InvariantCulture) + ", by " + Inspector);

@@ -26,7 +26,7 @@ public sealed record PencilTest
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public PencilTest(IEnumerable<(PencilGrade Pencil, PencilMark Mark)> marks)
     {
-        this.marks = new(Guard.List(marks, nameof(marks), 1).Select(one => (Guard.Defined(one.Pencil, nameof(marks)), Guard.Defined(one.Mark, nameof(marks)))).OrderBy(one => one.Item1));
+        this.marks = new(Guard.List(marks, 1).Select(one => (Guard.Defined(one.Pencil, nameof(marks)), Guard.Defined(one.Mark, nameof(marks)))).OrderBy(one => one.Item1));
         if (this.marks.Select(one => one.Pencil).Distinct().Count() != this.marks.Count)
         {
             throw new ArgumentException(nameof(marks) + " has a pencil twice; give each pencil once, with the worst of its marks.", nameof(marks));
@@ -52,7 +52,7 @@ public sealed record PencilTest
     /// <param name="grade">A named value.</param>
     /// <returns>Text such as <c>2H</c>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public static string InWords(PencilGrade grade) => Guard.Defined(grade, nameof(grade)) switch
+    public static string InWords(PencilGrade grade) => Guard.Defined(grade) switch
     {
         < PencilGrade.GradeB => Figures.Significant(9 - (int)grade) + "B",
         PencilGrade.GradeB => "B",
@@ -68,7 +68,7 @@ public sealed record PencilTest
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public LimitComparison Against(PencilGrade least)
     {
-        Guard.Defined(least, nameof(least));
+        Guard.Defined(least);
 
         // The hardness is at least the hardest pencil that left the film whole, and below the softest that cut it. A limit between the two is not settled.
         int? reached = GougeHardness is PencilGrade grade ? (int)grade : null;

@@ -37,14 +37,14 @@ public sealed record SlipComparison
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its range.</exception>
     public SlipComparison(IEnumerable<double> readings, SlipClass against, bool measuredWet, string method)
     {
-        Class = Guard.NotNull(against, nameof(against));
-        this.readings = new(Guard.List(readings, nameof(readings), 1).Select(one =>
+        Class = Guard.NotNull(against);
+        this.readings = new(Guard.List(readings, 1).Select(one =>
         {
             against.Check(one, nameof(readings));
             return one;
         }));
         MeasuredWet = measuredWet;
-        Method = Guard.Named(method, nameof(method));
+        Method = Guard.Named(method);
     }
 
     /// <summary>The readings.</summary>

@@ -46,9 +46,9 @@ public sealed class CoatRun
     /// <exception cref="ArgumentOutOfRangeException">A quantity is outside what its calculation takes.</exception>
     public CoatRun(string id, IReadOnlyList<CoatedSurface> surfaces, CoatingLayer layer, SprayGun gun, ApplicationLosses losses, CupRules cups, MoistAir air, Temperature surface)
     {
-        Id = Guard.Named(id, nameof(id));
-        Layer = Guard.NotNull(layer, nameof(layer));
-        Air = Guard.NotNull(air, nameof(air));
+        Id = Guard.Named(id);
+        Layer = Guard.NotNull(layer);
+        Air = Guard.NotNull(air);
         Demand = new CoatDemand(surfaces, layer.OneCoat(), gun, losses);
         CoatingProduct product = layer.Product;
         Window = new SprayWindow(air, surface, product.SprayLimits);
@@ -130,7 +130,7 @@ public sealed class CoatRun
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="slope"/> is outside its range.</exception>
     public IReadOnlyList<LimitComparison> Flow(Angle slope)
     {
-        double tilt = Guard.Within(slope, Bounds.Between(0, Math.PI, Measure.Angle), nameof(slope));
+        double tilt = Guard.Within(slope, Bounds.Between(0, Math.PI, Measure.Angle));
         return new ValueList<LimitComparison>([.. OnTheSurface(Math.Min(tilt, Math.PI - tilt)), .. tilt > Math.PI / 2
             ? [Hanging] : (LimitComparison[])[]]);
     }

@@ -21,8 +21,7 @@ public sealed class CrewSchedule
     /// <summary>Finds the schedule.</summary>
     /// <param name="work">The operations.</param>
     /// <exception cref="ArgumentNullException"><paramref name="work"/> is missing.</exception>
-    public CrewSchedule(WorkList work)
-        : this(work, ValueList<DayRequest>.Empty)
+    public CrewSchedule(WorkList work) : this(work, ValueList<DayRequest>.Empty)
     {
     }
 
@@ -33,9 +32,9 @@ public sealed class CrewSchedule
     /// <exception cref="ArgumentException">An entry of <paramref name="days"/> is missing.</exception>
     public CrewSchedule(WorkList work, IReadOnlyList<DayRequest> days)
     {
-        Days = Guard.List(days, nameof(days));
+        Days = Guard.List(days);
         (int searches, int rounds) = (1, 1);
-        Trial trial = Solve(Guard.NotNull(work, nameof(work)), null);
+        Trial trial = Solve(Guard.NotNull(work), null);
         for (int i = 0; i < Rounds && trial.Found.IsPossible && trial.Work.Needs.With(trial.Work, trial.Found) is ScheduleNeeds needs; i++)
         {
             rounds++;

@@ -14,8 +14,7 @@ public sealed record DayRequest
     /// <param name="days">The dates at midnight by the clock of the site, at least one.</param>
     /// <exception cref="ArgumentException">No date is given, or one has a time of day.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A date is not in the years 1900 to 2300.</exception>
-    public DayRequest(IEnumerable<DateTime> days)
-        : this(days, [])
+    public DayRequest(IEnumerable<DateTime> days) : this(days, [])
     {
     }
 
@@ -26,7 +25,7 @@ public sealed record DayRequest
     /// <exception cref="ArgumentOutOfRangeException">A date is not in the years 1900 to 2300.</exception>
     public DayRequest(IEnumerable<DateTime> days, IEnumerable<string> operations)
     {
-        Days = new ValueList<DateTime>(Guard.List(days, nameof(days), 1).Select(day => DateTime.SpecifyKind(day, DateTimeKind.Unspecified)).Distinct().OrderBy(day => day));
+        Days = new ValueList<DateTime>(Guard.List(days, 1).Select(day => DateTime.SpecifyKind(day, DateTimeKind.Unspecified)).Distinct().OrderBy(day => day));
         foreach (DateTime day in Days)
         {
             Guard.Count(day.Year, 1900, 2300, nameof(days));
@@ -36,7 +35,7 @@ public sealed record DayRequest
             }
         }
 
-        Operations = new ValueList<string>(Guard.List(operations, nameof(operations)).Select(id => Guard.Named(id, nameof(operations))));
+        Operations = new ValueList<string>(Guard.List(operations).Select(id => Guard.Named(id, nameof(operations))));
     }
 
     /// <summary>The dates, first to last.</summary>

@@ -26,35 +26,19 @@ public sealed record FixtureJob
 
     /// <summary>Identifier, unique within the job.</summary>
     /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Id(value); }
 
     /// <summary>Name for job sheets; the identifier unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name
-    {
-        get => name ?? Id;
-        init => name = Guard.Named(value, nameof(Name));
-    }
+    public string Name { get => name ?? Id; init => name = Guard.Named(value); }
 
     /// <summary>Identifier of the room it stands in.</summary>
     /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
-    public required string Room
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Room));
-    }
+    public required string Room { get; init => field = Guard.Id(value); }
 
     /// <summary>The measured fixture.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required IFixture Fixture
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Fixture));
-    }
+    public required IFixture Fixture { get; init => field = Guard.NotNull(value); }
 
     /// <summary>What the survey found.</summary>
     /// <exception cref="ArgumentException">Two defects of one own code are mended in different ways.</exception>
@@ -64,7 +48,7 @@ public sealed record FixtureJob
         get;
         init
         {
-            if (FixtureMaterial.TryFind(Guard.NotNull(value, nameof(Survey)).Material.Id) is FixtureMaterial ready
+            if (FixtureMaterial.TryFind(Guard.NotNull(value).Material.Id) is FixtureMaterial ready
                 && (ready.Name != value.Material.Name || ready.Surface != value.Material.Surface))
             {
                 throw new ArgumentException(
@@ -73,8 +57,7 @@ public sealed record FixtureJob
                     nameof(Survey));
             }
 
-            foreach (IGrouping<string,
-                OwnDefect> same in Guard.NotNull(value, nameof(Survey)).Defects.OfType<OwnDefect>().GroupBy(own => own.Code))
+            foreach (IGrouping<string, OwnDefect> same in Guard.NotNull(value).Defects.OfType<OwnDefect>().GroupBy(own => own.Code))
             {
                 if (same.Any(other => !other.IsMendedAs(same.First())))
                 {
@@ -101,7 +84,7 @@ public sealed record FixtureJob
     public Ratio Share
     {
         get => Ratio.FromDecimalFractions(share);
-        init => share = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(Share));
+        init => share = Guard.Within(value, Bounds.Positive(Measure.Percent, 1));
     }
 
     /// <summary>Coating system; the shop's usual one unless given.</summary>
@@ -120,7 +103,7 @@ public sealed record FixtureJob
         get;
         init
         {
-            ValueList<ZoneEfficiency> list = Guard.List(value, nameof(Efficiencies));
+            ValueList<ZoneEfficiency> list = Guard.List(value);
             field = list.Select(one => one.Zone).Distinct().Count() == list.Count ? list : throw new ArgumentException("Efficiencies names a zone twice.", nameof(Efficiencies));
         }
     }
@@ -163,7 +146,7 @@ public sealed record FixtureJob
         get;
         init
         {
-            ValueList<FixtureOption> options = Unique.Ids(Guard.List(value, nameof(Options)), option => option.Code, nameof(Options));
+            ValueList<FixtureOption> options = Unique.Ids(Guard.List(value), option => option.Code, nameof(Options));
             foreach (FixtureOptionKind kind in new[] { FixtureOptionKind.SlipResistantFloor, FixtureOptionKind.DrainTrim })
             {
                 if (options.Count(option => option.Kind == kind) > 1)

@@ -18,7 +18,7 @@ public sealed record FixtureOption
     private FixtureOption(FixtureOptionKind kind, string code)
     {
         Kind = kind;
-        Code = Guard.Id(code, nameof(code));
+        Code = Guard.Id(code);
     }
 
     /// <summary>What it adds.</summary>
@@ -52,7 +52,7 @@ public sealed record FixtureOption
     public Ratio Loss
     {
         get => Ratio.FromDecimalFractions(loss);
-        init => loss = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 0.8), nameof(Loss));
+        init => loss = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 0.8));
     }
 
     /// <summary>The operation; <see langword="null"/> unless it is work of the caller's own.</summary>
@@ -69,7 +69,7 @@ public sealed record FixtureOption
     /// <exception cref="ArgumentNullException"><paramref name="additive"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rate"/> is outside its range.</exception>
     public static FixtureOption SlipResistantFloor(string code, SlipAdditive additive, AreaDensity rate) =>
-        new(code, Guard.NotNull(additive, nameof(additive)), Guard.Within(rate, Bounds.Positive(Measure.ArealMass, 1), nameof(rate)));
+        new(code, Guard.NotNull(additive), Guard.Within(rate, Bounds.Positive(Measure.ArealMass, 1)));
 
     /// <summary>New drain and overflow trim.</summary>
     /// <param name="code">Code in the price book.</param>
@@ -83,14 +83,13 @@ public sealed record FixtureOption
     /// <returns>The option.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="operation"/> is missing.</exception>
     public static FixtureOption Work(string code, Operation operation, WorkKind after) =>
-        new(FixtureOptionKind.Work, code) { Operation = Guard.NotNull(operation, nameof(operation)), After = Guard.Defined(after, nameof(after)) };
+        new(FixtureOptionKind.Work, code) { Operation = Guard.NotNull(operation), After = Guard.Defined(after) };
 
     /// <summary>Code and quantity.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Figures.Significant((double)Quantity) + " × " + Code;
 
-    private FixtureOption(string code, SlipAdditive additive, double rate)
-        : this(FixtureOptionKind.SlipResistantFloor, code)
+    private FixtureOption(string code, SlipAdditive additive, double rate) : this(FixtureOptionKind.SlipResistantFloor, code)
     {
         Additive = additive;
         this.rate = rate;

@@ -19,42 +19,26 @@ public sealed record Job
 
     /// <summary>Identifier of the job.</summary>
     /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Id(value); }
 
     /// <summary>Name for job sheets; the identifier unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name
-    {
-        get => name ?? Id;
-        init => name = Guard.Named(value, nameof(Name));
-    }
+    public string Name { get => name ?? Id; init => name = Guard.Named(value); }
 
     /// <summary>The shop.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Shop Shop
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Shop));
-    }
+    public required Shop Shop { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The premises.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Premises Premises
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Premises));
-    }
+    public required Premises Premises { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The fixtures, at least one, with unique identifiers; each names a room of the premises.</summary>
     /// <exception cref="ArgumentException">None is given, an entry is missing, or two have one identifier.</exception>
     public required IReadOnlyList<FixtureJob> Fixtures
     {
         get;
-        init => field = Unique.Ids(Guard.List(value, nameof(Fixtures), 1), fixture => fixture.Id, nameof(Fixtures));
+        init => field = Unique.Ids(Guard.List(value, 1), fixture => fixture.Id, nameof(Fixtures));
     }
 
     /// <summary>
@@ -73,47 +57,27 @@ public sealed record Job
 
     /// <summary>What the customer wants on given days; nothing unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<DayRequest> Days
-    {
-        get;
-        init => field = Guard.List(value, nameof(Days));
-    }
+    public IReadOnlyList<DayRequest> Days { get; init => field = Guard.List(value); }
     = ValueList<DayRequest>.Empty;
 
     /// <summary>Changes of the caller to the list of operations, in order; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<OperationChange> Changes
-    {
-        get;
-        init => field = Guard.List(value, nameof(Changes));
-    }
+    public IReadOnlyList<OperationChange> Changes { get; init => field = Guard.List(value); }
     = ValueList<OperationChange>.Empty;
 
     /// <summary>Opened kits that may be used up within their shelf life; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<OpenedKit> Stock
-    {
-        get;
-        init => field = Guard.List(value, nameof(Stock));
-    }
+    public IReadOnlyList<OpenedKit> Stock { get; init => field = Guard.List(value); }
     = ValueList<OpenedKit>.Empty;
 
     /// <summary>Hired equipment, other trades, allowances; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing, or two have one identifier.</exception>
-    public IReadOnlyList<ExtraItem> Extras
-    {
-        get;
-        init => field = Unique.Ids(Guard.List(value, nameof(Extras)), extra => extra.Id, nameof(Extras));
-    }
+    public IReadOnlyList<ExtraItem> Extras { get; init => field = Unique.Ids(Guard.List(value), extra => extra.Id, nameof(Extras)); }
     = ValueList<ExtraItem>.Empty;
 
     /// <summary>What was agreed with the customer: discount, exemption from tax, payments, validity; nothing unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public QuoteTerms Terms
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Terms));
-    }
+    public QuoteTerms Terms { get; init => field = Guard.NotNull(value); }
     = QuoteTerms.None;
 
     /// <summary>
@@ -124,7 +88,7 @@ public sealed record Job
     public IReadOnlyList<JobAlternative> Alternatives
     {
         get;
-        init => field = Unique.Ids(Guard.List(value, nameof(Alternatives)), alternative => alternative.Id, nameof(Alternatives));
+        init => field = Unique.Ids(Guard.List(value), alternative => alternative.Id, nameof(Alternatives));
     }
     = ValueList<JobAlternative>.Empty;
 

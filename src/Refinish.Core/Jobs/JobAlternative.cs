@@ -17,26 +17,18 @@ public sealed record JobAlternative
 
     /// <summary>Identity, unique within the job.</summary>
     /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Id(value); }
 
     /// <summary>What the customer reads; the identity unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name
-    {
-        get => name ?? Id;
-        init => name = Guard.Named(value, nameof(Name));
-    }
+    public string Name { get => name ?? Id; init => name = Guard.Named(value); }
 
     /// <summary>Entries that take the place of the job's fixtures with the same identifier; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing, or two have one identifier.</exception>
     public IReadOnlyList<FixtureJob> Fixtures
     {
         get;
-        init => field = Unique.Ids(Guard.List(value, nameof(Fixtures)), fixture => fixture.Id, nameof(Fixtures));
+        init => field = Unique.Ids(Guard.List(value), fixture => fixture.Id, nameof(Fixtures));
     }
     = ValueList<FixtureJob>.Empty;
 
@@ -45,7 +37,7 @@ public sealed record JobAlternative
     public IReadOnlyList<string> LeftOut
     {
         get;
-        init => field = Unique.Ids(new ValueList<string>(Guard.List(value, nameof(LeftOut)).Select(id => Guard.Id(id, nameof(LeftOut)))),
+        init => field = Unique.Ids(new ValueList<string>(Guard.List(value).Select(id => Guard.Id(id, nameof(LeftOut)))),
             id => id, nameof(LeftOut));
     }
     = ValueList<string>.Empty;
@@ -57,7 +49,7 @@ public sealed record JobAlternative
     /// <exception cref="ArgumentException">It does not fit the job: see <see cref="JobPlan.Objections"/> of the job's plan.</exception>
     public Job Of(Job job)
     {
-        Guard.NotNull(job, nameof(job));
+        Guard.NotNull(job);
         if (Misfits(job).FirstOrDefault() is { Sentence: not null } misfit)
         {
             throw new ArgumentException(misfit.Sentence, nameof(job));

@@ -19,8 +19,7 @@ public sealed class JobCosts
     /// <summary>Prices a schedule.</summary>
     /// <param name="schedule">A schedule that was found.</param>
     /// <exception cref="ArgumentNullException"><paramref name="schedule"/> is missing.</exception>
-    public JobCosts(CrewSchedule schedule)
-        : this(schedule, ValueList<OpenedKit>.Empty, ValueList<ExtraItem>.Empty, QuoteTerms.None)
+    public JobCosts(CrewSchedule schedule) : this(schedule, ValueList<OpenedKit>.Empty, ValueList<ExtraItem>.Empty, QuoteTerms.None)
     {
     }
 
@@ -33,15 +32,15 @@ public sealed class JobCosts
     /// <exception cref="ArgumentException">The schedule was not found, or an entry of a list is missing.</exception>
     public JobCosts(CrewSchedule schedule, IReadOnlyList<OpenedKit> stock, IReadOnlyList<ExtraItem> extras, QuoteTerms terms)
     {
-        Guard.NotNull(terms, nameof(terms));
-        Schedule = Guard.NotNull(schedule, nameof(schedule));
+        Guard.NotNull(terms);
+        Schedule = Guard.NotNull(schedule);
         if (!schedule.IsPossible)
         {
             throw new ArgumentException("schedule was not found, so that there is nothing to price.", nameof(schedule));
         }
 
         Shop shop = schedule.Work.Shop;
-        Draws = new ValueList<StockDraw>(DrawsOf(schedule, Guard.List(stock, nameof(stock))));
+        Draws = new ValueList<StockDraw>(DrawsOf(schedule, Guard.List(stock)));
         Reserve = new WarrantyReserve(shop.Warranty.Life, shop.Warranty.Years, shop.Warranty.CostPerClaim, shop.Warranty.ClaimProbability,
             shop.Prices.Currency, shop.Warranty.DiscountRate);
         ReserveForAll = Reserve.Reserve * schedule.Work.Procedures.Count;
@@ -56,7 +55,7 @@ public sealed class JobCosts
             Trips = schedule.Trips,
             Options = [.. schedule.Work.Procedures.SelectMany(procedure => procedure.Fixture.Options.Select(option =>
                 new OptionOrder(option.Code, option.Quantity) { Fixture = procedure.Fixture.Id }))],
-            Extras = Guard.List(extras, nameof(extras)),
+            Extras = Guard.List(extras),
             WarrantyReserve = ReserveForAll,
             Discount = terms.Discount,
             Exemption = terms.Exemption,

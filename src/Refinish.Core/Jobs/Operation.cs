@@ -31,66 +31,38 @@ public sealed record Operation
     /// coat.
     /// </summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Named(value); }
 
     /// <summary>The kind of work, which finds its labour standard and its place in the order.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named kind.</exception>
-    public required WorkKind Kind
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Kind));
-    }
+    public required WorkKind Kind { get; init => field = Guard.Defined(value); }
 
     /// <summary>What the crew reads.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Instruction
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Instruction));
-    }
+    public required string Instruction { get; init => field = Guard.Named(value); }
 
     /// <summary>Short label for timelines; the instruction unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name
-    {
-        get => name ?? Instruction;
-        init => name = Guard.Named(value, nameof(Name));
-    }
+    public string Name { get => name ?? Instruction; init => name = Guard.Named(value); }
 
     /// <summary>Identifier of the room; <see langword="null"/> for work outside the rooms.</summary>
     public string? Room { get; init; }
 
     /// <summary>Identifiers of the fixtures it is done on; empty for work on the whole room or premises.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<string> Fixtures
-    {
-        get;
-        init => field = Guard.List(value, nameof(Fixtures));
-    }
+    public IReadOnlyList<string> Fixtures { get; init => field = Guard.List(value); }
     = ValueList<string>.Empty;
 
     /// <summary>What differs from fixture to fixture; empty when the instruction says it all.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<FixtureInstruction> ByFixture
-    {
-        get;
-        init => field = Guard.List(value, nameof(ByFixture));
-    }
+    public IReadOnlyList<FixtureInstruction> ByFixture { get; init => field = Guard.List(value); }
     = ValueList<FixtureInstruction>.Empty;
 
     /// <summary>
     /// How many of the crew it takes, 0 to 20; 1 unless given. With none it is a wait, which runs through nights and days off.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int People
-    {
-        get;
-        init => field = Guard.Count(value, 0, 20, nameof(People));
-    }
+    public int People { get; init => field = Guard.Count(value, 0, 20); }
     = 1;
 
     /// <summary>
@@ -118,11 +90,7 @@ public sealed record Operation
     /// a clock time and no standard is paid for that time. Labour of an operation with no people is objected to.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<LabourTask> Labour
-    {
-        get;
-        init => field = Guard.List(value, nameof(Labour));
-    }
+    public IReadOnlyList<LabourTask> Labour { get; init => field = Guard.List(value); }
     = ValueList<LabourTask>.Empty;
 
     /// <summary>
@@ -149,7 +117,7 @@ public sealed record Operation
         get;
         init
         {
-            Guard.Within(value, Times, nameof(Clearing));
+            Guard.Within(value, Times);
             field = value;
         }
     }
@@ -164,7 +132,7 @@ public sealed record Operation
         get;
         init
         {
-            Guard.Within(value, Times, nameof(DustFree));
+            Guard.Within(value, Times);
             field = value;
         }
     }
@@ -185,11 +153,7 @@ public sealed record Operation
 
     /// <summary>Tools it occupies, one of each; none unless given. The spray gun is <c>spray-gun</c>.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<string> Tools
-    {
-        get;
-        init => field = Guard.List(value, nameof(Tools));
-    }
+    public IReadOnlyList<string> Tools { get; init => field = Guard.List(value); }
     = ValueList<string>.Empty;
 
     /// <summary>
@@ -197,38 +161,22 @@ public sealed record Operation
     /// unless given.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<MaterialNeed> Materials
-    {
-        get;
-        init => field = Guard.List(value, nameof(Materials));
-    }
+    public IReadOnlyList<MaterialNeed> Materials { get; init => field = Guard.List(value); }
     = ValueList<MaterialNeed>.Empty;
 
     /// <summary>What evaporates in its room while it is done and after; coats state theirs in their run. Nothing unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Evaporation> Vapours
-    {
-        get;
-        init => field = Guard.List(value, nameof(Vapours));
-    }
+    public IReadOnlyList<Evaporation> Vapours { get; init => field = Guard.List(value); }
     = ValueList<Evaporation>.Empty;
 
     /// <summary>What can hurt in it.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Caution> Cautions
-    {
-        get;
-        init => field = Guard.List(value, nameof(Cautions));
-    }
+    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); }
     = ValueList<Caution>.Empty;
 
     /// <summary>What it rests on; supplied by the caller unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public Source Source { get; init => field = Guard.NotNull(value); }
     = Source.Supplied("an operation of the caller's own");
 
     /// <summary>The label.</summary>

@@ -34,11 +34,7 @@ public sealed record OperationChange
 
     /// <summary>Times to keep between the added operation and others, by identifier; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<StepLag> Lags
-    {
-        get;
-        init => field = Guard.List(value, nameof(Lags));
-    }
+    public IReadOnlyList<StepLag> Lags { get; init => field = Guard.List(value); }
     = ValueList<StepLag>.Empty;
 
     /// <summary>Adds an operation.</summary>
@@ -46,7 +42,7 @@ public sealed record OperationChange
     /// <param name="after">Identifier of the operation after which it stands; <see langword="null"/> for the beginning.</param>
     /// <returns>The change.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="operation"/> is missing.</exception>
-    public static OperationChange Add(Operation operation, string? after) => new(OperationChangeKind.Add, null, Guard.NotNull(operation, nameof(operation)), after);
+    public static OperationChange Add(Operation operation, string? after) => new(OperationChangeKind.Add, null, Guard.NotNull(operation), after);
 
     /// <summary>Puts an operation in the place of another and keeps the waits that name it.</summary>
     /// <param name="id">Identifier of the one that goes.</param>
@@ -55,20 +51,20 @@ public sealed record OperationChange
     /// <exception cref="ArgumentException"><paramref name="id"/> is empty.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="operation"/> is missing.</exception>
     public static OperationChange Replace(string id, Operation operation) =>
-        new(OperationChangeKind.Replace, Guard.Named(id, nameof(id)), Guard.NotNull(operation, nameof(operation)), null);
+        new(OperationChangeKind.Replace, Guard.Named(id), Guard.NotNull(operation), null);
 
     /// <summary>Moves an operation.</summary>
     /// <param name="id">Its identifier.</param>
     /// <param name="after">Identifier of the operation after which it stands; <see langword="null"/> for the beginning.</param>
     /// <returns>The change.</returns>
     /// <exception cref="ArgumentException"><paramref name="id"/> is empty.</exception>
-    public static OperationChange Move(string id, string? after) => new(OperationChangeKind.Move, Guard.Named(id, nameof(id)), null, after);
+    public static OperationChange Move(string id, string? after) => new(OperationChangeKind.Move, Guard.Named(id), null, after);
 
     /// <summary>Takes an operation out, with the waits that name it.</summary>
     /// <param name="id">Its identifier.</param>
     /// <returns>The change.</returns>
     /// <exception cref="ArgumentException"><paramref name="id"/> is empty.</exception>
-    public static OperationChange Strike(string id) => new(OperationChangeKind.Strike, Guard.Named(id, nameof(id)), null, null);
+    public static OperationChange Strike(string id) => new(OperationChangeKind.Strike, Guard.Named(id), null, null);
 
     /// <summary>The kind and the operation.</summary>
     /// <returns>One line of text.</returns>

@@ -7,8 +7,7 @@ public sealed record PlanObjection
 {
     private readonly Func<DisplayUnits, string>? text;
 
-    internal PlanObjection(ObjectionKind kind, string about, string code, string sentence)
-        : this(kind, about, code, _ => sentence)
+    internal PlanObjection(ObjectionKind kind, string about, string code, string sentence) : this(kind, about, code, _ => sentence)
     {
     }
 

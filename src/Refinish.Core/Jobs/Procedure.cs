@@ -47,8 +47,8 @@ public sealed class Procedure
     /// </exception>
     public Procedure(FixtureJob fixture, Shop shop)
     {
-        Fixture = Guard.NotNull(fixture, nameof(fixture));
-        Shop = Guard.NotNull(shop, nameof(shop));
+        Fixture = Guard.NotNull(fixture);
+        Shop = Guard.NotNull(shop);
         System = fixture.System ?? shop.System;
         Gun = fixture.Gun ?? shop.Gun;
         Losses = fixture.Losses ?? shop.Losses;

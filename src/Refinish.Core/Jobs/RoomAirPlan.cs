@@ -32,8 +32,8 @@ public sealed class RoomAirPlan
     /// <exception cref="ArgumentException">The premises have no such room, or nothing is done in it.</exception>
     public RoomAirPlan(CrewSchedule schedule, string room)
     {
-        Schedule = Guard.NotNull(schedule, nameof(schedule));
-        Guard.Named(room, nameof(room));
+        Schedule = Guard.NotNull(schedule);
+        Guard.Named(room);
         Room = schedule.Work.Premises.Rooms.FirstOrDefault(one => one.Id == room) ?? throw new ArgumentException("room is '" + room + "', which the premises do not have.", nameof(room));
         if (!schedule.Work.Courses.TryGetValue(room, out RoomCourse? course))
         {

@@ -36,11 +36,7 @@ public sealed record Shop
 
     /// <summary>Name of the shop.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>The crew, 1 to 20 people with unique identifiers. Work is dealt out by number, so put whoever sprays first.</summary>
     /// <exception cref="ArgumentException">Nobody, or two people of one identifier.</exception>
@@ -50,7 +46,7 @@ public sealed record Shop
         get;
         init
         {
-            ValueList<Worker> crew = Guard.List(value, nameof(Crew), 1);
+            ValueList<Worker> crew = Guard.List(value, 1);
             Guard.Count(crew.Count, 1, 20, nameof(Crew));
             field = Unique.Ids(crew, worker => worker.Id, nameof(Crew));
         }
@@ -58,19 +54,11 @@ public sealed record Shop
 
     /// <summary>Working hours by weekday, days off, and the clock on the wall of the site.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required WorkCalendar Calendar
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Calendar));
-    }
+    public required WorkCalendar Calendar { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Rates and prices.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required PriceBook Prices
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Prices));
-    }
+    public required PriceBook Prices { get; init => field = Guard.NotNull(value); }
 
     /// <summary>
     /// The most that may be asked for before the work has begun, where the shop states a limit; <see langword="null"/>, none stated, unless
@@ -80,55 +68,31 @@ public sealed record Shop
 
     /// <summary>The warranty that goes with every fixture.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required WarrantyTerms Warranty
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Warranty));
-    }
+    public required WarrantyTerms Warranty { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Coating system of fixtures that name none of their own.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required CoatingSystem System
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(System));
-    }
+    public required CoatingSystem System { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The spray gun as it is usually set.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required SprayGun Gun
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Gun));
-    }
+    public required SprayGun Gun { get; init => field = Guard.NotNull(value); }
 
     /// <summary>
     /// What is lost between cup and surface apart from the gun's own transfer efficiency; an invented start unless given.
     /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public ApplicationLosses Losses
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Losses));
-    }
+    public ApplicationLosses Losses { get; init => field = Guard.NotNull(value); }
     = ApplicationLosses.Generic;
 
     /// <summary>Cups and mixing; an invented start unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public CupRules Cups
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Cups));
-    }
+    public CupRules Cups { get; init => field = Guard.NotNull(value); }
     = CupRules.Generic;
 
     /// <summary>Number of spray guns on site, 1 to 20; 1 unless given. Each coat takes one while it is sprayed.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Guns
-    {
-        get;
-        init => field = Guard.Count(value, 1, 20, nameof(Guns));
-    }
+    public int Guns { get; init => field = Guard.Count(value, 1, 20); }
     = 1;
 
     /// <summary>
@@ -138,11 +102,7 @@ public sealed record Shop
     /// <exception cref="ArgumentException">
     /// An entry is missing or names neither work nor defect, or two have one code or are for the same work.
     /// </exception>
-    public IReadOnlyList<LabourStandard> Labour
-    {
-        get;
-        init => field = LabourStandards.Distinct(Guard.List(value, nameof(Labour)), nameof(Labour));
-    }
+    public IReadOnlyList<LabourStandard> Labour { get; init => field = LabourStandards.Distinct(Guard.List(value), nameof(Labour)); }
     = LabourStandards.Generic;
 
     /// <summary>
@@ -156,7 +116,7 @@ public sealed record Shop
     public IReadOnlyList<PrepChemical> Chemicals
     {
         get;
-        init => field = Unique.Ids(PrepChemical.Checked(Guard.List(value, nameof(Chemicals)), nameof(Chemicals)), chemical => chemical.Id, nameof(Chemicals));
+        init => field = Unique.Ids(PrepChemical.Checked(Guard.List(value), nameof(Chemicals)), chemical => chemical.Id, nameof(Chemicals));
     }
     = PrepChemicals.Generic;
 
@@ -171,7 +131,7 @@ public sealed record Shop
         get;
         init
         {
-            ValueList<DefectMaterial> list = Guard.List(value, nameof(DefectMaterials));
+            ValueList<DefectMaterial> list = Guard.List(value);
             field = list.FirstOrDefault(material => material.Contradiction() is not null) is DefectMaterial odd
                 ? throw new ArgumentException("DefectMaterials: " + odd.Item + " " + odd.Contradiction() + ".", nameof(DefectMaterials))
                 : list;
@@ -181,29 +141,17 @@ public sealed record Shop
 
     /// <summary>Thresholds of the survey; generic and invented unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public SurveyPolicy Survey
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Survey));
-    }
+    public SurveyPolicy Survey { get; init => field = Guard.NotNull(value); }
     = SurveyPolicy.Generic;
 
     /// <summary>Filler and how it is used; a generic epoxy filler unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public FillerPolicy Filler
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Filler));
-    }
+    public FillerPolicy Filler { get; init => field = Guard.NotNull(value); }
     = FillerPolicy.Generic with { Product = FillerProduct.GenericEpoxy };
 
     /// <summary>Which hours of a visit are paid; time on site unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named rule.</exception>
-    public PaidTimeRule Paid
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Paid));
-    }
+    public PaidTimeRule Paid { get; init => field = Guard.Defined(value); }
 
     /// <summary>
     /// Length of a half-day for <see cref="PaidTimeRule.HalfDays"/>, more than 0 and at most 12 h; 4 h unless given (invented).
@@ -214,7 +162,7 @@ public sealed record Shop
         get;
         init
         {
-            Guard.Within(value, Bounds.Positive(Measure.Hours, 12 * 3600), nameof(HalfDay));
+            Guard.Within(value, Bounds.Positive(Measure.Hours, 12 * 3600));
             field = value;
         }
     }
@@ -246,19 +194,11 @@ public sealed record Shop
 
     /// <summary>Fewest visits first, or the earliest end first.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named preference.</exception>
-    public SchedulePreference Prefers
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Prefers));
-    }
+    public SchedulePreference Prefers { get; init => field = Guard.Defined(value); }
 
     /// <summary>How far the schedule is searched; a quick search unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public SearchEffort Effort
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Effort));
-    }
+    public SearchEffort Effort { get; init => field = Guard.NotNull(value); }
     = SearchEffort.Quick;
 
     /// <summary>
@@ -266,22 +206,14 @@ public sealed record Shop
     /// grout's data sheet decides).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan GroutWait
-    {
-        get;
-        init => field = Wait(value, nameof(GroutWait));
-    }
+    public TimeSpan GroutWait { get; init => field = Wait(value, nameof(GroutWait)); }
     = TimeSpan.FromHours(24);
 
     /// <summary>
     /// How long new caulk stands before water, 0 to 14 days; 24 h unless given (from memory, unverified: the sealant's data sheet decides).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan CaulkWait
-    {
-        get;
-        init => field = Wait(value, nameof(CaulkWait));
-    }
+    public TimeSpan CaulkWait { get; init => field = Wait(value, nameof(CaulkWait)); }
     = TimeSpan.FromHours(24);
 
     /// <summary>
@@ -289,11 +221,7 @@ public sealed record Shop
     /// sheet decides).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan DrainTrimWait
-    {
-        get;
-        init => field = Wait(value, nameof(DrainTrimWait));
-    }
+    public TimeSpan DrainTrimWait { get; init => field = Wait(value, nameof(DrainTrimWait)); }
     = TimeSpan.FromHours(24);
 
     /// <summary>
@@ -301,11 +229,7 @@ public sealed record Shop
     /// decides).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan SpotPrimerWait
-    {
-        get;
-        init => field = Wait(value, nameof(SpotPrimerWait));
-    }
+    public TimeSpan SpotPrimerWait { get; init => field = Wait(value, nameof(SpotPrimerWait)); }
     = TimeSpan.FromMinutes(30);
 
     /// <summary>
@@ -313,22 +237,14 @@ public sealed record Shop
     /// for any time, with a wipe and a new water-break test after a night.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan? LongestAfterKey
-    {
-        get;
-        init => field = value is TimeSpan longest ? Wait(longest, nameof(LongestAfterKey)) : null;
-    }
+    public TimeSpan? LongestAfterKey { get; init => field = value is TimeSpan longest ? Wait(longest, nameof(LongestAfterKey)) : null; }
 
     /// <summary>
     /// How long after the last stroke the gun may wait to be cleaned, 0 to 14 days; 30 min unless given (common practice, no source: before
     /// the mix sets).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan GunCleaningWithin
-    {
-        get;
-        init => field = Wait(value, nameof(GunCleaningWithin));
-    }
+    public TimeSpan GunCleaningWithin { get; init => field = Wait(value, nameof(GunCleaningWithin)); }
     = TimeSpan.FromMinutes(30);
 
     /// <summary>
@@ -338,11 +254,7 @@ public sealed record Shop
     /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The design line of flammability is above its limit.</exception>
-    public LimitSet Limits
-    {
-        get;
-        init => field = LimitSet.Checked(value, nameof(Limits));
-    }
+    public LimitSet Limits { get; init => field = LimitSet.Checked(value, nameof(Limits)); }
     = LimitSets.Default;
 
     /// <summary>
@@ -353,7 +265,7 @@ public sealed record Shop
     public IReadOnlyList<WorkNoise> Noise
     {
         get;
-        init => field = Unique.Ids(Guard.List(value, nameof(Noise)), noise => noise.Work.ToString("G"), nameof(Noise));
+        init => field = Unique.Ids(Guard.List(value), noise => noise.Work.ToString("G"), nameof(Noise));
     }
     = WorkNoises.Generic;
 
@@ -375,7 +287,7 @@ public sealed record Shop
         get;
         init
         {
-            Guard.Within(value, Bounds.Between(1, 30 * 86400, Measure.Minutes), nameof(FilmTimeConstant));
+            Guard.Within(value, Bounds.Between(1, 30 * 86400, Measure.Minutes));
             field = value;
         }
     }
@@ -389,7 +301,7 @@ public sealed record Shop
     public Ratio FlashOfLanded
     {
         get => Ratio.FromDecimalFractions(flashOfLanded);
-        init => flashOfLanded = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(FlashOfLanded));
+        init => flashOfLanded = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>
@@ -400,7 +312,7 @@ public sealed record Shop
     public double HidingTolerance
     {
         get => hidingTolerance;
-        init => hidingTolerance = Guard.Within(value, Bounds.Between(0.05, 20, Measure.Number), nameof(HidingTolerance));
+        init => hidingTolerance = Guard.Within(value, Bounds.Between(0.05, 20, Measure.Number));
     }
 
     /// <summary>Name and number of people.</summary>

@@ -19,43 +19,23 @@ public sealed record SiteRoom
 
     /// <summary>Identifier, unique within the premises.</summary>
     /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Id(value); }
 
     /// <summary>Name for job sheets; the identifier unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name
-    {
-        get => name ?? Id;
-        init => name = Guard.Named(value, nameof(Name));
-    }
+    public string Name { get => name ?? Id; init => name = Guard.Named(value); }
 
     /// <summary>Length, width, height, air pressure and infiltration.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Room Room
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Room));
-    }
+    public required Room Room { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The exhaust in this room.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Exhaust Exhaust
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Exhaust));
-    }
+    public required Exhaust Exhaust { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Air and surface temperature over the job.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required RoomClimate Climate
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Climate));
-    }
+    public required RoomClimate Climate { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Name and size.</summary>
     /// <returns>One line of text.</returns>

@@ -69,11 +69,11 @@ public sealed class WorkList
     {
         Needs = needs;
         Rooms = rooms;
-        Procedures = Guard.List(procedures, nameof(procedures), 1);
-        Premises = Guard.NotNull(premises, nameof(premises));
-        Shop = Guard.NotNull(shop, nameof(shop));
+        Procedures = Guard.List(procedures, 1);
+        Premises = Guard.NotNull(premises);
+        Shop = Guard.NotNull(shop);
         Start = start;
-        Changes = Guard.List(changes, nameof(changes));
+        Changes = Guard.List(changes);
         foreach (Procedure procedure in Procedures)
         {
             if (!premises.Rooms.Any(room => room.Id == procedure.Fixture.Room))

@@ -14,7 +14,7 @@ public sealed record Worker
     /// <exception cref="ArgumentException"><paramref name="id"/> is empty, longer than 100 characters, or holds a slash.</exception>
     public Worker(string id)
     {
-        Id = Guard.Id(id, nameof(id));
+        Id = Guard.Id(id);
         Name = Id;
     }
 
@@ -23,19 +23,11 @@ public sealed record Worker
 
     /// <summary>Name for job sheets; the identifier unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>Hourly wage before burden, in the currency of the price book, at least 0; <see langword="null"/> for the price book's labour rate.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 1 000 000 000.</exception>
-    public decimal? Wage
-    {
-        get;
-        init => field = Money.Amount(value, nameof(Wage));
-    }
+    public decimal? Wage { get; init => field = Money.Amount(value, nameof(Wage)); }
 
     /// <summary>The name.</summary>
     /// <returns>One line of text.</returns>

@@ -148,7 +148,7 @@ public sealed record SiteSchedule
     /// <exception cref="ArgumentException">There is no such step, or no schedule.</exception>
     public PlannedStep Find(string id)
     {
-        int i = IndexOf(Guard.Named(id, nameof(id)));
+        int i = IndexOf(Guard.Named(id));
         return i < steps.Count ? steps[i] : throw new ArgumentException("'" + id + "' is not a step of this schedule.", nameof(id));
     }
 

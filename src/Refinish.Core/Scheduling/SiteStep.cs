@@ -22,45 +22,25 @@ public sealed record SiteStep
 
     /// <summary>What identifies the step, unique within its work; lags refer to it.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Named(value); }
 
     /// <summary>What is done, in words for people; the <see cref="Id"/> unless given. Two steps may have the same.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name
-    {
-        get => name ?? Id;
-        init => name = Guard.Named(value, nameof(Name));
-    }
+    public string Name { get => name ?? Id; init => name = Guard.Named(value); }
 
     /// <summary>How long it takes, 0 to 60 days; for interruptible work, working time.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan Duration
-    {
-        get;
-        init => field = Checked(value, nameof(Duration));
-    }
+    public required TimeSpan Duration { get; init => field = Checked(value, nameof(Duration)); }
 
     /// <summary>The room in which it is done; <see langword="null"/> for work outside the rooms.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string? Room
-    {
-        get;
-        init => field = value is null ? null : Guard.Named(value, nameof(Room));
-    }
+    public string? Room { get; init => field = value is null ? null : Guard.Named(value); }
 
     /// <summary>
     /// How many of the crew it takes, 0 to 20; 1 unless given. With none it is a wait, which runs through nights and days off.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int People
-    {
-        get;
-        init => field = Guard.Count(value, 0, 20, nameof(People));
-    }
+    public int People { get; init => field = Guard.Count(value, 0, 20); }
     = 1;
 
     /// <summary>
@@ -81,22 +61,14 @@ public sealed record SiteStep
     /// room wait for it but those that spray.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan Clearing
-    {
-        get;
-        init => field = Checked(value, nameof(Clearing));
-    }
+    public TimeSpan Clearing { get; init => field = Checked(value, nameof(Clearing)); }
 
     /// <summary>Whether it raises dust, as sanding does.</summary>
     public bool RaisesDust { get; init; }
 
     /// <summary>How long after this step its film must be kept from dust raised in the same room, 0 to 60 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan DustFree
-    {
-        get;
-        init => field = Checked(value, nameof(DustFree));
-    }
+    public TimeSpan DustFree { get; init => field = Checked(value, nameof(DustFree)); }
 
     /// <summary>Names of the tools it occupies, one of each; none unless given.</summary>
     /// <exception cref="ArgumentException">A name is empty or stands twice.</exception>
@@ -105,7 +77,7 @@ public sealed record SiteStep
         get;
         init
         {
-            ValueList<string> tools = Guard.List(value, nameof(Tools));
+            ValueList<string> tools = Guard.List(value);
             foreach (string tool in tools)
             {
                 Guard.Named(tool, nameof(Tools));
@@ -125,11 +97,7 @@ public sealed record SiteStep
     /// work stops and goes on after them, as it does overnight.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<TimeInterval> Unavailable
-    {
-        get;
-        init => field = Guard.List(value, nameof(Unavailable));
-    }
+    public IReadOnlyList<TimeInterval> Unavailable { get; init => field = Guard.List(value); }
     = ValueList<TimeInterval>.Empty;
 
     /// <summary>Whether someone has to be there, within working hours.</summary>

@@ -13,8 +13,8 @@ public sealed record SiteTool
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="count"/> is outside its range.</exception>
     public SiteTool(string name, int count)
     {
-        Name = Guard.Named(name, nameof(name));
-        Count = Guard.Count(count, 1, 100, nameof(count));
+        Name = Guard.Named(name);
+        Count = Guard.Count(count, 1, 100);
     }
 
     /// <summary>What it is called.</summary>

@@ -18,9 +18,9 @@ public sealed record StepLag
     /// <exception cref="ArgumentOutOfRangeException">A time is outside its range, or the maximum is below the minimum.</exception>
     public StepLag(string before, string after, TimeSpan minimum, TimeSpan? maximum, string reason)
     {
-        Before = Guard.Named(before, nameof(before));
-        After = Guard.Named(after, nameof(after));
-        Guard.Within(minimum, Times, nameof(minimum));
+        Before = Guard.Named(before);
+        After = Guard.Named(after);
+        Guard.Within(minimum, Times);
         Minimum = minimum;
         if (maximum is TimeSpan most)
         {
@@ -29,7 +29,7 @@ public sealed record StepLag
         }
 
         Maximum = maximum;
-        Reason = Guard.Named(reason, nameof(reason));
+        Reason = Guard.Named(reason);
     }
 
     /// <summary>Id of the step that ends first.</summary>
@@ -58,8 +58,7 @@ public sealed record StepLag
 
     /// <summary>The lag in one line; the least time rounded up, the most rounded down.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() =>
-        Sentence(Before, After);
+    public override string ToString() => Sentence(Before, After);
 
     internal string Sentence(string before, string after) =>
         Reason + ": " + before + " → " + after + ", " + CarefulTime.AtLeast(Minimum)

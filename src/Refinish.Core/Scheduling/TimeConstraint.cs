@@ -20,9 +20,9 @@ public sealed record TimeConstraint
     /// <exception cref="ArgumentOutOfRangeException">A time is outside its range, or the maximum is below the minimum.</exception>
     public TimeConstraint(string from, string to, TimeSpan? minimum, TimeSpan? maximum, string reason)
     {
-        From = Guard.Named(from, nameof(from));
-        To = Guard.Named(to, nameof(to));
-        Reason = Guard.Named(reason, nameof(reason));
+        From = Guard.Named(from);
+        To = Guard.Named(to);
+        Reason = Guard.Named(reason);
         if (from == to)
         {
             throw new ArgumentException("'" + reason + "' runs from '" + from + "' to itself; allowed: two points.", nameof(to));

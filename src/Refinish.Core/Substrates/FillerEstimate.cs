@@ -28,9 +28,9 @@ public sealed record FillerEstimate
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public FillerEstimate(IReadOnlyList<Defect> defects, FillerPolicy policy)
     {
-        Policy = Guard.NotNull(policy, nameof(policy));
-        Items = Guard.List(Guard.List(defects, nameof(defects)).Select(defect => new FillerVolume(defect, policy)).Where(item => item.IsFilled), nameof(defects));
-        NotFilled = Guard.List(defects.Where(defect => defect.CavityUnder(policy) is null), nameof(defects));
+        Policy = Guard.NotNull(policy);
+        Items = Guard.List(Guard.List(defects).Select(defect => new FillerVolume(defect, policy)).Where(item => item.IsFilled), name: nameof(defects));
+        NotFilled = Guard.List(defects.Where(defect => defect.CavityUnder(policy) is null), name: nameof(defects));
         volume = Items.Sum(item => item.Mixed.CubicMeters);
         density = policy.Product.MixedDensity.KilogramsPerCubicMeter;
         ratio = policy.Product.HardenerByMass.DecimalFractions;

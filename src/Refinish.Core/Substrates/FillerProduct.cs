@@ -17,34 +17,22 @@ public sealed record FillerProduct
     /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     /// <exception cref="ArgumentException">Not an identity.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Id(value); }
 
     /// <summary>Generic name.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>What it cures by; unknown when left out, and then every caution stands.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public FillerChemistry Chemistry
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Chemistry));
-    }
+    public FillerChemistry Chemistry { get; init => field = Guard.Defined(value); }
 
     /// <summary>Mass of hardener per mass of resin; more than 0 and at most 200 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio HardenerByMass
     {
         get => Ratio.FromDecimalFractions(hardener);
-        init => hardener = Guard.Within(value, Bounds.Positive(Measure.Percent, 2), nameof(HardenerByMass));
+        init => hardener = Guard.Within(value, Bounds.Positive(Measure.Percent, 2));
     }
 
     /// <summary>Density of the mixed filler, 0.3 to 5 g/mL.</summary>
@@ -52,7 +40,7 @@ public sealed record FillerProduct
     public required Density MixedDensity
     {
         get => Density.FromKilogramsPerCubicMeter(density);
-        init => density = Guard.Within(value, Bounds.Between(300, 5000, Measure.Density), nameof(MixedDensity));
+        init => density = Guard.Within(value, Bounds.Between(300, 5000, Measure.Density));
     }
 
     /// <summary>Loss of volume on curing, 0 to less than 50 %. A linear shrinkage s is a volume shrinkage of 1 − (1 − s)³; see <see cref="VolumeShrinkage"/>.</summary>
@@ -60,7 +48,7 @@ public sealed record FillerProduct
     public required Ratio Shrinkage
     {
         get => Ratio.FromDecimalFractions(shrinkage);
-        init => shrinkage = Guard.Within(value, Bounds.Below(0, 0.5, Measure.Percent), nameof(Shrinkage));
+        init => shrinkage = Guard.Within(value, Bounds.Below(0, 0.5, Measure.Percent));
     }
 
     /// <summary>Most that may be laid in one go, more than 0 and at most 100 mm.</summary>
@@ -68,7 +56,7 @@ public sealed record FillerProduct
     public required Length MaximumLift
     {
         get => Length.FromMeters(lift);
-        init => lift = Guard.Within(value, Bounds.Positive(Measure.Length, 0.1), nameof(MaximumLift));
+        init => lift = Guard.Within(value, Bounds.Positive(Measure.Length, 0.1));
     }
 
     /// <summary>How long the mix can be worked at 25 °C, more than 0 and at most 24 h.</summary>
@@ -78,7 +66,7 @@ public sealed record FillerProduct
         get;
         init
         {
-            Guard.Within(value, Bounds.Positive(Measure.Minutes, 24 * 3600), nameof(PotLife));
+            Guard.Within(value, Bounds.Positive(Measure.Minutes, 24 * 3600));
             field = value;
         }
     }
@@ -90,17 +78,13 @@ public sealed record FillerProduct
         get;
         init
         {
-            Guard.Within(value, Bounds.NotNegative(Measure.Minutes, 7 * 24 * 3600), nameof(SandableAfter));
+            Guard.Within(value, Bounds.NotNegative(Measure.Minutes, 7 * 24 * 3600));
             field = value;
         }
     }
 
     /// <summary>Where the figures come from.</summary>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>An unsaturated polyester putty with a peroxide hardener.</summary>
     public static FillerProduct GenericPolyester { get; } = new()
@@ -138,7 +122,7 @@ public sealed record FillerProduct
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public static Ratio VolumeShrinkage(Ratio linear)
     {
-        double rest = 1 - Guard.Within(linear, Bounds.Below(0, 0.2, Measure.Percent), nameof(linear));
+        double rest = 1 - Guard.Within(linear, Bounds.Below(0, 0.2, Measure.Percent));
         return Ratio.FromDecimalFractions(1 - (rest * rest * rest));
     }
 

@@ -37,8 +37,8 @@ public sealed record FillerVolume
     /// <exception cref="System.ArgumentNullException">An argument is missing.</exception>
     public FillerVolume(Defect defect, FillerPolicy policy)
     {
-        Defect = Guard.NotNull(defect, nameof(defect));
-        Policy = Guard.NotNull(policy, nameof(policy));
+        Defect = Guard.NotNull(defect);
+        Policy = Guard.NotNull(policy);
         Cavity? hollow = defect.CavityUnder(policy);
         IsFilled = hollow is not null;
         cavity = hollow?.Volume.Value ?? 0;

@@ -30,7 +30,7 @@ public sealed record Survey
     public required FixtureMaterial Material
     {
         get;
-        init => field = !Guard.NotNull(value, nameof(Material)).IsOldCoating
+        init => field = !Guard.NotNull(value).IsOldCoating
             ? value
             : throw new ArgumentOutOfRangeException(
                 nameof(Material),
@@ -41,32 +41,20 @@ public sealed record Survey
 
     /// <summary>Everything found wrong with it; empty when nothing was.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public required IReadOnlyList<Defect> Defects
-    {
-        get;
-        init => field = Guard.List(value, nameof(Defects));
-    }
+    public required IReadOnlyList<Defect> Defects { get; init => field = Guard.List(value); }
 
     /// <summary>
     /// Age of the fixture in years, 0 to 300; <see langword="null"/> when nobody knows. Only rules of a caller's own read it.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int? FixtureAge
-    {
-        get;
-        init => field = value is int years ? Guard.Count(years, 0, 300, nameof(FixtureAge)) : null;
-    }
+    public int? FixtureAge { get; init => field = value is int years ? Guard.Count(years, 0, 300, nameof(FixtureAge)) : null; }
 
     /// <summary>
     /// Facts of a caller's own that were found to be so, by codes that rules of their own read; none when left out. One that no rule reads
     /// is told as a condition.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing or no identity.</exception>
-    public IReadOnlyList<string> OwnFacts
-    {
-        get;
-        init => field = Codes(value, nameof(OwnFacts));
-    }
+    public IReadOnlyList<string> OwnFacts { get; init => field = Codes(value, nameof(OwnFacts)); }
     = ValueList<string>.Empty;
 
     /// <summary>Whether it was refinished before.</summary>
@@ -85,19 +73,11 @@ public sealed record Survey
     /// when nobody knows. Built before 1978 it counts for lead, built in 1980 or before for asbestos.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int? YearBuilt
-    {
-        get;
-        init => field = value is int year ? Guard.Count(year, 1500, 2200, nameof(YearBuilt)) : null;
-    }
+    public int? YearBuilt { get; init => field = value is int year ? Guard.Count(year, 1500, 2200, nameof(YearBuilt)) : null; }
 
     /// <summary>What is known about lead in the surface.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public LeadTest LeadTest
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(LeadTest));
-    }
+    public LeadTest LeadTest { get; init => field = Guard.Defined(value); }
 
     /// <summary>
     /// Whether lead in enamel, glaze or an old coat is suspected for another reason than the building's age, as in a salvaged tub put into
@@ -113,11 +93,7 @@ public sealed record Survey
     /// under a steel tub.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public AsbestosTest AsbestosTest
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(AsbestosTest));
-    }
+    public AsbestosTest AsbestosTest { get; init => field = Guard.Defined(value); }
 
     /// <summary>
     /// Whether asbestos is suspected for another reason than the building's age, as where old board or a salvaged tub was built into a
@@ -133,11 +109,7 @@ public sealed record Survey
 
     /// <summary>Cleaning cycles after which a water-break test still failed, 0 to 100.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int FailedCleaningCycles
-    {
-        get;
-        init => field = Guard.Count(value, 0, 100, nameof(FailedCleaningCycles));
-    }
+    public int FailedCleaningCycles { get; init => field = Guard.Count(value, 0, 100); }
 
     /// <summary>Whether a drip or leak onto the surface cannot be stopped.</summary>
     public bool LeakCannotBeStopped { get; init; }
@@ -167,7 +139,7 @@ public sealed record Survey
     public bool CureTimeRefused { get; init; }
 
     internal static ValueList<string> Codes(IReadOnlyList<string> codes, string name) =>
-        new(Guard.List(codes, name).Select(code => Guard.Id(code, name)).Distinct(StringComparer.Ordinal));
+        new(Guard.List(codes, name: name).Select(code => Guard.Id(code, name)).Distinct(StringComparer.Ordinal));
 
     /// <summary>The material and the number of defects.</summary>
     /// <returns>Text such as <c>enamelled cast iron, 2 defects</c>.</returns>

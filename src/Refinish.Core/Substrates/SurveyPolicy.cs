@@ -18,73 +18,49 @@ public sealed record SurveyPolicy
 
     /// <summary>Most that a floor may give under a standing person of about 80 kg; 2 mm unless given (invented); more than 0 and at most 50 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length MaximumFloorDeflection
-    {
-        get => Length.FromMeters(deflection);
-        init => deflection = Guard.Within(value, Depths, nameof(MaximumFloorDeflection));
-    }
+    public Length MaximumFloorDeflection { get => Length.FromMeters(deflection); init => deflection = Guard.Within(value, Depths); }
 
     /// <summary>Share of crazed surface beyond which the work is held; 20 % unless given (invented); more than 0 and at most 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio MaximumCrazing
     {
         get => Ratio.FromDecimalFractions(crazing);
-        init => crazing = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(MaximumCrazing));
+        init => crazing = Guard.Within(value, Bounds.Positive(Measure.Percent, 1));
     }
 
     /// <summary>Least grade at which an old coat may stay; 4B unless given (common practice, no source).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public AdhesionGrade MinimumAdhesion
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(MinimumAdhesion));
-    } = AdhesionGrade.Grade4B;
+    public AdhesionGrade MinimumAdhesion { get; init => field = Guard.Defined(value); } = AdhesionGrade.Grade4B;
 
     /// <summary>Cleaning cycles after which a failed water-break test ends the attempt; 3 unless given (invented); 1 to 100.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int CleaningCycles
-    {
-        get;
-        init => field = Guard.Count(value, 1, 100, nameof(CleaningCycles));
-    } = 3;
+    public int CleaningCycles { get; init => field = Guard.Count(value, 1, 100); } = 3;
 
     /// <summary>Mixed filler on one fixture beyond which the survey is looked at again; 150 mL unless given (invented); more than 0 and at most 100 L.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Volume UsualFiller
     {
         get => Volume.FromCubicMeters(filler);
-        init => filler = Guard.Within(value, Bounds.Positive(Measure.Liquid, 0.1), nameof(UsualFiller));
+        init => filler = Guard.Within(value, Bounds.Positive(Measure.Liquid, 0.1));
     }
 
     /// <summary>Depth in an enamelled fixture beyond which metal is lost; 1.5 mm unless given (from memory: enamel is 0.3 to 1 mm thick); more than 0 and at most 50 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length MetalLossDepth
-    {
-        get => Length.FromMeters(metalLoss);
-        init => metalLoss = Guard.Within(value, Depths, nameof(MetalLossDepth));
-    }
+    public Length MetalLossDepth { get => Length.FromMeters(metalLoss); init => metalLoss = Guard.Within(value, Depths); }
 
     /// <summary>Depth in enamelled steel beyond which the sheet may be through; 3 mm unless given (invented); more than 0 and at most 50 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length SteelPerforationDepth
-    {
-        get => Length.FromMeters(perforation);
-        init => perforation = Guard.Within(value, Depths, nameof(SteelPerforationDepth));
-    }
+    public Length SteelPerforationDepth { get => Length.FromMeters(perforation); init => perforation = Guard.Within(value, Depths); }
 
     /// <summary>How filler is reckoned for <see cref="UsualFiller"/>.</summary>
-    public FillerPolicy Filler
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Filler));
-    } = FillerPolicy.Generic;
+    public FillerPolicy Filler { get; init => field = Guard.NotNull(value); } = FillerPolicy.Generic;
 
     /// <summary>Ready rules that are struck or have another effect; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing, or a rule is changed twice.</exception>
     public IReadOnlyList<RuleChange> RuleChanges
     {
         get;
-        init => field = Unique.Ids(Guard.List(value, nameof(RuleChanges)), change => change.Code, nameof(RuleChanges));
+        init => field = Unique.Ids(Guard.List(value), change => change.Code, nameof(RuleChanges));
     }
     = ValueList<RuleChange>.Empty;
 
@@ -95,7 +71,7 @@ public sealed record SurveyPolicy
         get;
         init
         {
-            ValueList<SurveyRule> rules = Unique.Ids(Guard.List(value, nameof(OwnRules)), rule => rule.Code, nameof(OwnRules));
+            ValueList<SurveyRule> rules = Unique.Ids(Guard.List(value), rule => rule.Code, nameof(OwnRules));
             field = rules.FirstOrDefault(rule => rule.When is null && !rule.IsByFunction) is SurveyRule ready
                 ? throw new ArgumentException("OwnRules holds the ready rule " + ready + ", which applies anyway.", nameof(OwnRules))
                 : rules;

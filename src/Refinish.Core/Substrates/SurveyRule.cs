@@ -42,7 +42,7 @@ public sealed record SurveyRule
         string code, string title, Suitability effect, string remedy, string repeatTest, Source source, SurveyCondition when)
         : this(Own(code), title, effect, remedy, repeatTest, source, (Func<Survey, SurveyPolicy, IEnumerable<Finding>>?)null)
     {
-        When = Guard.NotNull(when, nameof(when));
+        When = Guard.NotNull(when);
         if (when.Contradiction() is string fault)
         {
             throw new ArgumentException("when " + fault + ".", nameof(when));
@@ -66,7 +66,7 @@ public sealed record SurveyRule
     public SurveyRule(
         string code, string title, Suitability effect, string remedy, string repeatTest, Source source, Func<Survey,
             IEnumerable<string>> find)
-        : this(Own(code), title, effect, remedy, repeatTest, source, Sentences(Guard.NotNull(find, nameof(find)))) => IsByFunction = true;
+        : this(Own(code), title, effect, remedy, repeatTest, source, Sentences(Guard.NotNull(find))) => IsByFunction = true;
 
     internal SurveyRule(
         string code,
@@ -78,11 +78,11 @@ public sealed record SurveyRule
         Func<Survey, SurveyPolicy, IEnumerable<Finding>>? find)
     {
         Code = code;
-        Title = Guard.Named(title, nameof(title));
-        Effect = Guard.Defined(effect, nameof(effect));
-        Remedy = Guard.Named(remedy, nameof(remedy));
-        RepeatTest = Guard.Named(repeatTest, nameof(repeatTest));
-        Source = Guard.NotNull(source, nameof(source));
+        Title = Guard.Named(title);
+        Effect = Guard.Defined(effect);
+        Remedy = Guard.Named(remedy);
+        RepeatTest = Guard.Named(repeatTest);
+        Source = Guard.NotNull(source);
         this.find = find;
     }
 
@@ -112,11 +112,7 @@ public sealed record SurveyRule
 
     /// <summary>Who has to know where it applies; crew and customer unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Nobody, or somebody unnamed.</exception>
-    public Audience Concerns
-    {
-        get;
-        init => field = Caution.Somebody(value, nameof(Concerns));
-    }
+    public Audience Concerns { get; init => field = Caution.Somebody(value, nameof(Concerns)); }
     = Audience.Crew | Audience.Customer;
 
     /// <summary>
@@ -136,7 +132,7 @@ public sealed record SurveyRule
         When is SurveyCondition when ? ConditionFindings.Of(when, survey, Source) : find?.Invoke(survey, policy) ?? [];
 
     private static string Own(string code) =>
-        All.Any(rule => rule.Code.Equals(Guard.Id(code, nameof(code)), StringComparison.OrdinalIgnoreCase))
+        All.Any(rule => rule.Code.Equals(Guard.Id(code), StringComparison.OrdinalIgnoreCase))
             ? throw new ArgumentException(
                 "code is " + code + ", which a ready rule has; give yours another, and strike or change the ready one by a RuleChange.",
                     nameof(code))

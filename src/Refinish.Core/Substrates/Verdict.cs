@@ -24,7 +24,7 @@ public sealed record Verdict
     /// <exception cref="ArgumentNullException"><paramref name="survey"/> is missing.</exception>
     public Verdict(Survey survey, SurveyPolicy? policy = null)
     {
-        Survey = Guard.NotNull(survey, nameof(survey));
+        Survey = Guard.NotNull(survey);
         Policy = policy ?? SurveyPolicy.Generic;
         List<VerdictReason> reasons = [];
         foreach (SurveyRule rule in SurveyRules.All.Concat(Policy.OwnRules))

@@ -21,8 +21,8 @@ public class AirInputsTests
         Exhaust fan = new() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250) };
         Numbers.Close(150, fan.EffectiveFlow.CubicFeetPerMinute);
         Numbers.Close(50, fan.FreshAirFlow.CubicFeetPerMinute);
-        Numbers.HoldsToKernel(room.Workings());
-        Numbers.HoldsToKernel(fan.Workings());
+        Numbers.CanBeWritten(room.Workings());
+        Numbers.CanBeWritten(fan.Workings());
         Assert.Equal(Rooms.Of(10), new Room(Length.FromMillimeters(2000), Length.FromCentimeters(200), Length.FromMeters(2.5)));
     }
 

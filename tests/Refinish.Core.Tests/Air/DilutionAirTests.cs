@@ -46,7 +46,7 @@ public class DilutionAirTests
             double fraction = air.Vapour.CubicMeters / (air.Vapour + air.Exact!.Value).CubicMeters;
             Numbers.Close(0.25 * solvent.Flammability.Lower!.Value.DecimalFractions, fraction);
             Assert.True(air.Printed < air.Exact);
-            Numbers.HoldsToKernel(air.Workings());
+            Numbers.CanBeWritten(air.Workings());
         }
     }
 
@@ -69,7 +69,7 @@ public class DilutionAirTests
         Numbers.Near(cubicFeet, air.Tabled!.Value.CubicFeet, 0.051);
         Numbers.Near(2 * cubicFeet, new DilutionAir(Volume.FromUsGallons(2), air.Solvent).Tabled!.Value.CubicFeet, 0.11);
         Numbers.Close((air.Tabled.Value / air.Printed!.Value) - 1, air.TabledDifference!.Value.DecimalFractions, 1e-12);
-        Numbers.HoldsToKernel(air.Workings());
+        Numbers.CanBeWritten(air.Workings());
     }
 
     [Fact]
@@ -84,7 +84,7 @@ public class DilutionAirTests
         DilutionAir unknown = new(Volume.FromUsGallons(1), Solvents.Toluene with { Flammability = Flammability.Unknown });
         Assert.NotNull(unknown.Tabled);
         Assert.Null(unknown.TabledDifference);
-        Numbers.HoldsToKernel(unknown.Workings());
+        Numbers.CanBeWritten(unknown.Workings());
     }
 
     [Fact]
@@ -95,7 +95,7 @@ public class DilutionAirTests
         Assert.Equal(0, air.Exact!.Value.CubicMeters);
         Assert.Equal(0, air.Printed!.Value.CubicMeters);
         Assert.Contains("does not burn", air.ToString(), StringComparison.Ordinal);
-        Numbers.HoldsToKernel(air.Workings());
+        Numbers.CanBeWritten(air.Workings());
     }
 
     [Fact]
@@ -111,7 +111,7 @@ public class DilutionAirTests
         Numbers.Close(21662, air.Exact!.Value.CubicFeet, 1e-3);
         Numbers.Close(1083, air.Airflow!.Value.CubicFeetPerMinute, 1e-3);
         Assert.Null(air.Printed);
-        Numbers.HoldsToKernel(air.Workings());
+        Numbers.CanBeWritten(air.Workings());
         Assert.Null((air with { EvaporationTime = null }).Airflow);
         Assert.True((air with { OfLimit = Ratio.FromPercent(5) }).Exact > air.Exact);
         Assert.Contains(Cautions.IgnitionSources, air.Cautions);
@@ -140,7 +140,7 @@ public class DilutionAirTests
         DilutionAir air = new(Volume.FromLiters(1), Rooms.Solvent("x", 100, null));
         Assert.Null(air.Exact);
         Assert.Null(air.Printed);
-        Numbers.HoldsToKernel(air.Workings());
+        Numbers.CanBeWritten(air.Workings());
         Assert.Null((air with { EvaporationTime = TimeSpan.FromHours(1) }).Airflow);
         Assert.Contains(Cautions.LimitUnknown, air.Cautions);
         Numbers.Refuses("liquid", () => _ = new DilutionAir(Volume.Zero, Solvents.Toluene));

@@ -64,7 +64,7 @@ public class EmissionTests
             Numbers.Close(0.164, one.Substances[0].Released.Kilograms, 1e-12);
             MassBalance end = one.BalanceAt(Solvent, TimeSpan.FromDays(100));
             Numbers.Close(0.164, end.Removed.Kilograms, 1e-9);
-            Numbers.HoldsToKernel(one.Workings());
+            Numbers.CanBeWritten(one.Workings());
         });
 
     [Fact]
@@ -93,7 +93,7 @@ public class EmissionTests
                 Assert.True(air.EightHourConcentration <= air.FifteenMinuteConcentration * (1 + 1e-12));
             }
 
-            Numbers.HoldsToKernel(study.Workings());
+            Numbers.CanBeWritten(study.Workings());
         });
 
     [Fact]
@@ -159,7 +159,7 @@ public class EmissionTests
             Rooms.Study(Rooms.Bathroom, Rooms.Fan(100, 2), coat).AirflowForExposureIndex!.Value.CubicFeetPerMinute - 20,
             Rooms.Study(draughty, Rooms.Fan(100, 2), coat).AirflowForExposureIndex!.Value.CubicFeetPerMinute,
             1e-6);
-        Numbers.HoldsToKernel(Rooms.Study(draughty, Rooms.Fan(100, 2), coat).Workings());
+        Numbers.CanBeWritten(Rooms.Study(draughty, Rooms.Fan(100, 2), coat).Workings());
         Numbers.Refuses("Infiltration", () => _ = draughty with { Infiltration = VolumeFlow.FromCubicFeetPerMinute(-1) });
     }
 }

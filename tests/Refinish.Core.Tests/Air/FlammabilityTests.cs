@@ -117,10 +117,10 @@ public class FlammabilityTests
         Assert.Contains(study.Exposure, one => one.Solvent.Name == "inert" && one.Comparison.Outcome == ComparisonOutcome.CannotBeJudged);
         Assert.Contains(Cautions.NonBurningVapour, study.Cautions);
         Assert.Contains(Cautions.IgnitionSources, study.Cautions);
-        Numbers.HoldsToKernel(study.Workings());
+        Numbers.CanBeWritten(study.Workings());
         NearFieldStudy near = new(study, NearField.Hemisphere(Length.FromMeters(0.8), Speed.FromMetersPerSecond(0.1)));
         Assert.Contains("of the substances that burn", near.FlammableLimit.Subject, StringComparison.Ordinal);
-        Numbers.HoldsToKernel(near.Workings());
+        Numbers.CanBeWritten(near.Workings());
     }
 
     [Fact]
@@ -143,7 +143,7 @@ public class FlammabilityTests
         Assert.Equal(burning.StrictestIndex, inert.StrictestIndex);
         Assert.Equal(burning.TimeToReEntry(), inert.TimeToReEntry());
         Assert.DoesNotContain(Cautions.LimitUnknown, inert.Cautions);
-        Numbers.HoldsToKernel(inert.Workings());
+        Numbers.CanBeWritten(inert.Workings());
 
         // Nothing known stays what it was.
         AirStudy unknown = Rooms.Study(Rooms.Bathroom, Rooms.Fan(100, 2), Rooms.Coat(0, 6, 10, 0.4, 15, Rooms.Share(Rooms.Solvent("x", 100, null), 100)));
@@ -173,14 +173,14 @@ public class FlammabilityTests
 
         Assert.Contains(Cautions.StaysInFilm, study.Cautions);
         Assert.Throws<ArgumentException>(() => study.ConcentrationAt(Coalescent, TimeSpan.Zero));
-        Numbers.HoldsToKernel(study.Workings());
+        Numbers.CanBeWritten(study.Workings());
 
         // A coat of nothing else gives off nothing.
         AirStudy none = Rooms.Study(Rooms.Bathroom, Rooms.Fan(100, 2), Rooms.Coat(0, 6, 200, 0.4, 15, Rooms.Share(Coalescent, 100)));
         Assert.Empty(none.Substances);
         Assert.Empty(none.Exposure);
         Assert.Equal(0, none.PeakFlammableFraction!.Value.DecimalFractions);
-        Numbers.HoldsToKernel(none.Workings());
+        Numbers.CanBeWritten(none.Workings());
     }
 
     [Fact]
@@ -216,7 +216,7 @@ public class FlammabilityTests
         Assert.DoesNotContain(Cautions.LimitUnknown, study.Cautions);
         Assert.DoesNotContain(Cautions.NonBurningVapour, study.Cautions);
         Assert.All(study.Saturation, one => Assert.Equal(ComparisonOutcome.Within, one.Outcome));
-        Numbers.HoldsToKernel(study.Workings());
+        Numbers.CanBeWritten(study.Workings());
 
         // 5 g/m³ are 5e-3/0.018015·8.314462618·293.15 = 676.5 Pa; 50 % of 2339.2 Pa are 1169.6: 78.92 %. ASHRAE's saturation at 20 °C, 4 digits.
         LimitComparison humid = study.Humidity(new MoistAir(Temperature.FromDegreesCelsius(20), Ratio.FromPercent(50)))!;
@@ -228,7 +228,7 @@ public class FlammabilityTests
         PersonExposure person = new("sprayer", [new RoomStay(study, TimeSpan.Zero, TimeSpan.FromHours(1))], LimitSets.Default);
         Assert.DoesNotContain(person.Exposure, one => one.Solvent.IsWater);
         Assert.NotNull(person.StrictestLimit.Value);
-        Numbers.HoldsToKernel(person.Workings());
+        Numbers.CanBeWritten(person.Workings());
     }
 
     [Fact]

@@ -27,8 +27,8 @@ public class NearFieldTests
         NearField box = NearField.Box(Length.FromMeters(1.5), Length.FromMeters(0.75), Length.FromMeters(0.8), Speed.FromMetersPerSecond(0.1));
         Numbers.Close(1.125 + 3.6, box.FreeSurface.SquareMeters);
         Numbers.Close(0.9, box.Volume.CubicMeters);
-        Numbers.HoldsToKernel(half.Workings());
-        Numbers.HoldsToKernel(box.Workings());
+        Numbers.CanBeWritten(half.Workings());
+        Numbers.CanBeWritten(box.Workings());
         Assert.Equal(box, new NearField(Area.FromSquareMeters(box.FreeSurface.SquareMeters), Volume.FromCubicMeters(box.Volume.CubicMeters), Speed.FromMetersPerSecond(0.1)));
     }
 
@@ -157,7 +157,7 @@ public class NearFieldTests
                 Assert.True(air.Near.EightHourConcentration >= air.Far.EightHourConcentration * (1 - 1e-9));
             }
 
-            Numbers.HoldsToKernel(zones.Workings());
+            Numbers.CanBeWritten(zones.Workings());
         });
 
     [Property(MaxTest = 40)]

@@ -23,8 +23,8 @@ public class OpeningTests
         Assert.Equal(ComparisonOutcome.Within, (opening with { Given = Area.FromSquareFeet(0.4) }).Comparison.Outcome);
         Assert.Null((opening with { Given = null }).GivenSpeed);
         Assert.Contains(Cautions.MakeUpAir, opening.Cautions);
-        Numbers.HoldsToKernel(opening.Workings());
-        Numbers.HoldsToKernel((opening with { Given = null }).Workings());
+        Numbers.CanBeWritten(opening.Workings());
+        Numbers.CanBeWritten((opening with { Given = null }).Workings());
     }
 
     [Fact]
@@ -37,7 +37,7 @@ public class OpeningTests
         Assert.Equal([ComparisonOutcome.Beyond, ComparisonOutcome.Within], duct.Comparisons.Select(comparison => comparison.Outcome));
         ExhaustDuct narrower = new(VolumeFlow.FromCubicFeetPerMinute(150), Length.FromInches(4.9));
         Assert.Equal([ComparisonOutcome.Within, ComparisonOutcome.Within], narrower.Comparisons.Select(comparison => comparison.Outcome));
-        Numbers.HoldsToKernel(duct.Workings());
+        Numbers.CanBeWritten(duct.Workings());
     }
 
     [Fact]

@@ -18,7 +18,7 @@ public class TracerDecayTests
         Assert.Equal(36, decay.Readings.Count);
         Numbers.Close(1.00211681802045 * 0.6, decay.AirChangesPerHour!.Value, 1e-12);
         Numbers.Close(0.429796848199937e-3 * 0.6, decay.StandardError!.Value, 1e-9);
-        Numbers.HoldsToKernel(decay.Workings());
+        Numbers.CanBeWritten(decay.Workings());
     }
 
     [Fact]
@@ -30,7 +30,7 @@ public class TracerDecayTests
         Numbers.Near(0.011448491 * 60, decay.StandardError!.Value, 60e-9);
         Numbers.Near(0.0270713794287 * 60, decay.MostAirChangesPerHour!.Value - decay.AirChangesPerHour!.Value, 60e-9);
         Numbers.Near(0.0270713794287 * 60, decay.AirChangesPerHour!.Value - decay.LeastAirChangesPerHour!.Value, 60e-9);
-        Numbers.HoldsToKernel(decay.Workings());
+        Numbers.CanBeWritten(decay.Workings());
     }
 
     [Theory]
@@ -49,7 +49,7 @@ public class TracerDecayTests
         Numbers.Near(0, decay.StandardError!.Value, 1e-6);
         Numbers.Close(9 * changes, decay.Airflow!.Value.CubicMetersPerHour, 1e-7);
         Assert.True(decay.LeastAirflow <= decay.Airflow);
-        Numbers.HoldsToKernel(decay.Workings());
+        Numbers.CanBeWritten(decay.Workings());
     }
 
     [Fact]
@@ -62,7 +62,7 @@ public class TracerDecayTests
         Assert.Null(decay.LeastAirChangesPerHour);
         Assert.Null(decay.LeastAirflow);
         Assert.Equal("2 readings: 4.16 1/h, error not known", decay.ToString());
-        Numbers.HoldsToKernel(decay.Workings());
+        Numbers.CanBeWritten(decay.Workings());
     }
 
     [Fact]
@@ -74,7 +74,7 @@ public class TracerDecayTests
         Assert.Null(rising.MostAirChangesPerHour);
         Assert.Null(rising.Airflow);
         Assert.Equal("3 readings: the concentration does not fall", rising.ToString());
-        Numbers.HoldsToKernel(rising.Workings());
+        Numbers.CanBeWritten(rising.Workings());
         TracerDecay scattered = new([Reading(0, 1000e-6), Reading(5, 1300e-6), Reading(10, 900e-6)]) { RoomVolume = Volume.FromCubicMeters(9) };
         Assert.True(scattered.LeastAirChangesPerHour < 0);
         Assert.Equal(VolumeFlow.Zero, scattered.LeastAirflow);

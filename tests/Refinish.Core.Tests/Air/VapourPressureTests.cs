@@ -78,7 +78,7 @@ public class VapourPressureTests
                 Assert.Equal(fit.FindTemperature(pressure), found);
             }
 
-            Numbers.HoldsToKernel(fit.WorkingsOfTemperature(Pressure.FromPascals(Math.Sqrt(low * high))));
+            Numbers.CanBeWritten(fit.WorkingsOfTemperature(Pressure.FromPascals(Math.Sqrt(low * high))));
             Numbers.Refuses("vapourPressure", () => fit.FindTemperature(Pressure.FromPascals(low * 0.999)));
             Numbers.Refuses("vapourPressure", () => fit.FindTemperature(Pressure.FromPascals(high * 1.001)));
             Assert.False(fit.TryFindTemperature(Pressure.FromPascals(high * 1.001), out Temperature none));
@@ -172,10 +172,10 @@ public class VapourPressureTests
         SaturatedVapour toluene = new(Solvents.Toluene, Temperature.FromDegreesCelsius(25), Atmosphere, [VapourPressures.For("108-88-3")[1]]);
         Numbers.Close(37543, toluene.VolumeFraction!.Value.PartsPerMillion, 3e-4);
         Numbers.Close(0.14139, toluene.Concentration!.Value.KilogramsPerCubicMeter, 3e-4);
-        Numbers.HoldsToKernel(toluene.Workings());
+        Numbers.CanBeWritten(toluene.Workings());
         foreach (Solvent solvent in Solvents.All)
         {
-            Numbers.HoldsToKernel(new SaturatedVapour(solvent, Temperature.FromDegreesCelsius(22), Atmosphere, VapourPressures.All).Workings());
+            Numbers.CanBeWritten(new SaturatedVapour(solvent, Temperature.FromDegreesCelsius(22), Atmosphere, VapourPressures.All).Workings());
         }
 
         // A chemical data page has about 5000 ppm for the methoxypropyl acetate at 25 °C; one figure.
@@ -196,7 +196,7 @@ public class VapourPressureTests
         Assert.Null(cold.VolumeFraction);
         Assert.Null(cold.Concentration);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, cold.Compare("x", MassConcentration.FromGramsPerCubicMeter(1)).Outcome);
-        Numbers.HoldsToKernel(cold.Workings());
+        Numbers.CanBeWritten(cold.Workings());
         Assert.Null(new SaturatedVapour(Rooms.Solvent("unheard of", 100), Temperature.FromDegreesCelsius(20), Atmosphere, VapourPressures.All).Fit);
         Numbers.Refuses("temperature", () => _ = new SaturatedVapour(Solvents.Acetone, Temperature.FromDegreesCelsius(70), Atmosphere, VapourPressures.All));
     }
@@ -208,7 +208,7 @@ public class VapourPressureTests
         Room warm = Rooms.Bathroom with { AirTemperature = Temperature.FromDegreesCelsius(20) };
         AirStudy little = Rooms.Study(warm, Rooms.Fan(100, 2), Rooms.Coat(0, 6, 164, 0.4, 15));
         Assert.Equal(ComparisonOutcome.Within, little.Saturation.Single().Outcome);
-        Numbers.HoldsToKernel(little.Workings());
+        Numbers.CanBeWritten(little.Workings());
 
         // 1 kg of butyl acetate in 9 m³ is 110 g/m³; air at 20 °C holds about 52.
         AirStudy much = Rooms.Study(warm, Rooms.Fan(0, 2), Rooms.Coat(0, 6, 1000, 0.4, 15));

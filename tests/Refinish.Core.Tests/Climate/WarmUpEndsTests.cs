@@ -23,7 +23,7 @@ public class WarmUpEndsTests
             Assert.Null(cooling.TimeThroughout);
             Assert.Equal("Heat the room to 18 °C (64.4 °F).", Assert.Single(cooling.Checks).Remedy);
             Assert.StartsWith("no time can be given", cooling.ToString(), StringComparison.Ordinal);
-            Numbers.HoldsToKernel(cooling.Workings());
+            Numbers.CanBeWritten(cooling.Workings());
             Assert.Equal(TimeSpan.Zero, (cooling with { Room = cooling.Target }).Time);
         }
 
@@ -40,7 +40,7 @@ public class WarmUpEndsTests
         Numbers.Near(52.69 * Math.Log(18 / 8.0), hot.Time!.Value.TotalMinutes, 0.02);
         Numbers.Near(30, hot.TemperatureAfter(hot.Time.Value).DegreesCelsius, 1e-6);
         Assert.Equal("42.7 min from 40 °C to 30 °C in a room of 22 °C", hot.ToString());
-        Numbers.HoldsToKernel(hot.Workings());
+        Numbers.CanBeWritten(hot.Workings());
         Assert.Equal(TimeSpan.Zero, (hot with { Start = Temperature.FromDegreesCelsius(30) }).Time);
         Assert.Equal(WarmUpTests.Tub.Time, (WarmUpTests.Tub with { Highest = Temperature.FromDegreesCelsius(30) }).Time);
 
@@ -49,7 +49,7 @@ public class WarmUpEndsTests
         Numbers.Close(mirrored.Time!.Value.TotalSeconds, shell.Time!.Value.TotalSeconds, 1e-9);
         Numbers.Close(mirrored.TimeThroughout!.Value.TotalSeconds, shell.TimeThroughout!.Value.TotalSeconds, 1e-9);
         Assert.True(shell.Time < shell.TimeThroughout);
-        Numbers.HoldsToKernel(shell.Workings());
+        Numbers.CanBeWritten(shell.Workings());
 
         WarmUp stuffy = hot with { Room = Temperature.FromDegreesCelsius(29.95) };
         Assert.Null(stuffy.Time);
@@ -57,8 +57,8 @@ public class WarmUpEndsTests
         WarmUp crossed = WarmUpTests.Tub with { Highest = Temperature.FromDegreesCelsius(17) };
         Assert.Null(crossed.Time);
         Assert.Equal(ComparisonOutcome.Beyond, crossed.Checks[1].Outcome);
-        Numbers.HoldsToKernel(stuffy.Workings());
-        Numbers.HoldsToKernel(crossed.Workings());
+        Numbers.CanBeWritten(stuffy.Workings());
+        Numbers.CanBeWritten(crossed.Workings());
     }
 
     [Fact]
@@ -100,7 +100,7 @@ public class WarmUpEndsTests
         CondensationRisk dry = new(warm, new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(50)));
         Assert.Equal(TimeSpan.Zero, dry.WetUntil);
         Assert.Equal(TimeSpan.Zero, dry.SpreadFrom);
-        Numbers.HoldsToKernel(damp.Workings());
-        Numbers.HoldsToKernel(dry.Workings());
+        Numbers.CanBeWritten(damp.Workings());
+        Numbers.CanBeWritten(dry.Workings());
     }
 }

@@ -55,7 +55,7 @@ public class WarmUpTests
         WarmUp twenty = Tub with { Target = Temperature.FromDegreesCelsius(20) };
         Numbers.Near(626, twenty.Heat.Kilojoules, 0.5);
         Assert.Equal("57.9 min from 10 °C to 18 °C in a room of 22 °C", Tub.ToString());
-        Numbers.HoldsToKernel(Tub.Workings());
+        Numbers.CanBeWritten(Tub.Workings());
     }
 
     [Fact]
@@ -140,7 +140,7 @@ public class WarmUpTests
         Numbers.Near(diffusion * Math.Log(1.0450 * 3) / (0.5218 * 0.5218) / 60, shell.TimeThroughout!.Value.TotalMinutes, 0.02);
         Numbers.Near(18, shell.TemperatureAfter(shell.Time.Value).DegreesCelsius, 1e-6);
         Numbers.Near(18, shell.BackTemperatureAfter(shell.TimeThroughout.Value).DegreesCelsius, 1e-6);
-        Numbers.HoldsToKernel(shell.Workings());
+        Numbers.CanBeWritten(shell.Workings());
     }
 
     [Fact]
@@ -254,7 +254,7 @@ public class WarmUpTests
         Numbers.Near(wall.Target.Kelvins, wall.TemperatureAfter(wall.Time!.Value).Kelvins, 1e-5);
         Numbers.Near(wall.Target.Kelvins, wall.BackTemperatureAfter(wall.TimeThroughout!.Value).Kelvins, 1e-5);
         Assert.True(wall.TemperatureAfter(wall.Time.Value).Kelvins >= wall.BackTemperatureAfter(wall.Time.Value).Kelvins);
-        Numbers.HoldsToKernel(wall.Workings());
+        Numbers.CanBeWritten(wall.Workings());
 
         double conductivity = 9 * 0.006 / 0.1;
         FixtureThermalData edge = FixtureThermalData.Acrylic with { Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(conductivity) };
@@ -281,7 +281,7 @@ public class WarmUpTests
         Assert.Equal(ComparisonOutcome.Within, risk.Checks[1].Outcome);
         Assert.Contains("46.4 %", risk.Checks[0].Remedy, StringComparison.Ordinal);
         Assert.StartsWith("-3.89 K above dew point now; wet for 20.6 min", risk.ToString(), StringComparison.Ordinal);
-        Numbers.HoldsToKernel(risk.Workings());
+        Numbers.CanBeWritten(risk.Workings());
 
         CondensationRisk dry = new(Tub, new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(30)));
         Assert.Equal(TimeSpan.Zero, dry.WetUntil);
@@ -293,7 +293,7 @@ public class WarmUpTests
         Assert.Equal(ComparisonOutcome.Beyond, damp.Checks[1].Outcome);
         Assert.Contains("not in this air", damp.ToString(), StringComparison.Ordinal);
         Assert.Null(new CondensationRisk(Tub, new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(100))).WetUntil);
-        Numbers.HoldsToKernel(damp.Workings());
+        Numbers.CanBeWritten(damp.Workings());
         Numbers.Refuses("air", () => _ = new CondensationRisk(Tub, new MoistAir(Temperature.FromDegreesCelsius(21), Ratio.FromPercent(60))));
         Numbers.Refuses("spread", () => _ = new CondensationRisk(Tub, new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(60)), TemperatureDelta.FromKelvins(21)));
         Assert.Equal(3, dry.Cautions.Count);
@@ -311,8 +311,8 @@ public class WarmUpTests
         WarmUp warm = cold with { Start = Temperature.FromDegreesCelsius(19) };
         Assert.Equal(TimeSpan.Zero, warm.Time);
         Assert.Equal(0, warm.Heat.Joules);
-        Numbers.HoldsToKernel(cold.Workings());
-        Numbers.HoldsToKernel(warm.Workings());
+        Numbers.CanBeWritten(cold.Workings());
+        Numbers.CanBeWritten(warm.Workings());
     }
 
     [Property]
@@ -327,7 +327,7 @@ public class WarmUpTests
         };
         Numbers.Near(tub.Target.Kelvins, tub.TemperatureAfter(tub.Time!.Value).Kelvins, 1e-6);
         Assert.True((tub with { Mass = Mass.FromKilograms(tub.Mass.Kilograms + 1) }).Time > tub.Time);
-        Numbers.HoldsToKernel(tub.Workings());
+        Numbers.CanBeWritten(tub.Workings());
     }
 
     [Fact]

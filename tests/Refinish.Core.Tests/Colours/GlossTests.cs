@@ -27,7 +27,7 @@ public class GlossTests
         Numbers.Near(at20, glass.Gloss(GlossAngle.Twenty), 0.0501);
         Numbers.Near(at60, glass.Gloss(GlossAngle.Sixty), 0.0501);
         Numbers.Near(at85, glass.Gloss(GlossAngle.EightyFive), 0.0501);
-        Numbers.HoldsToKernel(glass.Workings());
+        Numbers.CanBeWritten(glass.Workings());
     }
 
     [Fact]
@@ -91,7 +91,7 @@ public class GlossTests
             Assert.True(new BlackGlass(index + 0.01).Gloss(angle) > new BlackGlass(index).Gloss(angle));
         }
 
-        Numbers.HoldsToKernel(new BlackGlass(index).Workings());
+        Numbers.CanBeWritten(new BlackGlass(index).Workings());
     }
 
     [Fact]

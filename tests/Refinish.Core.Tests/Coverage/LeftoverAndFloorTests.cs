@@ -28,7 +28,7 @@ public class LeftoverAndFloorTests
         Assert.Equal([300, 150], draw.Uses[0].Parts.Select(part => Math.Round(part.Volume.Milliliters, 9)));
         LimitComparison age = Assert.Single(draw.NotCounted);
         Assert.Equal(ComparisonOutcome.Beyond, age.Outcome);
-        Numbers.HoldsToKernel(draw.Workings());
+        Numbers.CanBeWritten(draw.Workings());
         Assert.Empty(draw.Cautions);
         Assert.Equal(Hazard.Isocyanate, Assert.Single(new StockDraw(GenericCatalogue.AcrylicUrethaneTopcoat, Volume.FromLiters(1), Day, []).Cautions).Hazard);
         Assert.Equal("450 mL from leftovers, 250 mL to buy", draw.ToString());
@@ -56,7 +56,7 @@ public class LeftoverAndFloorTests
         StockDraw draw = new(Primer, Volume.FromMilliliters(need), Day, [Kit(a, b, 20), Kit(b, a, 30)]);
         Numbers.Near(need, draw.Covered.Milliliters + draw.ToBuy.Milliliters, 1e-6);
         Assert.All(draw.Uses, use => Assert.All(use.Parts, (part, i) => Assert.True(part.Volume.Milliliters <= use.Kit.Left[i].Volume.Milliliters + 1e-9)));
-        Numbers.HoldsToKernel(draw.Workings());
+        Numbers.CanBeWritten(draw.Workings());
     }
 
     [Fact]
@@ -70,7 +70,7 @@ public class LeftoverAndFloorTests
         Numbers.Near(12.5, floor.ToWeighOut.Grams, 1e-9);
         Assert.Equal([ComparisonOutcome.Beyond, ComparisonOutcome.Within, ComparisonOutcome.Within, ComparisonOutcome.Within], floor.Bands.Select(band => band.Outcome));
         Assert.Equal([ComparisonOutcome.Within, ComparisonOutcome.Within], Floor(20, Length.FromMils(2.4)).Bands.Take(2).Select(band => band.Outcome));
-        Numbers.HoldsToKernel(floor.Workings());
+        Numbers.CanBeWritten(floor.Workings());
         Assert.Equal(Hazard.Slip, Assert.Single(floor.Cautions).Hazard);
     }
 
@@ -94,7 +94,7 @@ public class LeftoverAndFloorTests
         double disc = Math.PI * ((Radius * Radius) - (bottom * bottom));
         Numbers.Close(floor.GrainsPerSquareMeter * (area - disc), floor.AddedArea.DecimalFractions, 1e-6);
         Numbers.Close(floor.Rate.KilogramsPerSquareMeter, floor.GrainsPerSquareMeter * 1200 * 4 / 3 * Math.PI * Radius * Radius * Radius, 1e-12);
-        Numbers.HoldsToKernel(floor.Workings());
+        Numbers.CanBeWritten(floor.Workings());
     }
 
     [Fact]
@@ -117,7 +117,7 @@ public class LeftoverAndFloorTests
         Numbers.Near(((95.0 / 405 * 4) - 1) * 100, reading.DeviationLow.Percent, 1e-9);
         Assert.Equal(ComparisonOutcome.Beyond, reading.Comparison.Outcome);
         Numbers.Close(1.0476 * 1.0633, reading.IndexHigh!.Value, 1e-4);
-        Numbers.HoldsToKernel(reading.Workings());
+        Numbers.CanBeWritten(reading.Workings());
     }
 
     [Property]
@@ -130,7 +130,7 @@ public class LeftoverAndFloorTests
         CupReading any = new(new PouredMix(product, Volume.FromLiters(5), reducer), g);
         CupReading smallest = new(new PouredMix(product, any.SmallestTotal!.Value, reducer), g);
         Numbers.Close(product.RatioTolerance!.Value.DecimalFractions, smallest.DeviationHigh.DecimalFractions, 1e-10);
-        Numbers.HoldsToKernel(smallest.Workings());
+        Numbers.CanBeWritten(smallest.Workings());
     }
 
     [Fact]

@@ -36,7 +36,7 @@ public class PouredMixTests
         double scale = whole.Parts[whole.Parts.Count - 1].Scale.Kilograms;
         Numbers.Close(scale, whole.Parts.Sum(one => one.Mass.Kilograms));
         Numbers.Close(scale, n * part.Parts[part.Parts.Count - 1].Scale.Kilograms);
-        Numbers.HoldsToKernel(whole.Workings());
+        Numbers.CanBeWritten(whole.Workings());
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public class PouredMixTests
     {
         PromoterQuantity wipe = new(Area.FromSquareMeters(4), GenericCatalogue.SilanePromoter);
         Numbers.Close(40, wipe.Volume.Milliliters);
-        Numbers.HoldsToKernel(wipe.Workings());
+        Numbers.CanBeWritten(wipe.Workings());
         Numbers.Refuses("area", () => _ = new PromoterQuantity(Area.Zero, GenericCatalogue.SilanePromoter));
     }
 }

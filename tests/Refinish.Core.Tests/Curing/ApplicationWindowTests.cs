@@ -37,7 +37,7 @@ public class ApplicationWindowTests
         Assert.Equal(Start.AddHours(12), window.Earliest);
         Assert.Null(window.WhyNone);
         Assert.Equal("apply from 2026-03-03 20:00Z, to 2026-03-04 04:00Z", window.ToString());
-        Numbers.HoldsToKernel(window.Workings());
+        Numbers.CanBeWritten(window.Workings());
     }
 
     [Fact]
@@ -101,7 +101,7 @@ public class ApplicationWindowTests
         Assert.True(!(new CureClock(Times, history, window.Latest.Value + second).RecoatOpens <= next));
         Assert.True(new CureClock(Times, history, window.Earliest!.Value + TimeSpan.FromTicks(2)).RecoatCloses >= next);
         Assert.True(new CureClock(Times, history, window.Earliest.Value - second).RecoatCloses < next);
-        Numbers.HoldsToKernel(window.Workings());
+        Numbers.CanBeWritten(window.Workings());
     }
 
     [Fact]

@@ -78,8 +78,8 @@ public class CureReactionTests
         Numbers.Close(law.Rate(C(40 - 1e-9), Ratio.Zero).Hertz, law.Rate(C(40), Ratio.Zero).Hertz, 1e-9);
         ConversionCurve curve = new(law, new TemperatureHistory(Five, [At(0.25, 30), At(1, 55)]), Five);
         Numbers.Near(1 - Math.Exp(-((k30 * 900) + (k55 * 600))), curve.ConversionAt(Five.AddSeconds(1500)).DecimalFractions, 1e-9);
-        Numbers.HoldsToKernel(law.Workings(C(30), Ratio.FromPercent(10)));
-        Numbers.HoldsToKernel(law.Workings(C(55), Ratio.FromPercent(10)));
+        Numbers.CanBeWritten(law.Workings(C(30), Ratio.FromPercent(10)));
+        Numbers.CanBeWritten(law.Workings(C(55), Ratio.FromPercent(10)));
         Assert.EndsWith("50 kJ/mol and 0 kJ/mol, 20 kJ/mol and 0 kJ/mol from 40 °C", law.ToString(), StringComparison.Ordinal);
         Numbers.Refuses("at", () => _ = new ActivationChange(C(301), MolarEnergy.Zero, MolarEnergy.Zero));
         MolarEnergy great = MolarEnergy.FromKilojoulesPerMole(201);
@@ -96,7 +96,7 @@ public class CureReactionTests
         Temperature at = C(10 + (70 * Part(a)));
         Ratio conversion = Ratio.FromDecimalFractions(Part(b));
         Numbers.Close(Invented.Rate(at, conversion).Hertz, same.Rate(at, conversion).Hertz, 1e-12);
-        Numbers.HoldsToKernel(same.Workings(at, conversion));
+        Numbers.CanBeWritten(same.Workings(at, conversion));
     }
 
     [Theory]
@@ -210,8 +210,8 @@ public class CureReactionTests
         DateTimeOffset reached = curve.InstantOf(Ratio.FromDecimalFractions(last / 2))!.Value;
         Numbers.Near(last / 2, curve.ConversionAt(reached).DecimalFractions, 1e-8);
         Assert.Equal(curve.ConversionAt(reached), curve.ConversionAt(reached.ToUniversalTime()));
-        Numbers.HoldsToKernel(curve.Workings(reached));
-        Numbers.HoldsToKernel(Published.Workings(C(100), Ratio.FromPercent(50)));
+        Numbers.CanBeWritten(curve.Workings(reached));
+        Numbers.CanBeWritten(Published.Workings(C(100), Ratio.FromPercent(50)));
     }
 
     [Theory]
@@ -226,7 +226,7 @@ public class CureReactionTests
         GlassTransition glass = new(C(-20), C(220), 0.5);
         Numbers.Near(celsius, glass.At(Ratio.FromDecimalFractions(conversion)).DegreesCelsius, 0.0005);
         Numbers.Near(conversion, glass.ConversionAt(glass.At(Ratio.FromDecimalFractions(conversion)))!.Value.DecimalFractions, 1e-12);
-        Numbers.HoldsToKernel(glass.Workings(Ratio.FromDecimalFractions(conversion)));
+        Numbers.CanBeWritten(glass.Workings(Ratio.FromDecimalFractions(conversion)));
     }
 
     [Fact]
@@ -262,7 +262,7 @@ public class CureReactionTests
         }
 
         Assert.True(gel.FloryStockmayer!.Value.DecimalFractions < gel.Carothers!.Value.DecimalFractions);
-        Numbers.HoldsToKernel(gel.Workings());
+        Numbers.CanBeWritten(gel.Workings());
     }
 
     [Fact]
@@ -278,8 +278,8 @@ public class CureReactionTests
         Assert.NotNull(new GelPoint(4, 2, 0.34).FloryStockmayer);
         Assert.Equal("gels between 57.7 % and 75 %", new GelPoint(4, 2).ToString());
         Assert.Equal("does not gel", GelPoint.Homopolymer(2).ToString());
-        Numbers.HoldsToKernel(new GelPoint(2, 2).Workings());
-        Numbers.HoldsToKernel(GelPoint.Homopolymer(5).Workings());
+        Numbers.CanBeWritten(new GelPoint(2, 2).Workings());
+        Numbers.CanBeWritten(GelPoint.Homopolymer(5).Workings());
         Numbers.Refuses("scarce", () => _ = new GelPoint(1, 2));
         Numbers.Refuses("other", () => _ = new GelPoint(2, 21));
         Numbers.Refuses("ratio", () => _ = new GelPoint(4, 2, 1.1));

@@ -63,7 +63,7 @@ public class EquivalentAgeTests
         Numbers.Near(10.14, age.Between(Five, Five.AddHours(18)).TotalHours, 0.005);
         Workings workings = age.Workings(Five, Five.AddHours(18));
         Assert.Equal(4, workings.Steps.Count);
-        Numbers.HoldsToKernel(workings);
+        Numbers.CanBeWritten(workings);
     }
 
     [Fact]
@@ -75,7 +75,7 @@ public class EquivalentAgeTests
         At("2026-03-04 08:45 -05:00", Age.InstantOf(Five.AddMinutes(92), six));
         Numbers.Near(6.92, Age.Between(Five, Five.AddHours(15.75)).TotalHours, 0.005);
         At("2026-03-04 01:29 -05:00", new EquivalentAge(TemperatureHistory.Constant(Five, C(20)), Doubling, C(25)).InstantOf(Five, six));
-        Numbers.HoldsToKernel(Age.WorkingsOfInstant(Five, six));
+        Numbers.CanBeWritten(Age.WorkingsOfInstant(Five, six));
         Assert.Equal(Five.Offset, Age.InstantOf(Five, six)!.Value.Offset);
     }
 
@@ -110,15 +110,15 @@ public class EquivalentAgeTests
         Assert.Equal(TimeSpan.Zero, age.Between(two, two));
         DateTimeOffset reached = age.InstantOf(one, age.Between(one, two))!.Value;
         Numbers.Near(age.Between(one, two).TotalSeconds, age.Between(one, reached).TotalSeconds, 1e-5);
-        Numbers.HoldsToKernel(age.Workings(one, three));
+        Numbers.CanBeWritten(age.Workings(one, three));
 
         // The sum over a log on plain numbers is the one that is written out.
         Numbers.Near(whole.TotalSeconds, age.Workings(one, three).Steps.Last().Value, 1e-6);
         Numbers.Near((reached - one).TotalSeconds, age.WorkingsOfInstant(one, age.Between(one, two)).Steps.Last().Value, 1e-6);
-        Numbers.HoldsToKernel(age.WorkingsOfInstant(one, age.Between(one, two)));
+        Numbers.CanBeWritten(age.WorkingsOfInstant(one, age.Between(one, two)));
         TimeSpan tooOld = age.Between(one, Five + all) + TimeSpan.FromSeconds(1);
         Assert.Equal(on, age.InstantOf(one, tooOld) is not null);
-        Numbers.HoldsToKernel(age.WorkingsOfInstant(one, tooOld));
+        Numbers.CanBeWritten(age.WorkingsOfInstant(one, tooOld));
     }
 
     [Fact]
@@ -195,14 +195,14 @@ public class EquivalentAgeTests
         Assert.Equal(Five.AddHours(0.5), age.InstantBefore(Five.AddHours(14), TimeSpan.FromHours(2)));
         Assert.Equal(Five.AddHours(1), age.InstantBefore(Five.AddHours(6), TimeSpan.Zero));
         Workings workings = age.Workings(Five, Five.AddHours(14));
-        Numbers.HoldsToKernel(workings);
+        Numbers.CanBeWritten(workings);
         Assert.Contains("too cold for anything to progress", workings.Steps[1].Name, StringComparison.Ordinal);
-        Numbers.HoldsToKernel(age.WorkingsOfInstant(Five, TimeSpan.FromHours(2)));
-        Numbers.HoldsToKernel(age.WorkingsOfInstant(Five.AddHours(2), TimeSpan.Zero));
+        Numbers.CanBeWritten(age.WorkingsOfInstant(Five, TimeSpan.FromHours(2)));
+        Numbers.CanBeWritten(age.WorkingsOfInstant(Five.AddHours(2), TimeSpan.Zero));
         EquivalentAge cold = new(new TemperatureHistory(Five, [At(1, 25), At(1, 8)], true), Doubling, C(25)) { StopsBelow = C(10) };
         Assert.Null(cold.InstantOf(Five, TimeSpan.FromHours(1.5)));
         Assert.Equal(Five.AddHours(1), cold.InstantOf(Five, TimeSpan.FromHours(1)));
-        Numbers.HoldsToKernel(cold.WorkingsOfInstant(Five, TimeSpan.FromHours(1.5)));
+        Numbers.CanBeWritten(cold.WorkingsOfInstant(Five, TimeSpan.FromHours(1.5)));
         Assert.NotEqual(cold, cold with { StopsBelow = null });
         Assert.Equal(new EquivalentAge(cold.History, Doubling, C(25)), cold with { StopsBelow = null });
         Assert.True((cold with { StopsBelow = C(8) }).InstantOf(Five, TimeSpan.FromHours(1.5)) is not null);
@@ -249,7 +249,7 @@ public class EquivalentAgeTests
             && clock.RecoatCloses < clock.WaterService && clock.WaterService < clock.FullCure);
         Workings workings = clock.Workings();
         Assert.Equal(5, workings.Parts.Count);
-        Numbers.HoldsToKernel(workings);
+        Numbers.CanBeWritten(workings);
 
         CureForecast forecast = new(Times, C(18));
         CureClock steady = new(Times, TemperatureHistory.Constant(Five, C(18)), Five.AddHours(2));
@@ -270,7 +270,7 @@ public class EquivalentAgeTests
         Assert.Null(cold.RecoatCloses);
         Assert.Null(cold.WaterService);
         Assert.Single(cold.Workings().Parts);
-        Numbers.HoldsToKernel(cold.Workings());
+        Numbers.CanBeWritten(cold.Workings());
 
         CureClock brief = new(Times, new TemperatureHistory(Five, [At(10, 20)]), Five);
         Assert.False(brief.IsComplete);

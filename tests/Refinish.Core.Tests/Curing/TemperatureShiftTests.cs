@@ -59,11 +59,11 @@ public class TemperatureShiftTests
         TemperatureHistory history = new(Start, [At(4, 10), At(3, 30)]);
         EquivalentAge age = new(history, law, C(20));
         Numbers.Near(6.5, age.Between(Start, Start.AddHours(7)).TotalHours, 1e-6);
-        Numbers.HoldsToKernel(age.Workings(Start, Start.AddHours(7)));
-        Numbers.HoldsToKernel(age.WorkingsOfInstant(Start, TimeSpan.FromHours(4)));
+        Numbers.CanBeWritten(age.Workings(Start, Start.AddHours(7)));
+        Numbers.CanBeWritten(age.WorkingsOfInstant(Start, TimeSpan.FromHours(4)));
         EquivalentAge warm = new(history, law, C(30));
         Numbers.Near(6.5 / 1.5, warm.Between(Start, Start.AddHours(7)).TotalHours, 1e-6);
-        Numbers.HoldsToKernel(warm.Workings(Start, Start.AddHours(7)));
+        Numbers.CanBeWritten(warm.Workings(Start, Start.AddHours(7)));
     }
 
     [Fact]
@@ -73,10 +73,10 @@ public class TemperatureShiftTests
         TemperatureShift law = TemperatureShift.Own("concrete practice", ConcreteRate, Test);
         Numbers.Near(0.2926, law.RateFactor(C(5), C(20)), 0.00005);
         Numbers.Near(0.4974, law.RateFactor(C(10), C(20)), 0.00005);
-        Numbers.HoldsToKernel(law.Workings(C(5), C(20)));
+        Numbers.CanBeWritten(law.Workings(C(5), C(20)));
         EquivalentAge age = new(new TemperatureHistory(Start, [At(4, 10), At(4, 10), At(2, 20)]), law, C(20));
         Numbers.Near((8 * 0.4974) + 2, age.Between(Start, Start.AddHours(10)).TotalHours, 0.0005);
-        Numbers.HoldsToKernel(age.Workings(Start, Start.AddHours(10)));
+        Numbers.CanBeWritten(age.Workings(Start, Start.AddHours(10)));
         Assert.Equal("hours at 20 °C, concrete practice", age.ToString());
         Assert.Equal(law, TemperatureShift.Own("concrete practice", ConcreteRate, Test));
         Assert.NotEqual(law, TemperatureShift.Own("concrete practice", t => t.Kelvins, Test));
@@ -91,7 +91,7 @@ public class TemperatureShiftTests
         Numbers.Close(Arrhenius(55).RateFactor(at[0], at[1]), equal.RateFactor(at[0], at[1]), 1e-11);
         TemperatureShift three = TemperatureShift.InPieces(Two, C(40), TemperatureShift.Own("own", t => t.Kelvins, Test));
         Numbers.Close(three.RateFactor(at[0], at[2]), three.RateFactor(at[0], at[1]) * three.RateFactor(at[1], at[2]), 1e-11);
-        Numbers.HoldsToKernel(three.Workings(at[0], at[1]));
+        Numbers.CanBeWritten(three.Workings(at[0], at[1]));
         TemperatureHistory history = new(Start, [new(TimeSpan.FromHours(1), at[0]), new(TimeSpan.FromHours(1), at[1])]);
         EquivalentAge age = new(history, three, at[2]);
         double hours = three.RateFactor(at[0], at[2]) + three.RateFactor(at[1], at[2]);

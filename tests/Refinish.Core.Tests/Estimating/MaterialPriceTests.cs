@@ -36,7 +36,7 @@ public class MaterialPriceTests
         Assert.Equal(15m, new KitPurchase(Area.FromSquareMeters(40), film).Cost);   // 16 loose
         Assert.True(sixty.IsProvenCheapest);
         Assert.Equal(18m, sixty.LeastPossible, 9);   // 60 × 15 / 50
-        Numbers.HoldsToKernel(sixty.Workings(Currency.Of("USD")));
+        Numbers.CanBeWritten(sixty.Workings(Currency.Of("USD")));
     }
 
     [Fact]
@@ -49,7 +49,7 @@ public class MaterialPriceTests
         Assert.Equal([("each", 3m, LineUnit.Each), ("10-each", 1m, LineUnit.Kit)], purchase.Lines.Select(line => (line.Key, line.Quantity, line.Unit)));
         Assert.Equal(0.5, purchase.LeftOver.Pieces!.Value, 9);
         Assert.Equal("disc, by the piece", purchase.Lines[0].Description);
-        Numbers.HoldsToKernel(purchase.Workings(Currency.Of("EUR")));
+        Numbers.CanBeWritten(purchase.Workings(Currency.Of("EUR")));
     }
 
     [Fact]
@@ -62,11 +62,11 @@ public class MaterialPriceTests
         Assert.Equal(7.20m, loose.Cost);
         Assert.Equal((0.8m, LineUnit.Kilogram), (loose.Lines[0].Quantity, loose.Lines[0].Unit));
         Assert.Equal(500, loose.Bought.In(LineUnit.Millilitre), 6);
-        Numbers.HoldsToKernel(loose.Workings(Currency.Of("USD")));
+        Numbers.CanBeWritten(loose.Workings(Currency.Of("USD")));
         KitPurchase bag = new(grout, [byMass[0]]);
         Assert.Equal("5000-g", Assert.Single(bag.Lines).Key);
         Assert.Equal(5000 / 1.6 - 500, bag.LeftOver.In(LineUnit.Millilitre), 6);
-        Numbers.HoldsToKernel(bag.Workings(Currency.Of("USD")));
+        Numbers.CanBeWritten(bag.Workings(Currency.Of("USD")));
         MaterialNeed heavy = new("epoxy", "epoxy", Mass.FromKilograms(2.4)) { Density = Density.FromGramsPerMilliliter(1.2) };
         Assert.Equal(14m, new KitPurchase(heavy, [new("epoxy", Volume.FromLiters(1), 7m)]).Cost);
 

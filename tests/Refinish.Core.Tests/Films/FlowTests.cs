@@ -27,7 +27,7 @@ public class FlowTests
         Numbers.Close(0.75, flow.SpeedAt(Length.FromMicrometers(50)) / flow.SurfaceSpeed);
         Assert.Equal(0, flow.SpeedAt(Length.Zero).MetersPerSecond);
         Assert.Equal(0, flow.CriticalFilm!.Value.Meters);
-        Numbers.HoldsToKernel(flow.Workings());
+        Numbers.CanBeWritten(flow.Workings());
         Assert.Equal("100 µm at 90°: surface 127.49 µm/s", flow.ToString());
     }
 
@@ -43,11 +43,11 @@ public class FlowTests
         Numbers.Near(micrometres, flow.CriticalFilm!.Value.Micrometers, tolerance);
         Assert.True(flow.IsHeld);
         Assert.Equal(0, flow.SurfaceSpeed.MetersPerSecond);
-        Numbers.HoldsToKernel(flow.Workings());
+        Numbers.CanBeWritten(flow.Workings());
         SlopeFlow thick = new(2 * flow.CriticalFilm!.Value, Wall, Density.FromKilogramsPerCubicMeter(density), liquid);
         Assert.False(thick.IsHeld);
         Assert.Equal(thick.SurfaceSpeed, thick.SpeedAt(1.5 * flow.CriticalFilm!.Value));
-        Numbers.HoldsToKernel(thick.Workings());
+        Numbers.CanBeWritten(thick.Workings());
     }
 
     [Fact]
@@ -130,7 +130,7 @@ public class FlowTests
 
         Numbers.Near(speed, flow.SurfaceSpeed.MetersPerSecond, 2e-4 * speed);
         Numbers.Near(flux, flow.FlowPerWidth, 2e-4 * flux);
-        Numbers.HoldsToKernel(flow.Workings());
+        Numbers.CanBeWritten(flow.Workings());
     }
 
     [Property]
@@ -160,11 +160,11 @@ public class FlowTests
         Numbers.Close(0.3 * Math.E, rising.ViscosityAt(TimeSpan.FromSeconds(60)).PascalSeconds);
         SagRun run = new(Flow(100, FilmRheology.Newtonian(DynamicViscosity.FromPascalSeconds(0.3)), 1100), constant);
         Numbers.Near(10.79, run.Distance.Millimeters, 0.005);
-        Numbers.HoldsToKernel(run.Workings());
-        Numbers.HoldsToKernel(rising.Workings());
+        Numbers.CanBeWritten(run.Workings());
+        Numbers.CanBeWritten(rising.Workings());
         SagRun thinning = new(Flow(100, FilmRheology.PowerLaw(0.3, 0.5)), rising);
         Numbers.Close(30 * (1 - Math.Exp(-20)), thinning.FluidTime.Seconds);
-        Numbers.HoldsToKernel(thinning.Workings());
+        Numbers.CanBeWritten(thinning.Workings());
     }
 
     [Property]
@@ -185,7 +185,7 @@ public class FlowTests
         Numbers.Near(sum, history.Fluidity, 1e-5 * sum);
         ViscosityHistory split = new([At(0, 0.2), At(20, history.ViscosityAt(TimeSpan.FromSeconds(20)).PascalSeconds), At(50, middle), At(300, last)]);
         Numbers.Close(history.Fluidity, split.Fluidity, 1e-11);
-        Numbers.HoldsToKernel(history.Workings());
+        Numbers.CanBeWritten(history.Workings());
     }
 
     [Theory]
@@ -198,7 +198,7 @@ public class FlowTests
         Levelling levelling = Ripple(viscosity, wavelength, tension, film);
         Numbers.Near(fold, levelling.ThinTimeConstant.Seconds, tolerance);
         Numbers.Near(half, levelling.ThinHalfTime.Seconds, tolerance);
-        Numbers.HoldsToKernel(levelling.Workings());
+        Numbers.CanBeWritten(levelling.Workings());
     }
 
     [Fact]
@@ -213,7 +213,7 @@ public class FlowTests
         foreach (double film in new double[] { 10, 200, 1000, 2000, 5000 })
         {
             Levelling levelling = Ripple(0.3, 0.5, 0.03, film);
-            Numbers.HoldsToKernel(levelling.Workings());
+            Numbers.CanBeWritten(levelling.Workings());
             Assert.True(levelling.HalfTime.Seconds >= levelling.ThinHalfTime.Seconds);
         }
 
@@ -230,7 +230,7 @@ public class FlowTests
         double k = 2 * Math.PI / 3e-3;
         double gravity = 1100 * 9.80665 * k * k * 75e-6 * 75e-6 * 75e-6 / 0.9;
         Numbers.Close(1 / ((1 / levelling.TimeConstant.Seconds) + gravity), floor.TimeConstant.Seconds);
-        Numbers.HoldsToKernel(floor.Workings());
+        Numbers.CanBeWritten(floor.Workings());
         Numbers.Close(0.5, floor.RippleLeft(floor.HalfTime.Seconds / 0.3));
         Assert.Equal("3 mm ripple in 75 µm: halves in 2.867 s", levelling.ToString());
     }
@@ -248,7 +248,7 @@ public class FlowTests
         Numbers.Near(most, window.MostFilm!.Value.Micrometers, 0.05);
         Assert.Equal(least < most, window.IsOpen);
         Assert.Equal(window.IsOpen, window.Objection is null);
-        Numbers.HoldsToKernel(window.Workings());
+        Numbers.CanBeWritten(window.Workings());
     }
 
     [Fact]
@@ -264,7 +264,7 @@ public class FlowTests
         FlowWindow held = window with { YieldStress = Pressure.FromPascals(0.5) };
         Numbers.Near(114.4, held.MostFilm!.Value.Micrometers, 0.05);
         Assert.Null(held.ClosingFluidity);
-        Numbers.HoldsToKernel(held.Workings());
+        Numbers.CanBeWritten(held.Workings());
         Assert.Equal(
             "no window: a 5 mm ripple levels from 79.1 µm wet on, and at 90° the film sags above 68.1 µm: expect orange peel below, runs above, both between",
             (window with { Wavelength = Length.FromMillimeters(5) }).Objection);
@@ -291,8 +291,8 @@ public class FlowTests
         Assert.Single(floor.Judge(most));
         Assert.Equal(ComparisonOutcome.Beyond, window.Judge(1.01 * most)[1].Outcome);
         Assert.Equal(ComparisonOutcome.Within, window.Judge(0.99 * most)[1].Outcome);
-        Numbers.HoldsToKernel(floor.Workings());
-        Numbers.HoldsToKernel(window.Workings());
+        Numbers.CanBeWritten(floor.Workings());
+        Numbers.CanBeWritten(window.Workings());
     }
 
     [Theory]
@@ -306,7 +306,7 @@ public class FlowTests
         DryingFilm drying = Drying() with { WetFilm = Length.FromMicrometers(film) };
         Numbers.Near(62.33, drying.Fluidity, 0.005);
         Numbers.Near(sag, drying.Sag.Millimeters, 0.0005 + (4e-4 * sag));
-        Numbers.HoldsToKernel(drying.Workings());
+        Numbers.CanBeWritten(drying.Workings());
         if (film == 75)
         {
             Numbers.Near(0.0379, drying.RippleLeft, 5e-5);
@@ -341,7 +341,7 @@ public class FlowTests
 
         Numbers.Near(fluidity, film.Fluidity, 1e-7 * fluidity);
         Numbers.Near(1100 * 9.80665 / 2 * sag, film.Sag.Meters, 1e-7 * film.Sag.Meters);
-        Numbers.HoldsToKernel(film.Workings());
+        Numbers.CanBeWritten(film.Workings());
         DryingFilm solid = film with { Solids = Ratio.FromPercent(100) };
         Numbers.Close(end / 0.25, solid.Fluidity, 1e-11);
         Numbers.Close(75e-6, solid.FilmAtEnd.Meters);

@@ -26,7 +26,7 @@ public class HidingTests
         PaintOptics paint = PaintOptics.FromReflectivity(Ratio.FromDecimalFractions(reflectivity), ReciprocalLength.FromInverseMeters(1e5));
         Numbers.Near(ratio, paint.AbsorptionRatio, 5e-8 * Math.Max(1, ratio));
         Numbers.Close(reflectivity, paint.Reflectivity.DecimalFractions);
-        Numbers.HoldsToKernel(paint.Workings());
+        Numbers.CanBeWritten(paint.Workings());
     }
 
     [Theory]
@@ -43,7 +43,7 @@ public class HidingTests
         Numbers.Near(black, hiding.OverBlack.DecimalFractions, 5.1e-7);
         Numbers.Near(white, hiding.OverWhite.DecimalFractions, 5.1e-7);
         Numbers.Near(contrast, hiding.ContrastRatio.DecimalFractions, 5.1e-7);
-        Numbers.HoldsToKernel(hiding.Workings());
+        Numbers.CanBeWritten(hiding.Workings());
     }
 
     [Theory]
@@ -56,7 +56,7 @@ public class HidingTests
     {
         HidingThickness complete = new(Paint(k, s));
         Numbers.Near(micrometres, complete.DryFilm.Micrometers, 5.1e-5);
-        Numbers.HoldsToKernel(complete.Workings());
+        Numbers.CanBeWritten(complete.Workings());
         Assert.Equal((int)Math.Ceiling(micrometres / 25), complete.CoatsOf(Length.FromMicrometers(25)));
     }
 
@@ -97,7 +97,7 @@ public class HidingTests
             contrast = one.ContrastRatio.DecimalFractions;
             HidingFilm upper = new(paint, Length.FromMicrometers(film), one.Reflectance);
             Numbers.Near(Over(2 * film), upper.Reflectance.DecimalFractions, 1e-12);
-            Numbers.HoldsToKernel(one.Workings());
+            Numbers.CanBeWritten(one.Workings());
         }
 
         HidingThickness hides = new(paint, Ratio.FromPercent(95));
@@ -144,7 +144,7 @@ public class HidingTests
         Assert.Null(card.Objection);
         Numbers.Near(paint.Scattering.InverseMeters, card.Optics!.Scattering.InverseMeters, 1e-6 * paint.Scattering.InverseMeters);
         Numbers.Near(paint.Absorption.InverseMeters, card.Optics.Absorption.InverseMeters, 1e-5 * paint.Scattering.InverseMeters);
-        Numbers.HoldsToKernel(card.Workings());
+        Numbers.CanBeWritten(card.Workings());
         if (a > 0)
         {
             PaintOptics other = PaintOptics.FromOverBlack(paint.Reflectivity, seen.OverBlack, film);
@@ -162,7 +162,7 @@ public class HidingTests
         Drawdown full = new(Length.FromMicrometers(400), Ratio.FromPercent(70), Ratio.FromPercent(70), Ratio.FromPercent(80));
         Assert.Null(full.Optics);
         Assert.StartsWith("the film hides the chart fully", full.Objection, StringComparison.Ordinal);
-        Numbers.HoldsToKernel(full.Workings());
+        Numbers.CanBeWritten(full.Workings());
     }
 
     [Theory]
@@ -176,11 +176,11 @@ public class HidingTests
         Ratio seen = surface.Measured(Ratio.FromDecimalFractions(inside));
         Numbers.Near(measured, seen.DecimalFractions, 5.1e-7);
         Numbers.Close(inside, surface.Inside(seen).DecimalFractions);
-        Numbers.HoldsToKernel(surface.Workings(Ratio.FromDecimalFractions(inside)));
+        Numbers.CanBeWritten(surface.Workings(Ratio.FromDecimalFractions(inside)));
         Numbers.Close(1, surface.Measured(Ratio.FromPercent(100)).DecimalFractions);
         SurfaceReflection excluded = new(Ratio.FromPercent(4), Ratio.FromPercent(60), glossIncluded: false);
         Numbers.Close(seen.DecimalFractions - 0.04, excluded.Measured(Ratio.FromDecimalFractions(inside)).DecimalFractions);
-        Numbers.HoldsToKernel(excluded.Workings(Ratio.FromDecimalFractions(inside)));
+        Numbers.CanBeWritten(excluded.Workings(Ratio.FromDecimalFractions(inside)));
     }
 
     [Fact]
@@ -199,11 +199,11 @@ public class HidingTests
         Numbers.Near(-0.30, plan.Coats[2].LightnessDifference, 0.01);
         Assert.Equal(3, plan.CoatsNeeded);
         Assert.Equal("hidden after 3 coats: 99.2 % of the full reflectance", plan.ToString());
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
         HidingPlan bare = plan with { Primer = null };
         Numbers.Near(0.8880, bare.Coats[2].Reflectance.DecimalFractions, 5e-5);
         Numbers.Near(0.9867, bare.Coats[2].Ratio.DecimalFractions, 5e-5);
-        Numbers.HoldsToKernel(bare.Workings());
+        Numbers.CanBeWritten(bare.Workings());
         HidingPlan black = bare with { OldReflectance = Ratio.FromPercent(5) };
         Numbers.Near(0.8875, black.Coats[2].Reflectance.DecimalFractions, 5e-5);
         Numbers.Near(0.866772, new HidingFilm(plan.Topcoat, Length.FromMils(2.4), Ratio.FromPercent(5)).Reflectance.DecimalFractions, 5e-7);
@@ -237,10 +237,10 @@ public class HidingTests
 
         int needed = plan.CoatsNeeded!.Value;
         Assert.True(plan.Coats[needed - 1].Difference <= 1 && plan.Coats[needed - 2].Difference > 1);
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
         ColourHidingPlan primed = plan with { PrimerColour = plan.NewColour, PrimerFilm = Length.FromMils(1.2) };
         Assert.Equal(needed - 1, primed.CoatsNeeded);
-        Numbers.HoldsToKernel(primed.Workings());
+        Numbers.CanBeWritten(primed.Workings());
         Assert.Equal(1, (plan with { OldColour = plan.NewColour }).CoatsNeeded);
 
         double y = WhitePoint.D65.ToXyz(new CieLab(95, 0, 0))!.Value.Y / 100;
@@ -268,7 +268,7 @@ public class HidingTests
         Numbers.Near(20.77, grey.Optics.Absorption.InverseMillimeters, 1e-5);
         Numbers.Near(138.8, grey.Optics.Scattering.InverseMillimeters, 1e-5);
         Numbers.Near(1 / (1.149640 + Math.Sqrt(0.149640 * 2.149640)), grey.Optics.Reflectivity.DecimalFractions, 1e-5);
-        Numbers.HoldsToKernel(grey.Workings());
+        Numbers.CanBeWritten(grey.Workings());
         Numbers.Close(white.AbsorptionRatio, new TintBlend([new TintPart("white base", white, Ratio.FromPercent(7))]).Optics.AbsorptionRatio);
 
         // R∞ 0.5 is K/S 0.25; K/S 0.4 is R∞ 1.4 − √0.96.

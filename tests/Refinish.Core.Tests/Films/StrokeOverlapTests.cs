@@ -130,7 +130,7 @@ public class StrokeOverlapTests
         {
             double percent = Math.Abs(x.Get) % 75;
             StrokeOverlap overlap = Of(SprayScene.Patterns[kind.Get % SprayScene.Patterns.Count], percent);
-            Numbers.HoldsToKernel(overlap.Workings());
+            Numbers.CanBeWritten(overlap.Workings());
             Assert.True(overlap.MinimumOverMean.DecimalFractions <= 1 + 1e-12 && overlap.MaximumOverMean.DecimalFractions >= 1 - 1e-12);
             Numbers.Close(overlap.Variation.DecimalFractions, overlap.CrossedVariation.DecimalFractions * Math.Sqrt(2));
         });

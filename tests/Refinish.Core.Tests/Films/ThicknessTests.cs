@@ -19,7 +19,7 @@ public class ThicknessTests
     {
         DryFilm film = new(Length.FromMils(wetMils), Ratio.FromPercent(solids), Ratio.FromPercent(reducer));
         Numbers.Near(dryMils, film.Thickness.Mils, tolerance);
-        Numbers.HoldsToKernel(film.Workings());
+        Numbers.CanBeWritten(film.Workings());
     }
 
     [Property]
@@ -43,7 +43,7 @@ public class ThicknessTests
         Numbers.Close(50, plan.WetPerPass!.Value.Micrometers);
         Numbers.Close(20, plan.DryPerPass!.Value.Micrometers);
         Assert.Equal("3 passes of 50 µm wet for 60 µm dry", plan.ToString());
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
         Assert.Equal(3, new PassPlan(Length.FromMicrometers(60), Ratio.FromPercent(40), Length.FromMicrometers(50), Length.FromMicrometers(50)).Passes);
     }
 
@@ -57,11 +57,11 @@ public class ThicknessTests
         Numbers.Close(24, plan.ReachableBelow!.Value.Micrometers);
         Numbers.Close(36, plan.ReachableAbove!.Value.Micrometers);
         Assert.Equal("75 µm wet is too thick for 1 pass and too thin for 2 passes between 45 µm and 60 µm wet; reachable: 24 µm or 36 µm dry", plan.Objection);
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
         PassPlan thin = new(Length.FromMicrometers(10), Ratio.FromPercent(40), Length.FromMicrometers(45), Length.FromMicrometers(60));
         Assert.Null(thin.ReachableBelow);
         Numbers.Close(18, thin.ReachableAbove!.Value.Micrometers);
-        Numbers.HoldsToKernel(thin.Workings());
+        Numbers.CanBeWritten(thin.Workings());
     }
 
     [Property]
@@ -71,7 +71,7 @@ public class ThicknessTests
         double least = 20 + (b % 60);
         double most = least + (c % 60);
         PassPlan plan = new(Length.FromMicrometers(5 + a), Ratio.FromPercent(45), Length.FromMicrometers(least), Length.FromMicrometers(most), Ratio.FromPercent(10));
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
         if (plan.Passes is int n)
         {
             double wet = plan.WetPerPass!.Value.Micrometers;
@@ -97,7 +97,7 @@ public class ThicknessTests
         FilmInterval dry = reading.Dry(Ratio.FromPercent(40), Ratio.FromPercent(10));
         Numbers.Close(3 * 0.4 / 1.1, dry.Lower.Mils);
         Numbers.Close(4 * 0.4 / 1.1, dry.Upper!.Value.Mils);
-        Numbers.HoldsToKernel(reading.Workings(Ratio.FromPercent(40), Ratio.FromPercent(10)));
+        Numbers.CanBeWritten(reading.Workings(Ratio.FromPercent(40), Ratio.FromPercent(10)));
         Assert.Equal(reading, gauge.Read(3));
         Assert.Equal("3 of 5 teeth wetted: 76.2 µm to 101.6 µm wet", reading.ToString());
         Numbers.Close(12.7, reading.Wet.HalfWidth!.Value.Micrometers);
@@ -112,7 +112,7 @@ public class ThicknessTests
         Assert.Null(gauge.Read(5).Wet.Upper);
         Assert.Equal("127 µm or more", gauge.Read(5).Wet.ToString());
         Assert.Null(gauge.Read(5).Wet.HalfWidth);
-        Numbers.HoldsToKernel(gauge.Read(5).Workings(Ratio.FromPercent(40)));
+        Numbers.CanBeWritten(gauge.Read(5).Workings(Ratio.FromPercent(40)));
         Source who = Source.Supplied("data sheet");
         Assert.Equal(Pair(ComparisonOutcome.Within, ComparisonOutcome.Within), Judged(3, 2.5, 4.5));
         Assert.Equal(Pair(ComparisonOutcome.CannotBeJudged, ComparisonOutcome.Within), Judged(3, 3.5, 4.5));
@@ -142,7 +142,7 @@ public class ThicknessTests
         Numbers.Near(0.6618 / Math.Sqrt(5), spots.StandardError!.Value.Mils, 5e-5);
         Numbers.Close(4.2, spots.Minimum.Mils);
         Numbers.Close(6.0, spots.Maximum.Mils);
-        Numbers.HoldsToKernel(spots.Workings());
+        Numbers.CanBeWritten(spots.Workings());
         Assert.Equal("5 readings: mean 129 µm, standard deviation 16.8 µm, 107 µm to 152 µm", spots.ToString());
     }
 
@@ -174,7 +174,7 @@ public class ThicknessTests
         Numbers.Near(2 * one.StandardDeviation!.Value.Mils, two.StandardDeviation!.Value.Mils, 1e-12);
         FilmStatistics surer = new(mils.Select(mil => Length.FromMils(mil)), Ratio.FromPercent(99));
         Assert.True(surer.MeanInterval!.HalfWidth!.Value.Meters >= one.MeanInterval!.HalfWidth!.Value.Meters);
-        Numbers.HoldsToKernel(one.Workings());
+        Numbers.CanBeWritten(one.Workings());
     }
 
     [Fact]
@@ -194,7 +194,7 @@ public class ThicknessTests
         Assert.False(removal.CutsThrough);
         Assert.Equal("52 µm left of 60 µm", removal.ToString());
         Assert.Contains(removal.Cautions, caution => caution.Hazard == Hazard.Dust);
-        Numbers.HoldsToKernel(removal.Workings());
+        Numbers.CanBeWritten(removal.Workings());
 
         RemovalStep weighed = RemovalStep.Weighed("sand", Mass.FromGrams(12), Density.FromGramsPerMilliliter(1.2), Area.FromSquareMeters(0.5));
         RemovalStep measured = RemovalStep.Measured("buff", Length.FromMicrometers(30), Length.FromMicrometers(28));
@@ -203,7 +203,7 @@ public class ThicknessTests
         Assert.True(through.CutsThrough);
         Numbers.Near(-2, through.Remaining.Micrometers, 1e-9);
         Assert.Null(through.Comparison);
-        Numbers.HoldsToKernel(through.Workings());
+        Numbers.CanBeWritten(through.Workings());
         Assert.Equal("sand: 20 µm", weighed.ToString());
     }
 
@@ -226,7 +226,7 @@ public class ThicknessTests
         Numbers.Refuses("thinnest", () => _ = new FilmRemoval(film, [], null, Length.FromMicrometers(51)));
         Numbers.Refuses("after", () => RemovalStep.Measured("sand", film, Length.FromMicrometers(51)));
         Assert.Null(new FilmStatistics([film]).MeanInterval);
-        Numbers.HoldsToKernel(new FilmStatistics([film]).Workings());
+        Numbers.CanBeWritten(new FilmStatistics([film]).Workings());
         Assert.Equal(new DryFilm(film, solids), new DryFilm(film, Ratio.FromDecimalFractions(0.4)));
         Assert.Equal(RemovalStep.Flatten("sand", film), RemovalStep.Flatten("sand", Length.FromMicrometers(50)));
     }

@@ -189,8 +189,8 @@ public class RecessedBathtubTests
     public void Workings_hold_to_the_kernel(int seed)
     {
         RecessedBathtub tub = new(Tapes.AnyTub(seed));
-        Numbers.HoldsToKernel(tub.Workings());
-        Numbers.HoldsToKernel(tub.CapacityWorkings(Length.FromMillimeters(20)));
+        Numbers.CanBeWritten(tub.Workings());
+        Numbers.CanBeWritten(tub.CapacityWorkings(Length.FromMillimeters(20)));
     }
 
     [Property]

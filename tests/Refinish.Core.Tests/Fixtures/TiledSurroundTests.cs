@@ -45,7 +45,7 @@ public class TiledSurroundTests
         TiledSurround stepped = new(Tape with { Walls = [.. Tape.Walls, new(In(10), In(40))], Openings = [new(In(24), In(36))] });
         Numbers.Close((2 * 130) + 60 + 40 + 20 + 120, stepped.MaskedEdge.Inches);
         Numbers.Close((50 * 144) + 400 - 864, stepped.FlatArea.SquareInches);
-        Numbers.HoldsToKernel(stepped.Workings());
+        Numbers.CanBeWritten(stepped.Workings());
     }
 
     [Fact]
@@ -98,8 +98,8 @@ public class TiledSurroundTests
         Numbers.Near(0, new TiledSurround(tape with { JointDepth = Length.Zero }).FlushFill.CubicMeters, 0);
         TiledSurround opened = new(tape with { Openings = [new(In(60 * random.NextDouble()), In(60 * random.NextDouble()))] });
         Assert.InRange(opened.CoatedArea.SquareMeters, 0, walls.CoatedArea.SquareMeters);
-        Numbers.HoldsToKernel(opened.Workings());
-        Numbers.HoldsToKernel(new TiledSurround(tape with { JointDepth = Length.Zero }).Workings());
+        Numbers.CanBeWritten(opened.Workings());
+        Numbers.CanBeWritten(new TiledSurround(tape with { JointDepth = Length.Zero }).Workings());
     }
 
     [Fact]

@@ -68,11 +68,11 @@ public class GuardTests
     {
         Assert.Throws<ArgumentException>(() => Guard.Named("  ", "name"));
         Assert.Throws<ArgumentNullException>(() => Guard.Named(null, "name"));
-        Assert.Throws<ArgumentException>(() => Guard.List<string>([], "list", 1));
-        Assert.Throws<ArgumentException>(() => Guard.List(["a", null!], "list"));
+        Assert.Throws<ArgumentException>(() => Guard.List<string>([], 1, "list"));
+        Assert.Throws<ArgumentException>(() => Guard.List(["a", null!], name: "list"));
         Numbers.Refuses("hazard", () => Guard.Defined((Hazard)99, "hazard"));
-        Numbers.Refuses("price", () => Guard.Money(-0.01m, "price"));
-        Numbers.Refuses("price", () => Guard.Money(0, "price", zeroAllowed: false));
+        Numbers.Refuses("price", () => Guard.Money(-0.01m, name: "price"));
+        Numbers.Refuses("price", () => Guard.Money(0, false, "price"));
         Numbers.Refuses("count", () => Guard.Count(0, 1, 3, "count"));
     }
 

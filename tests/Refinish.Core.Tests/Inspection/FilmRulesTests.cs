@@ -27,7 +27,7 @@ public class FilmRulesTests
         Assert.Equal(ComparisonOutcome.Within, nominal.Comparisons[0].Outcome);
         Assert.Equal(ComparisonOutcome.Beyond, nominal.Comparisons[3].Outcome);
         Assert.Equal("not accepted by nominal film, a fifth may be below (80/20): 15 readings, mean 102 µm", nominal.ToString());
-        Numbers.HoldsToKernel(nominal.Workings());
+        Numbers.CanBeWritten(nominal.Workings());
         FilmJudgement nine = Judge(FilmAcceptanceRules.NineInTen, Fifteen);
         Assert.Equal(2, nine.Comparisons.Count(comparison => comparison.Outcome == ComparisonOutcome.Beyond));
     }
@@ -67,7 +67,7 @@ public class FilmRulesTests
         Assert.Equal(2, bySpot.Statistics.Count);
         Numbers.Close(110, bySpot.Statistics.Minimum.Micrometers);
         Assert.Equal(6, new FilmJudgement(FilmAcceptanceRules.NineInTen, Wide, spots).Statistics.Count);
-        Numbers.HoldsToKernel(spots[0].Workings());
+        Numbers.CanBeWritten(spots[0].Workings());
         Assert.Equal("floor: 110 µm", spots[0].ToString());
         FilmAcceptanceRule none = new() { Name = "none", Sample = FilmSample.Reading, Source = Source.Supplied("nobody") };
         Assert.False(Judge(none, Fifteen).IsAccepted);
@@ -145,16 +145,16 @@ public class FilmRulesTests
         Numbers.Near(5.06 - (4.29 * 0.6618), test.Lower!.Value.Mils, 0.005);
         Numbers.Near(5.06 + (4.29 * 0.6618), test.Upper!.Value.Mils, 0.005);
         Assert.All(test.Comparisons, comparison => Assert.Equal(ComparisonOutcome.Beyond, comparison.Outcome));
-        Numbers.HoldsToKernel(test.Workings());
+        Numbers.CanBeWritten(test.Workings());
         FilmTolerance lower = new(range, spots, side: ToleranceSide.Lower);
         Assert.Null(lower.Upper);
         Assert.Single(lower.Comparisons);
-        Numbers.HoldsToKernel(lower.Workings());
-        Numbers.HoldsToKernel(new FilmTolerance(range, spots, side: ToleranceSide.Upper).Workings());
+        Numbers.CanBeWritten(lower.Workings());
+        Numbers.CanBeWritten(new FilmTolerance(range, spots, side: ToleranceSide.Upper).Workings());
         FilmTolerance one = new(range, [Length.FromMils(5)]);
         Assert.Null(one.Factor);
         Assert.All(one.Comparisons, comparison => Assert.Equal(ComparisonOutcome.CannotBeJudged, comparison.Outcome));
-        Numbers.HoldsToKernel(one.Workings());
+        Numbers.CanBeWritten(one.Workings());
         Assert.Equal("90 % of the surface with 95 % confidence: not to be told from one value", one.ToString());
     }
 
@@ -167,11 +167,11 @@ public class FilmRulesTests
         Numbers.Close(125, plain.FilmOf(Length.FromMicrometers(535)).Micrometers, 1e-11);
         Numbers.Near(8 / Math.Sqrt(3), plain.BaseError!.Value.Micrometers, 1e-9);
         Assert.Equal(1, plain.Scale);
-        Numbers.HoldsToKernel(plain.Workings(Length.FromMicrometers(535)));
+        Numbers.CanBeWritten(plain.Workings(Length.FromMicrometers(535)));
         GaugeAdjustment shimmed = new(bare, Length.FromMicrometers(250), [Length.FromMicrometers(650)]);
         Numbers.Close(250.0 / 240, shimmed.Scale, 1e-11);
         Numbers.Close(125 * 250.0 / 240, shimmed.FilmOf(Length.FromMicrometers(535)).Micrometers, 1e-11);
-        Numbers.HoldsToKernel(shimmed.Workings(Length.FromMicrometers(535)));
+        Numbers.CanBeWritten(shimmed.Workings(Length.FromMicrometers(535)));
         Assert.True(plain.FilmOf(Length.FromMicrometers(400)).Meters < 0);
         Assert.Equal("base 410 µm, scale 1.042", shimmed.ToString());
         Assert.Null(new GaugeAdjustment([bare[0]]).BaseError);

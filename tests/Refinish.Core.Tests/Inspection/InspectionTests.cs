@@ -134,7 +134,7 @@ public class InspectionTests
         Assert.Equal(ComparisonOutcome.CannotBeJudged, new SlipComparison(floor.Readings, SlipClasses.HardFloors[0], true, "digital tribometer").Comparison.Outcome);
         Assert.Contains(floor.Cautions, caution => caution.Hazard == Hazard.Slip && caution.Sentence.Contains("not a test of a bathtub", StringComparison.Ordinal));
         Assert.Equal("0.465 wet by digital tribometer; 0.42 for ANSI A326.3 Interior, Wet floors; not a bathtub test", floor.ToString());
-        Numbers.HoldsToKernel(floor.Workings());
+        Numbers.CanBeWritten(floor.Workings());
         Numbers.Refuses("readings", () => _ = new SlipComparison([2.1], SlipClasses.HardFloors[1], true, "x"));
     }
 
@@ -151,7 +151,7 @@ public class InspectionTests
         SlipComparison swing = new([35, 38], SlipClasses.PendulumLow, true, "pendulum, soft slider, water");
         Assert.Equal(36, SlipClasses.PendulumLow.Least);
         Assert.Equal(ComparisonOutcome.Within, swing.Comparison.Outcome);
-        Assert.All([ramp, swing], one => Numbers.HoldsToKernel(one.Workings()));
+        Assert.All([ramp, swing], one => Numbers.CanBeWritten(one.Workings()));
         Numbers.Refuses("readings", () => _ = new SlipComparison([46], SlipClasses.Barefoot[0], true, "x"));
         Numbers.Refuses("least", () => _ = new SlipClass("x", SlipScale.RampAngle, 50, true, true, "x", "x", Source.Invented("test")));
         Numbers.Refuses("least", () => _ = new SlipClass("x", SlipScale.DynamicFriction, 0, true, true, "x", "x", Source.Invented("test")));

@@ -86,7 +86,7 @@ public class CustomerQuoteTests
         }
 
         Assert.Equal(quote.Items.Count(), quote.Items.Select(item => item.Id).Distinct().Count());
-        Numbers.HoldsToKernel(quote.Workings());
+        Numbers.CanBeWritten(quote.Workings());
     }
 
     [Fact]

@@ -38,8 +38,8 @@ public class HandoverTests
         Assert.Equal(trim.DrainTrimReady, trim.WaterFrom);
         FixtureHandover caulk = Only(Job with { Shop = Job.Shop with { DrainTrimWait = TimeSpan.Zero, CaulkWait = TimeSpan.FromDays(5) } });
         Assert.Equal(caulk.CaulkReady, caulk.WaterFrom);
-        Numbers.HoldsToKernel(trim.Workings());
-        Numbers.HoldsToKernel(plain.Workings());
+        Numbers.CanBeWritten(trim.Workings());
+        Numbers.CanBeWritten(plain.Workings());
         Numbers.Refuses("DrainTrimWait", () => _ = Job.Shop with { DrainTrimWait = TimeSpan.FromDays(15) });
     }
 
@@ -165,7 +165,7 @@ public class HandoverTests
         CoatRecord coat = record.Coats[0];
         Numbers.Close(25, coat.Per100OfFirst[1], 1e-12);
         Numbers.Near(8.9, coat.SurfaceAboveDewPoint.Kelvins, 0.05);
-        Numbers.HoldsToKernel(coat.Workings());
+        Numbers.CanBeWritten(coat.Workings());
         LifeRecord life = record.AgeOn(record.HandedOver!.Value.AddDays(730.5), failed: true);
         Numbers.Close(2, life.AgeYears, 1e-12);
         Assert.True(life.Failed);

@@ -81,7 +81,7 @@ public class NonBurningTests
         Assert.DoesNotContain(plan.Objections, one => one.Comparison?.Outcome == ComparisonOutcome.CannotBeJudged);
         Assert.Contains(Cautions.NonBurningVapour, air.Cautions);
         Assert.Contains(Cautions.StaysInFilm, air.Cautions);
-        Numbers.HoldsToKernel(air.Workings());
+        Numbers.CanBeWritten(air.Workings());
 
         JobPlan unknown = Job(Inert with { Flammability = Flammability.Unknown }).Plan();
         Assert.Contains(unknown.Objections, one => one.Kind == ObjectionKind.Flammability && one.Comparison?.Outcome == ComparisonOutcome.CannotBeJudged);
@@ -98,7 +98,7 @@ public class NonBurningTests
         CoatRun[] coats = [.. plan.Work!.Runs.Where(run => run.Layer.Product.Id == "quiet-topcoat")];
         Assert.NotEmpty(coats);
         Assert.All(coats, run => Numbers.Close(0.85 * run.LiquidMass.Grams, run.VolatileMass.Grams));
-        Assert.All(coats, run => Numbers.HoldsToKernel(run.Workings()));
+        Assert.All(coats, run => Numbers.CanBeWritten(run.Workings()));
         Assert.Equal("coalescent", Assert.Single(study.NotGivenOff).Name);
         double stripped = study.Emissions.Where(emission => emission.Name == "stripper").Sum(emission => emission.VolatileMass.Grams);
         Numbers.Close(

@@ -36,7 +36,7 @@ public class OwnProductTests
         Numbers.Close(0.25, cup.Parts[1].Mass / cup.Parts[0].Mass, 1e-12);
         Numbers.Close(0.10, cup.Parts[2].Mass / cup.Parts[0].Mass, 1e-12);
         Numbers.Close(cup.Total.CubicMeters, cup.Parts[3].FillLine.CubicMeters, 1e-12);
-        Numbers.HoldsToKernel(run.Workings());
+        Numbers.CanBeWritten(run.Workings());
 
         double millilitres = 80 + (25 / 1.05) + 10;
         double water = 0.15 * 880 * 0.0005;
@@ -64,7 +64,7 @@ public class OwnProductTests
         Numbers.Close(run.Demand.Sprayed.Liters * 66 / 1.05, run.VolatileMass.Grams, 1e-9);
         Numbers.Close(run.Demand.Sprayed.Liters * (594 + (0.05 * 998.15)) / 1.05, run.WaterMass.Grams, 1e-9);
         Numbers.Close(30 * 1.05 / 0.337, run.Demand.WetFilm.Thickness.Micrometers, 1e-9);
-        Numbers.HoldsToKernel(run.Workings());
+        Numbers.CanBeWritten(run.Workings());
         RoomAirPlan air = Assert.Single(plan.Air);
         Assert.Contains(air.Study!.Emissions, emission =>
             emission.Name == run.Id && Math.Abs(emission.VolatileMass.Grams - run.VolatileMass.Grams - run.WaterMass.Grams) < 1e-9);
@@ -127,7 +127,7 @@ public class OwnProductTests
         Assert.InRange((window.Closes!.Value - passes[0].Start).TotalHours, (4 * Math.Pow(2, 0.3)) - (1 / 60.0), 4 * Math.Pow(2, 0.3));
         DateTimeOffset ready = plan.Handover!.Fixtures[0].CoatingReady!.Value;
         Assert.InRange((ready - passes[1].End).TotalHours, 48 * Math.Sqrt(2), (48 * Math.Sqrt(2)) + (1 / 60.0));
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
     }
 
     [Fact]
@@ -200,12 +200,12 @@ public class OwnProductTests
         Numbers.Close(poured.StatedIndex!.Value, poured.PouredIndex!.Value, 1e-12);
         Numbers.Close((25 * 0.165 / 42.02) / (100 * 52 / 56100.0), poured.StatedIndex.Value, 1e-6);
         Assert.StartsWith("flexibiliser is 50 % too much against resin", poured.Meaning, StringComparison.Ordinal);
-        Numbers.HoldsToKernel(poured.Workings());
+        Numbers.CanBeWritten(poured.Workings());
 
         CupReading reading = new(new PouredMix(product, Volume.FromMilliliters(90 + (25 / 1.05)), Ratio.Zero), Volume.FromMilliliters(1));
         double b = 25 / 1.05;
         Numbers.Close((11 / (b - 1) / (10 / b)) - 1, reading.DeviationHigh.DecimalFractions, 1e-9);
-        Numbers.HoldsToKernel(reading.Workings());
+        Numbers.CanBeWritten(reading.Workings());
         CupReading smallest = new(new PouredMix(product, reading.SmallestTotal!.Value, Ratio.Zero), Volume.FromMilliliters(1));
         Numbers.Close(0.05, smallest.DeviationHigh.DecimalFractions, 1e-9);
 

@@ -26,7 +26,7 @@ public class PaymentPlanTests
         Assert.Equal([123.45m, 200m, 911.11m], Amounts(plan));
         Assert.Equal(["deposit", "start", "rest"], plan.Payments.Select(payment => payment.Id));
         Assert.Equal("deposit, on acceptance: 123.45", plan.Payments[0].ToString());
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
     }
 
     [Fact]
@@ -36,7 +36,7 @@ public class PaymentPlanTests
         PaymentPlan plan = new(Currency.Of("CHF"), 987.63m, 0.05m, [PaymentStage.OfShare("deposit", PaymentDue.OnAcceptance, Ratio.FromDecimalFractions(1.0 / 3)), Rest()]);
         Assert.Equal(987.65m, plan.Payable);
         Assert.Equal([329.20m, 658.45m], Amounts(plan));
-        Numbers.HoldsToKernel(plan.Workings());
+        Numbers.CanBeWritten(plan.Workings());
     }
 
     [Fact]

@@ -105,7 +105,7 @@ public class QuoteProperties
             if (Make(seed).Plan().Quote is CustomerQuote quote)
             {
                 quotes++;
-                Numbers.HoldsToKernel(quote.Workings());
+                Numbers.CanBeWritten(quote.Workings());
             }
         }
 

@@ -58,7 +58,7 @@ public class WindowTests
         ScheduledRun first = schedule.Runs[0];
         Assert.Equal([first.Run.Id], window.Next);
         Assert.True(first.Start >= window.Opens && first.End <= window.Closes);
-        Numbers.HoldsToKernel(window.Workings());
+        Numbers.CanBeWritten(window.Workings());
         Assert.Equal(
             ["promoter dry, after the end of wiping", "open time ends, after the end of wiping", "open time ends, after the beginning of wiping"],
             window.Workings().Steps.Select(step => step.Name));
@@ -93,7 +93,7 @@ public class WindowTests
             Near(Reached(run.SprayingFrom, closes), window.Closes!.Value, up: false);
         }
 
-        Assert.All(schedule.Windows, window => Numbers.HoldsToKernel(window.Workings()));
+        Assert.All(schedule.Windows, window => Numbers.CanBeWritten(window.Workings()));
         Assert.Contains(schedule.Windows, window => window.LastStroke < evening && window.Closes > evening);
 
         DateTimeOffset Reached(DateTimeOffset from, double hours)

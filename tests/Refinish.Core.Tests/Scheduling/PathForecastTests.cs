@@ -19,7 +19,7 @@ public class PathForecastTests
         Assert.Equal(TimeSpan.FromDays(24), work.Mean);
         Numbers.Near(5, Math.Pow(work.Deviation!.Value.TotalDays, 2), 1e-9);
         Numbers.Near(0.9633, work.ChanceBy(TimeSpan.FromDays(28))!.Value.DecimalFractions, 0.0002);
-        Numbers.HoldsToKernel(work.WorkingsOfChance(TimeSpan.FromDays(28)));
+        Numbers.CanBeWritten(work.WorkingsOfChance(TimeSpan.FromDays(28)));
     }
 
     [Fact]
@@ -60,7 +60,7 @@ public class PathForecastTests
         Numbers.Near(0.8936, work.ChanceBy(TimeSpan.FromDays(55))!.Value.DecimalFractions, 0.0005);
         Assert.Contains(work.MayTakeOver, time => time.Step.Id == "D");
         Assert.DoesNotContain(work.MayTakeOver, time => time.Step.Id == "B");
-        Numbers.HoldsToKernel(work.Workings());
+        Numbers.CanBeWritten(work.Workings());
     }
 
     [Fact]
@@ -111,7 +111,7 @@ public class PathForecastTests
             [Step("prime", 1, 1, 1), Step("coat", 1, 2, 3)], [new StepLag("prime", "coat", TimeSpan.FromDays(2), null, "drying")]);
         Assert.Equal(TimeSpan.FromDays(5), drying.Mean);
         Assert.Equal("120 h ± 8 h along prime → coat", drying.ToString());
-        Numbers.HoldsToKernel(drying.WorkingsOfChance(TimeSpan.FromDays(6)));
+        Numbers.CanBeWritten(drying.WorkingsOfChance(TimeSpan.FromDays(6)));
         PathForecast certain = Days("a 2 2 2", string.Empty);
         Assert.Equal(0, certain.ChanceBy(TimeSpan.FromDays(1.9))!.Value.Percent);
         Assert.Equal(100, certain.ChanceBy(TimeSpan.FromDays(2))!.Value.Percent);
@@ -130,7 +130,7 @@ public class PathForecastTests
         Assert.Empty(work.MayTakeOver);
         Numbers.Close(0.9, work.ChanceBy(work.TimeFor(Ratio.FromPercent(90))!.Value)!.Value.DecimalFractions, 1e-9);
         Assert.True(work.ChanceBy(work.Mean.Value)!.Value < work.ChanceBy(work.Mean.Value + TimeSpan.FromHours(1))!.Value);
-        Numbers.HoldsToKernel(work.WorkingsOfChance(work.Mean.Value + TimeSpan.FromHours(1)));
+        Numbers.CanBeWritten(work.WorkingsOfChance(work.Mean.Value + TimeSpan.FromHours(1)));
     }
 
     [Fact]
@@ -145,7 +145,7 @@ public class PathForecastTests
         Assert.Null(circle.TimeFor(Ratio.FromPercent(50)));
         Assert.Empty(circle.Governing);
         Assert.Empty(circle.MayTakeOver);
-        Numbers.HoldsToKernel(circle.Workings());
+        Numbers.CanBeWritten(circle.Workings());
         UncertainStep[] two = [Step("a", 1, 2, 3), Step("b", 1, 2, 3)];
         StepLag closing = new("a", "b", TimeSpan.Zero, TimeSpan.FromDays(1), "window");
         Assert.Throws<ArgumentException>(() => new PathForecast(two, [closing]));

@@ -22,7 +22,7 @@ public class SiteClockTests
         Assert.Equal(TimeSpan.FromHours(hours), schedule.Find("topcoat").Start - schedule.Find("prime").End);
         Assert.Equal(TimeSpan.FromHours(hours), schedule.Find("topcoat").Driver.Between);
         Assert.Empty(SiteVerifier.Breaches(schedule));
-        Numbers.HoldsToKernel(schedule.Workings());
+        Numbers.CanBeWritten(schedule.Workings());
     }
 
     [Fact]

@@ -53,7 +53,7 @@ public class SiteCrewTests
             Assert.Equal("demask: 10 h after coat (dry), then 13 h for working hours, then 5.5 h so as not to come early and wait",
                 link.ToString());
             Assert.Empty(SiteVerifier.Breaches(schedule));
-            Numbers.HoldsToKernel(schedule.Workings());
+            Numbers.CanBeWritten(schedule.Workings());
         }
     }
 

@@ -172,7 +172,7 @@ public class SiteOptimumTests
         {
             Assert.Empty(SiteVerifier.Breaches(schedule));
             Assert.Empty(SiteVerifier.PeopleBreaches(schedule));
-            Numbers.HoldsToKernel(schedule.Workings());
+            Numbers.CanBeWritten(schedule.Workings());
             IReadOnlyList<WorkingStep> derived = schedule.Workings().Steps;
             for (int i = 0; i < schedule.Steps.Count; i++)
             {

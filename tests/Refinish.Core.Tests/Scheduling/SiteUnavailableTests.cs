@@ -30,7 +30,7 @@ public class SiteUnavailableTests
         Assert.Equal([new TimeInterval(Monday, Monday.AddHours(1)), new TimeInterval(Monday.AddHours(2), Monday.AddHours(4))],
             mask.Steps[0].Pieces);
         Assert.Equal(TimeSpan.FromHours(3), mask.Visits[0].Worked);
-        Numbers.HoldsToKernel(mask.Workings());
+        Numbers.CanBeWritten(mask.Workings());
         SiteSchedule coat = Plan([Step("coat", 3, null) with { Unavailable = [Hours(8, 1), Hours(4, 1), Hours(2, 2), Hours(3, 2)] }]);
         Assert.Equal(Monday.AddHours(5), coat.Steps[0].Start);
         SiteSchedule wait = Plan([Step("wait", 2, null) with { People = 0, Unavailable = [Hours(1, 1)] }]);

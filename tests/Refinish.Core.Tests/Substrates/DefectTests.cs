@@ -91,8 +91,8 @@ public class DefectTests
         Numbers.Close(k * k * k * new Chip(Mm(10), Mm(2)).CavityVolume.CubicMeters, new Chip(Mm(10 * k), Mm(2 * k)).CavityVolume.CubicMeters, 1e-12);
         Numbers.Close(k * k * k * new WornPatch(Mm(90), Mm(40), Mm(1)).CavityVolume.CubicMeters, new WornPatch(Mm(90 * k), Mm(40 * k), Mm(k)).CavityVolume.CubicMeters, 1e-12);
         Numbers.Close(k * k * k * new Crack(Mm(90), Mm(2), Mm(1), true).CavityVolume.CubicMeters, new Crack(Mm(90 * k), Mm(2 * k), Mm(k), true).CavityVolume.CubicMeters, 1e-12);
-        Numbers.HoldsToKernel(new FillerVolume(new LowSpot(Mm(100 * k), Mm(50), Mm(k), Mm(10)), FillerPolicy.Generic).Workings());
-        Numbers.HoldsToKernel(new FillerVolume(new Chip(Mm(10 * k), Mm(7 * k), Mm(k)), FillerPolicy.Generic).Workings());
+        Numbers.CanBeWritten(new FillerVolume(new LowSpot(Mm(100 * k), Mm(50), Mm(k), Mm(10)), FillerPolicy.Generic).Workings());
+        Numbers.CanBeWritten(new FillerVolume(new Chip(Mm(10 * k), Mm(7 * k), Mm(k)), FillerPolicy.Generic).Workings());
     }
 
     [Fact]

@@ -23,11 +23,11 @@ public sealed record AirSpeedGuide
     public AirSpeedGuide(string name, Speed? least, Speed? most, Standing standing, Source source)
     {
         Bounds speeds = Bounds.Positive(Measure.AirSpeed, 50);
-        Name = Guard.Named(name, nameof(name));
+        Name = Guard.Named(name);
         this.least = least is Speed low ? Guard.Within(low, speeds, nameof(least)) : null;
         this.most = most is Speed high ? Guard.Within(high, speeds, nameof(most)) : null;
-        Standing = Guard.Defined(standing, nameof(standing));
-        Source = Guard.NotNull(source, nameof(source));
+        Standing = Guard.Defined(standing);
+        Source = Guard.NotNull(source);
     }
 
     /// <summary>Air that comes in through a window or door opened for it: at most 500 ft/min, so that the fan is not starved.</summary>
@@ -71,7 +71,7 @@ public sealed record AirSpeedGuide
     /// <param name="speed">The speed, 0 or more.</param>
     /// <returns>One or two comparisons; one that cannot be judged when the guide has neither end.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="speed"/> is negative.</exception>
-    public IReadOnlyList<LimitComparison> Compare(Speed speed) => Compare(Guard.Within(speed, Bounds.NotNegative(Measure.AirSpeed), nameof(speed)), null, null);
+    public IReadOnlyList<LimitComparison> Compare(Speed speed) => Compare(Guard.Within(speed, Bounds.NotNegative(Measure.AirSpeed)), null, null);
 
     /// <summary>The name and the speeds.</summary>
     /// <returns>Text such as <c>vapour in an exhaust duct: 5.08 m/s to 10.16 m/s</c>.</returns>

@@ -62,8 +62,8 @@ public sealed record DilutionAir
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="liquid"/> is outside its range.</exception>
     public DilutionAir(Volume liquid, Solvent solvent)
     {
-        this.liquid = Guard.Within(liquid, Bounds.Positive(Measure.Capacity, 1), nameof(liquid));
-        Solvent = Guard.NotNull(solvent, nameof(solvent));
+        this.liquid = Guard.Within(liquid, Bounds.Positive(Measure.Capacity, 1));
+        Solvent = Guard.NotNull(solvent);
     }
 
     /// <summary>The liquid.</summary>
@@ -77,7 +77,7 @@ public sealed record DilutionAir
     public Ratio OfLimit
     {
         get => Ratio.FromDecimalFractions(share);
-        init => share = Guard.Within(value, Bounds.Between(1e-3, 1, Measure.Percent), nameof(OfLimit));
+        init => share = Guard.Within(value, Bounds.Between(1e-3, 1, Measure.Percent));
     }
 
     /// <summary>Over which time the liquid evaporates, 1 s to 30 days, for the airflow; <see langword="null"/> unless given.</summary>
@@ -91,11 +91,7 @@ public sealed record DilutionAir
 
     /// <summary>The mixing factor of the airflow, 1 (perfect) to 10 (poor); 1 unless given, which no real room reaches.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double MixingFactor
-    {
-        get => mixing;
-        init => mixing = Guard.Within(value, Bounds.Between(1, 10, Measure.Number), nameof(MixingFactor));
-    }
+    public double MixingFactor { get => mixing; init => mixing = Guard.Within(value, Bounds.Between(1, 10, Measure.Number)); }
 
     /// <summary>The vapour it makes at 70 °F and 1 atm.</summary>
     public Volume Vapour => Volume.FromCubicMeters(Evaporated().Value);
@@ -104,8 +100,7 @@ public sealed record DilutionAir
     /// Air by the form of the regulation; 0 for what does not burn, <see langword="null"/> when the limit is not known or
     /// <see cref="OfLimit"/> is not a quarter.
     /// </summary>
-    public Volume? Printed =>
-        share != Quarter ? null : Limit is null ? None : Volume.FromCubicMeters(ByForm().Value);
+    public Volume? Printed => share != Quarter ? null : Limit is null ? None : Volume.FromCubicMeters(ByForm().Value);
 
     /// <summary>
     /// Air by the exact form, which is never less; 0 for what does not burn, <see langword="null"/> when the limit is not known.
@@ -122,8 +117,7 @@ public sealed record DilutionAir
     /// How far the table is from the form worked out, <see cref="Tabled"/> over <see cref="Printed"/> less 1: rounding and another limit.
     /// Below 0 the table asks for less air. <see langword="null"/> where one of the two is missing or 0.
     /// </summary>
-    public Ratio? TabledDifference =>
-        Row is not null && Printed > Volume.Zero ? Ratio.FromDecimalFractions(TableOverForm().Value) : null;
+    public Ratio? TabledDifference => Row is not null && Printed > Volume.Zero ? Ratio.FromDecimalFractions(TableOverForm().Value) : null;
 
     /// <summary>
     /// Flow of fresh air, mixing factor included, while the liquid evaporates steadily over <see cref="EvaporationTime"/>; 0 for what does

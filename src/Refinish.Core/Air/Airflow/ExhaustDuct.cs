@@ -26,8 +26,8 @@ public sealed record ExhaustDuct
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ExhaustDuct(VolumeFlow flow, Length diameter)
     {
-        this.flow = Guard.Within(flow, Bounds.NotNegative(Measure.Airflow, 10), nameof(flow));
-        this.diameter = Guard.Within(diameter, Bounds.Between(0.03, 1.5, Measure.Length), nameof(diameter));
+        this.flow = Guard.Within(flow, Bounds.NotNegative(Measure.Airflow, 10));
+        this.diameter = Guard.Within(diameter, Bounds.Between(0.03, 1.5, Measure.Length));
     }
 
     /// <summary>The flow.</summary>

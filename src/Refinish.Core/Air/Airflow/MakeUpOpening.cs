@@ -27,8 +27,8 @@ public sealed record MakeUpOpening
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public MakeUpOpening(VolumeFlow flow, Speed speed)
     {
-        this.flow = Guard.Within(flow, Bounds.Positive(Measure.Airflow, 10), nameof(flow));
-        this.speed = Guard.Within(speed, Bounds.Between(0.1, 10, Measure.AirSpeed), nameof(speed));
+        this.flow = Guard.Within(flow, Bounds.Positive(Measure.Airflow, 10));
+        this.speed = Guard.Within(speed, Bounds.Between(0.1, 10, Measure.AirSpeed));
     }
 
     /// <summary>The flow.</summary>

@@ -54,7 +54,7 @@ public sealed record TracerDecay
     /// <exception cref="ArgumentOutOfRangeException">All are of one time.</exception>
     public TracerDecay(IReadOnlyList<TracerReading> readings)
     {
-        this.readings = Guard.List(readings, nameof(readings), 2);
+        this.readings = Guard.List(readings, 2);
         double span = this.readings.Max(reading => reading.Seconds) - this.readings.Min(reading => reading.Seconds);
         Guard.Rule(span >= 1, nameof(readings), span, Measure.Minutes, "readings that lie at least 1 s apart");
     }
@@ -70,8 +70,7 @@ public sealed record TracerDecay
     public Ratio Background
     {
         get => Ratio.FromDecimalFractions(background);
-        init => background =
-            Guard.Within(value, Bounds.Below(0, readings.Min(reading => reading.Fraction), Measure.PartsPerMillion), nameof(Background));
+        init => background = Guard.Within(value, Bounds.Below(0, readings.Min(reading => reading.Fraction), Measure.PartsPerMillion));
     }
 
     /// <summary>Confidence of the interval, 50 to 99.9 %; 95 % unless given.</summary>
@@ -79,7 +78,7 @@ public sealed record TracerDecay
     public Ratio Confidence
     {
         get => Ratio.FromDecimalFractions(confidence);
-        init => confidence = Guard.Within(value, Bounds.Between(0.5, 0.999 + 1e-12, Measure.Percent), nameof(Confidence));
+        init => confidence = Guard.Within(value, Bounds.Between(0.5, 0.999 + 1e-12, Measure.Percent));
     }
 
     /// <summary>Volume of the room's air, 2 to 500 m³, for the airflow; <see langword="null"/> unless given.</summary>

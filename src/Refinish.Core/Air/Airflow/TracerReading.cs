@@ -15,8 +15,8 @@ public sealed record TracerReading
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public TracerReading(TimeSpan time, Ratio concentration)
     {
-        seconds = Guard.Within(time, Bounds.NotNegative(Measure.Minutes, 7 * 86400), nameof(time));
-        fraction = Guard.Within(concentration, Bounds.Positive(Measure.PartsPerMillion, 1), nameof(concentration));
+        seconds = Guard.Within(time, Bounds.NotNegative(Measure.Minutes, 7 * 86400));
+        fraction = Guard.Within(concentration, Bounds.Positive(Measure.PartsPerMillion, 1));
     }
 
     /// <summary>Time from the zero that all readings share.</summary>

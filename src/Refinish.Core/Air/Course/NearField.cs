@@ -36,9 +36,9 @@ public sealed record NearField
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public NearField(Area freeSurface, Volume volume, Speed randomAirSpeed)
     {
-        surface = Guard.Within(freeSurface, Bounds.Positive(Measure.Area, 100), nameof(freeSurface));
-        this.volume = Guard.Within(volume, Bounds.Positive(Measure.RoomVolume, 100), nameof(volume));
-        speed = Guard.Within(randomAirSpeed, Bounds.Positive(Measure.AirSpeed, 5), nameof(randomAirSpeed));
+        surface = Guard.Within(freeSurface, Bounds.Positive(Measure.Area, 100));
+        this.volume = Guard.Within(volume, Bounds.Positive(Measure.RoomVolume, 100));
+        speed = Guard.Within(randomAirSpeed, Bounds.Positive(Measure.AirSpeed, 5));
     }
 
     private NearField(Func<Trace?, Num> surfaceOf, Func<Trace?, Num> volumeOf, Speed randomAirSpeed)
@@ -67,7 +67,7 @@ public sealed record NearField
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static NearField Hemisphere(Length radius, Speed randomAirSpeed)
     {
-        double r = Guard.Within(radius, Bounds.Between(0.1, 2, Measure.Distance), nameof(radius));
+        double r = Guard.Within(radius, Bounds.Between(0.1, 2, Measure.Distance));
         return new NearField(t => 2 * t.Pi() * R(t) * R(t), t => 2 * t.Pi() * R(t) * R(t) * R(t) / 3, randomAirSpeed);
 
         Num R(Trace? t) => t.Given("r_N", r, Measure.Distance);
@@ -82,9 +82,9 @@ public sealed record NearField
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static NearField Box(Length length, Length width, Length height, Speed randomAirSpeed)
     {
-        double l = Guard.Within(length, Bounds.Between(0.1, 5, Measure.Distance), nameof(length));
-        double w = Guard.Within(width, Bounds.Between(0.1, 5, Measure.Distance), nameof(width));
-        double h = Guard.Within(height, Bounds.Between(0.1, 3, Measure.Distance), nameof(height));
+        double l = Guard.Within(length, Bounds.Between(0.1, 5, Measure.Distance));
+        double w = Guard.Within(width, Bounds.Between(0.1, 5, Measure.Distance));
+        double h = Guard.Within(height, Bounds.Between(0.1, 3, Measure.Distance));
         return new NearField(t => (L(t) * W(t)) + (2 * (L(t) + W(t)) * H(t)), t => L(t) * W(t) * H(t), randomAirSpeed);
 
         Num L(Trace? t) => t.Given("L_N", l, Measure.Distance);
@@ -102,8 +102,7 @@ public sealed record NearField
 
     /// <summary>How the interzonal flow follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings() =>
-        Trace.Of("Near field", [.. surfaceOf is null ? [] : (Func<Trace, Num>[])[Surface, Inside], Exchange]);
+    public Workings Workings() => Trace.Of("Near field", [.. surfaceOf is null ? [] : (Func<Trace, Num>[])[Surface, Inside], Exchange]);
 
     /// <summary>Volume and interzonal flow.</summary>
     /// <returns>Text such as <c>1.0723 m³, 723.82 m³/h each way</c>.</returns>

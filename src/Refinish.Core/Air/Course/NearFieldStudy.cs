@@ -29,8 +29,8 @@ public sealed class NearFieldStudy
     /// <exception cref="ArgumentOutOfRangeException">The near field is larger than half of the room.</exception>
     public NearFieldStudy(AirStudy study, NearField nearField)
     {
-        Study = Guard.NotNull(study, nameof(study));
-        NearField = Guard.NotNull(nearField, nameof(nearField));
+        Study = Guard.NotNull(study);
+        NearField = Guard.NotNull(nearField);
         double volume = nearField.Volume.CubicMeters;
         Guard.Rule(volume <= study.RoomVolume / 2, nameof(nearField), volume, Measure.RoomVolume, "at most half of the room, ", study.RoomVolume / 2);
         Zones = new Zones(study, nearField);
@@ -92,8 +92,7 @@ public sealed class NearFieldStudy
                 cautions.Insert(0, Refinish.Cautions.Flammable);
             }
 
-            if (!cautions.Contains(Refinish.Cautions.ImmediatelyDangerous)
-                && Exposure.Any(ExposureComparisons.IsImmediatelyDangerous))
+            if (!cautions.Contains(Refinish.Cautions.ImmediatelyDangerous) && Exposure.Any(ExposureComparisons.IsImmediatelyDangerous))
             {
                 cautions.Insert(0, Refinish.Cautions.ImmediatelyDangerous);
             }
@@ -135,7 +134,7 @@ public sealed class NearFieldStudy
     public MassBalance BalanceAt(Solvent solvent, TimeSpan time)
     {
         double seconds = AirStudy.Time(time, nameof(time));
-        if (Study.Load.IndexOfKept(Guard.NotNull(solvent, nameof(solvent)).CasNumber) >= 0)
+        if (Study.Load.IndexOfKept(Guard.NotNull(solvent).CasNumber) >= 0)
         {
             return Study.BalanceAt(solvent, time);
         }

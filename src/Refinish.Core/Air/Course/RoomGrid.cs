@@ -117,8 +117,6 @@ internal sealed class RoomGrid
     public static double LagOf(double changes, double rate, double y, double decay, double filmDecay)
     {
         double apart = (changes - rate) * y;
-        return Math.Abs(apart) > 0.05
-            ? (filmDecay - decay) / (changes - rate)
-            : y * filmDecay * PhiFunctions.Phi1Near(-apart);
+        return Math.Abs(apart) > 0.05 ? (filmDecay - decay) / (changes - rate) : y * filmDecay * PhiFunctions.Phi1Near(-apart);
     }
 }

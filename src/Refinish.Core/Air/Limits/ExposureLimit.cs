@@ -24,43 +24,23 @@ public sealed record ExposureLimit
 
     /// <summary>Chemical Abstracts Service registry number of the substance.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string CasNumber
-    {
-        get;
-        init => field = Guard.Registry(value, nameof(CasNumber));
-    }
+    public required string CasNumber { get; init => field = Guard.Registry(value); }
 
     /// <summary>The substance's name.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Substance
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Substance));
-    }
+    public required string Substance { get; init => field = Guard.Named(value); }
 
     /// <summary>Whose limit it is, such as "OSHA PEL".</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Authority
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Authority));
-    }
+    public required string Authority { get; init => field = Guard.Named(value); }
 
     /// <summary>Where it applies.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Jurisdiction
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Jurisdiction));
-    }
+    public required string Jurisdiction { get; init => field = Guard.Named(value); }
 
     /// <summary>Over which time.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public required ExposureLimitKind Kind
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Kind));
-    }
+    public required ExposureLimitKind Kind { get; init => field = Guard.Defined(value); }
 
     /// <summary>
     /// Over how many minutes the source averages a ceiling, or for how long it lets a brief peak last; up to 8 h, <see langword="null"/>
@@ -103,26 +83,14 @@ public sealed record ExposureLimit
 
     /// <summary>Date or edition of the figure, as text.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string AsOf
-    {
-        get;
-        init => field = Guard.Named(value, nameof(AsOf));
-    }
+    public required string AsOf { get; init => field = Guard.Named(value); }
 
     /// <summary>How well the figure has been looked up.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public required Standing Standing
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Standing));
-    }
+    public required Standing Standing { get; init => field = Guard.Defined(value); }
 
     /// <summary>Where the figure stands.</summary>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The limit by volume for a vapour of the given molar mass.</summary>
     /// <param name="molarMass">More than 0 and at most 1000 g/mol.</param>
@@ -132,7 +100,7 @@ public sealed record ExposureLimit
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="molarMass"/> is outside its range.</exception>
     public Ratio? VolumeFractionOf(MolarMass molarMass)
     {
-        double molar = Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1), nameof(molarMass));
+        double molar = Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1));
         return VolumeFraction
             ?? (massConcentration is double mass
                 ? Ratio.FromDecimalFractions(AirKernel.VolumeFraction(mass, AirKernel.MolarVolume, molar).Value)
@@ -148,7 +116,7 @@ public sealed record ExposureLimit
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="molarMass"/> is outside its range.</exception>
     public MassConcentration? MassConcentrationOf(MolarMass molarMass)
     {
-        double molar = Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1), nameof(molarMass));
+        double molar = Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1));
         return volumeFraction is double fraction
             ? UnitsNet.MassConcentration.FromKilogramsPerCubicMeter(fraction * molar / AirKernel.MolarVolume)
             : MassConcentration;

@@ -46,40 +46,24 @@ public sealed record FlammableShare
     public required Ratio Share
     {
         get => Ratio.FromDecimalFractions(share);
-        init => share = Guard.Within(value, Bounds.Positive(Measure.Percent, Most), nameof(Share));
+        init => share = Guard.Within(value, Bounds.Positive(Measure.Percent, Most));
     }
 
     /// <summary>Regulation, insurer or shop that sets the line.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Authority
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Authority));
-    }
+    public required string Authority { get; init => field = Guard.Named(value); }
 
     /// <summary>State, county or policy in which the line holds.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Jurisdiction
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Jurisdiction));
-    }
+    public required string Jurisdiction { get; init => field = Guard.Named(value); }
 
     /// <summary>Date or edition of the rule, as text.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string AsOf
-    {
-        get;
-        init => field = Guard.Named(value, nameof(AsOf));
-    }
+    public required string AsOf { get; init => field = Guard.Named(value); }
 
     /// <summary>Where the figure comes from and how well it was looked up.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The share and whose it is.</summary>
     /// <returns>Text such as <c>25 % of the lower flammable limit, International Mechanical Code</c>.</returns>

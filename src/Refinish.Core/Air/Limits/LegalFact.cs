@@ -14,12 +14,12 @@ public sealed record LegalFact
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="standing"/> is not a named value.</exception>
     public LegalFact(string subject, string jurisdiction, string date, string sentence, Standing standing, Source source)
     {
-        Subject = Guard.Named(subject, nameof(subject));
-        Jurisdiction = Guard.Named(jurisdiction, nameof(jurisdiction));
-        Date = Guard.Named(date, nameof(date));
-        Sentence = Guard.Named(sentence, nameof(sentence));
-        Standing = Guard.Defined(standing, nameof(standing));
-        Source = Guard.NotNull(source, nameof(source));
+        Subject = Guard.Named(subject);
+        Jurisdiction = Guard.Named(jurisdiction);
+        Date = Guard.Named(date);
+        Sentence = Guard.Named(sentence);
+        Standing = Guard.Defined(standing);
+        Source = Guard.NotNull(source);
     }
 
     /// <summary>What it is about.</summary>

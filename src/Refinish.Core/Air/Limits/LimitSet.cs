@@ -26,46 +26,26 @@ public sealed record LimitSet
 
     /// <summary>Identifier of the set, without a slash.</summary>
     /// <exception cref="ArgumentException">Empty, or with a slash.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Id(value); }
 
     /// <summary>Whose limits they are, as comparisons tell it.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>Where they hold.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Jurisdiction
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Jurisdiction));
-    }
+    public required string Jurisdiction { get; init => field = Guard.Named(value); }
 
     /// <summary>As of when the set was put together, as text; each limit has its own date beside it.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string AsOf
-    {
-        get;
-        init => field = Guard.Named(value, nameof(AsOf));
-    }
+    public required string AsOf { get; init => field = Guard.Named(value); }
 
     /// <summary>
     /// Limits for what is breathed; none unless given. Of several for one substance and kind the lowest counts. A limit for the mist of
     /// polyisocyanates is one by mass for 28182-81-2.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<ExposureLimit> Exposure
-    {
-        get;
-        init => field = Guard.List(value, nameof(Exposure));
-    }
+    public IReadOnlyList<ExposureLimit> Exposure { get; init => field = Guard.List(value); }
     = ValueList<ExposureLimit>.Empty;
 
     /// <summary>
@@ -82,29 +62,17 @@ public sealed record LimitSet
 
     /// <summary>Limits on volatile organic compounds, all of which a product has to keep; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<VocLimit> Voc
-    {
-        get;
-        init => field = Guard.List(value, nameof(Voc));
-    }
+    public IReadOnlyList<VocLimit> Voc { get; init => field = Guard.List(value); }
     = ValueList<VocLimit>.Empty;
 
     /// <summary>What a floor that is to grip is measured against when it is finished; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<SlipClass> Slip
-    {
-        get;
-        init => field = Guard.List(value, nameof(Slip));
-    }
+    public IReadOnlyList<SlipClass> Slip { get; init => field = Guard.List(value); }
     = ValueList<SlipClass>.Empty;
 
     /// <summary>Limits and action values on a person's daily noise; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<NoiseLimit> Noise
-    {
-        get;
-        init => field = Guard.List(value, nameof(Noise));
-    }
+    public IReadOnlyList<NoiseLimit> Noise { get; init => field = Guard.List(value); }
     = ValueList<NoiseLimit>.Empty;
 
     /// <summary>
@@ -123,7 +91,7 @@ public sealed record LimitSet
     /// <exception cref="ArgumentNullException"><paramref name="other"/> is missing.</exception>
     public LimitSet JoinedWith(LimitSet other)
     {
-        Guard.NotNull(other, nameof(other));
+        Guard.NotNull(other);
         FlammableShare? flammable = Flammable is null && other.Flammable is null
             ? null
             : FlammableShare.Stricter(FlammableLine, other.FlammableLine);
@@ -153,7 +121,7 @@ public sealed record LimitSet
                 limit.Kind != ExposureLimitKind.Idlh && (limit.VolumeFraction is not null || limit.MassConcentration is not null))
                 .Select(limit => limit.CasNumber),
             StringComparer.Ordinal);
-        Guard.NotNull(other, nameof(other));
+        Guard.NotNull(other);
         return this with
         {
             Id = Id + "-filled-from-" + other.Id,

@@ -99,7 +99,7 @@ public static class PublishedLimits
     /// <exception cref="ArgumentException"><paramref name="casNumber"/> is empty.</exception>
     public static IReadOnlyList<ExposureLimit> For(string casNumber)
     {
-        Guard.Named(casNumber, nameof(casNumber));
+        Guard.Named(casNumber);
         return new ValueList<ExposureLimit>(All.Where(limit => string.Equals(limit.CasNumber, casNumber, StringComparison.Ordinal)));
     }
 

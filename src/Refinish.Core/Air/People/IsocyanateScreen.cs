@@ -37,25 +37,17 @@ public sealed record IsocyanateScreen
     private readonly double? limit;
 
     /// <summary>The room.</summary>
-    public required Room Room
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Room));
-    }
+    public required Room Room { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Its exhaust.</summary>
-    public required Exhaust Exhaust
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Exhaust));
-    }
+    public required Exhaust Exhaust { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Mixed product sprayed, without reducer; more than 0 and at most 100 kg.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Mass CoatingMass
     {
         get => Mass.FromKilograms(coatingMass);
-        init => coatingMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 100), nameof(CoatingMass));
+        init => coatingMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 100));
     }
 
     /// <summary>How long spraying lasts, more than 0 and at most 24 h.</summary>
@@ -65,7 +57,7 @@ public sealed record IsocyanateScreen
         get;
         init
         {
-            Guard.Within(value, Bounds.Positive(Measure.Minutes, 86400), nameof(SprayTime));
+            Guard.Within(value, Bounds.Positive(Measure.Minutes, 86400));
             field = value;
         }
     }
@@ -75,7 +67,7 @@ public sealed record IsocyanateScreen
     public required Ratio IsocyanateFraction
     {
         get => Ratio.FromDecimalFractions(isocyanateFraction);
-        init => isocyanateFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(IsocyanateFraction));
+        init => isocyanateFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1));
     }
 
     /// <summary>
@@ -86,7 +78,7 @@ public sealed record IsocyanateScreen
     public required Ratio TransferEfficiency
     {
         get => Ratio.FromDecimalFractions(transferEfficiency);
-        init => transferEfficiency = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(TransferEfficiency));
+        init => transferEfficiency = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>Part of the overspray that stays in the air; more than 0 and at most 100 %. There is no default, because there is no measured value.</summary>
@@ -94,7 +86,7 @@ public sealed record IsocyanateScreen
     public required Ratio AirborneFraction
     {
         get => Ratio.FromDecimalFractions(airborneFraction);
-        init => airborneFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1), nameof(AirborneFraction));
+        init => airborneFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1));
     }
 
     /// <summary>The limit for polyisocyanates to hold it against, 1 pg/m³ to 1 kg/m³; <see langword="null"/> when none is known.</summary>
@@ -108,11 +100,7 @@ public sealed record IsocyanateScreen
     }
 
     /// <summary>Whose limit that is, or why there is none.</summary>
-    public required Source LimitSource
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(LimitSource));
-    }
+    public required Source LimitSource { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Whose limit that is, where and as of when, in words; <see langword="null"/> unless given.</summary>
     public string? Whose { get; init; }

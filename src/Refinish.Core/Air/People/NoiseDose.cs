@@ -48,9 +48,9 @@ public sealed record NoiseDose
     /// <exception cref="ArgumentOutOfRangeException">The stretches are longer than a day.</exception>
     public NoiseDose(string person, IReadOnlyList<NoiseSpan> spans, NoiseLimit limit)
     {
-        Person = Guard.Named(person, nameof(person));
-        this.spans = Guard.List(spans, nameof(spans));
-        Limit = Guard.NotNull(limit, nameof(limit));
+        Person = Guard.Named(person);
+        this.spans = Guard.List(spans);
+        Limit = Guard.NotNull(limit);
         double together = spans.Sum(span => span.Time.TotalSeconds);
         Guard.Rule(together <= 24 * 3600, nameof(spans), together, Measure.Hours, "stretches of one day, at most 24 h together");
         known = Together().Value;
@@ -128,7 +128,7 @@ public sealed record NoiseDose
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="noiseReductionRating"/> is outside its range.</exception>
     public Level? Under(Level noiseReductionRating)
     {
-        double rating = Guard.Within(noiseReductionRating, Bounds.Between(7, 40, Measure.SoundLevel), nameof(noiseReductionRating));
+        double rating = Guard.Within(noiseReductionRating, Bounds.Between(7, 40, Measure.SoundLevel));
         return DailyLevel is null ? null : Level.FromDecibels(EightHour().Value - ((rating - 7) / 2));
     }
 

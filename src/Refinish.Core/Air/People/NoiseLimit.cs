@@ -27,34 +27,22 @@ public sealed record NoiseLimit
 
     /// <summary>Whose it is and which of theirs, such as "OSHA PEL".</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Authority
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Authority));
-    }
+    public required string Authority { get; init => field = Guard.Named(value); }
 
     /// <summary>Country or state in which the limit holds.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Jurisdiction
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Jurisdiction));
-    }
+    public required string Jurisdiction { get; init => field = Guard.Named(value); }
 
     /// <summary>A-weighted level that makes a dose of 100 % in eight hours, 60 to 120 dB.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Level CriterionLevel
-    {
-        get => Level.FromDecibels(criterion);
-        init => criterion = Guard.Within(value, Levels, nameof(CriterionLevel));
-    }
+    public required Level CriterionLevel { get => Level.FromDecibels(criterion); init => criterion = Guard.Within(value, Levels); }
 
     /// <summary>By how much louder noise has to be for half the time, 3 to 5 dB.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Level ExchangeRate
     {
         get => Level.FromDecibels(exchange);
-        init => exchange = Guard.Within(value, Bounds.Between(3, 5, Measure.SoundLevel), nameof(ExchangeRate));
+        init => exchange = Guard.Within(value, Bounds.Between(3, 5, Measure.SoundLevel));
     }
 
     /// <summary>Level below which noise does not count, 60 to 120 dB; <see langword="null"/> where all of it does.</summary>
@@ -67,34 +55,22 @@ public sealed record NoiseLimit
 
     /// <summary>What it asks for where a day passes it, in a sentence without a full stop.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string AsksFor
-    {
-        get;
-        init => field = Guard.Named(value, nameof(AsksFor));
-    }
+    public required string AsksFor { get; init => field = Guard.Named(value); }
 
     /// <summary>Date or edition of the figure, as text.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string AsOf
-    {
-        get;
-        init => field = Guard.Named(value, nameof(AsOf));
-    }
+    public required string AsOf { get; init => field = Guard.Named(value); }
 
     /// <summary>Where the figures come from and how well they were looked up.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>How long a level makes a dose of 100 %.</summary>
     /// <param name="level">A-weighted level, 60 to 140 dB.</param>
     /// <returns>The reference duration, whether the level is counted or not.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="level"/> is outside its range.</exception>
     public TimeSpan ReferenceDuration(Level level) =>
-        Durations.FromSeconds((AirStudy.EightHours / Louder(Guard.Within(level, NoiseSpan.Levels, nameof(level)))).Value);
+        Durations.FromSeconds((AirStudy.EightHours / Louder(Guard.Within(level, NoiseSpan.Levels))).Value);
 
     /// <summary>The level and whose it is.</summary>
     /// <returns>Text such as <c>OSHA PEL: 90 dB over 8 h, 5 dB for half the time</c>.</returns>

@@ -23,9 +23,9 @@ public sealed record NoiseSpan
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public NoiseSpan(string work, Level? level, TimeSpan time)
     {
-        Work = Guard.Named(work, nameof(work));
+        Work = Guard.Named(work);
         this.level = level is Level known ? Guard.Within(known, Levels, nameof(level)) : null;
-        Guard.Within(time, Bounds.Positive(Measure.Hours, 24 * 3600), nameof(time));
+        Guard.Within(time, Bounds.Positive(Measure.Hours, 24 * 3600));
         Time = time;
     }
 

@@ -38,8 +38,8 @@ public sealed record RespiratorCheck
     /// 0.</exception>
     public RespiratorCheck(RespiratorClass respirator, LimitComparison exposure, bool asksForAir, bool isImmediatelyDangerous)
     {
-        Respirator = Guard.NotNull(respirator, nameof(respirator));
-        Exposure = Guard.NotNull(exposure, nameof(exposure));
+        Respirator = Guard.NotNull(respirator);
+        Exposure = Guard.NotNull(exposure);
         if (exposure.Sense != LimitSense.AtMost)
         {
             throw new ArgumentException("exposure has a limit from below; allowed: one that may at most be so much.", nameof(exposure));
@@ -95,8 +95,7 @@ public sealed record RespiratorCheck
 
     /// <summary>How ratio, largest use and the inside follow; without steps where value or limit is not known.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings() => Trace.Of(
-        "Respirator: " + Respirator.Name, HazardRatio is null ? [] : [Ratio, Use, Inside]);
+    public Workings Workings() => Trace.Of("Respirator: " + Respirator.Name, HazardRatio is null ? [] : [Ratio, Use, Inside]);
 
     /// <summary>The kind, its factor and by how much that falls short, in plain words.</summary>
     /// <returns>Text such as <c>supplied air, continuous flow, half mask: 50, 1.5 times too little</c>.</returns>

@@ -75,7 +75,7 @@ public sealed record RespiratorClass
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is negative, infinite or NaN.</exception>
     public static IReadOnlyList<RespiratorClass> AtLeast(double factor)
     {
-        double least = Guard.Within(factor, Bounds.NotNegative(Measure.Number), nameof(factor));
+        double least = Guard.Within(factor, Bounds.NotNegative(Measure.Number));
         return new ValueList<RespiratorClass>(
             All.Where(kind => kind.AssignedProtectionFactor >= least).OrderBy(kind => kind.AssignedProtectionFactor));
     }

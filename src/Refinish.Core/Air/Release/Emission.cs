@@ -24,11 +24,7 @@ public abstract record Emission
 
     /// <summary>What this is, such as "topcoat, first coat".</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>When it begins to be put on, counted from the start of the study; 0 to 60 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -37,7 +33,7 @@ public abstract record Emission
         get;
         init
         {
-            Guard.Within(value, Bounds.NotNegative(Measure.Hours, 60 * 86400), nameof(Start));
+            Guard.Within(value, Bounds.NotNegative(Measure.Hours, 60 * 86400));
             field = value;
         }
     }
@@ -50,17 +46,13 @@ public abstract record Emission
     public required Mass VolatileMass
     {
         get => Mass.FromKilograms(volatileMass);
-        init => volatileMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 100), nameof(VolatileMass));
+        init => volatileMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 100));
     }
 
     /// <summary>What it is made of, water included where it is given, as shares of the mass that add up to 100 %.</summary>
     /// <exception cref="ArgumentException">The list is empty, an entry is missing, or a solvent is named twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The shares do not add up to 100 % within 0.1 %.</exception>
-    public required IReadOnlyList<SolventShare> Solvents
-    {
-        get;
-        init => field = CheckedShares(value, nameof(Solvents));
-    }
+    public required IReadOnlyList<SolventShare> Solvents { get; init => field = CheckedShares(value, nameof(Solvents)); }
 
     /// <summary>When the last of it has been put on, counted from the start of the study.</summary>
     public TimeSpan End => Start + Applied;
@@ -94,7 +86,7 @@ public abstract record Emission
 
     private protected static IReadOnlyList<SolventShare> CheckedShares(IReadOnlyList<SolventShare> value, string name)
     {
-        ValueList<SolventShare> shares = Guard.List(value, name, 1);
+        ValueList<SolventShare> shares = Guard.List(value, 1, name: name);
         double sum = ShareSum(shares).Value;
         Guard.Rule(Math.Abs(sum - 1) <= 1e-3, name, sum, Measure.Percent, "shares that add up to 100 % within 0.1 %");
         for (int i = 1; i < shares.Count; i++)

@@ -25,9 +25,9 @@ public sealed record FilmTail
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilmTail(Ratio fraction, TimeSpan timeConstant)
     {
-        this.fraction = Guard.Within(fraction, Bounds.Below(0, 1, Measure.Percent), nameof(fraction));
+        this.fraction = Guard.Within(fraction, Bounds.Below(0, 1, Measure.Percent));
         Guard.Rule(this.fraction > 0, nameof(fraction), this.fraction, Measure.Percent, "more than 0 % and less than 100 %");
-        this.timeConstant = Guard.Within(timeConstant, Bounds.Between(1, 30 * 86400, Measure.Minutes), nameof(timeConstant));
+        this.timeConstant = Guard.Within(timeConstant, Bounds.Between(1, 30 * 86400, Measure.Minutes));
     }
 
     /// <summary>Part of what lands in the film.</summary>

@@ -45,7 +45,7 @@ public sealed record SolventEmission : Emission
         get;
         init
         {
-            Guard.Within(value, Applying, nameof(SprayTime));
+            Guard.Within(value, Applying);
             field = value;
         }
     }
@@ -55,7 +55,7 @@ public sealed record SolventEmission : Emission
     public required Ratio FlashFraction
     {
         get => Ratio.FromDecimalFractions(flashFraction);
-        init => flashFraction = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(FlashFraction));
+        init => flashFraction = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>Time constant of the drying film: after it, 37 % of what was in the film is left. 1 s to 30 days.</summary>
@@ -65,7 +65,7 @@ public sealed record SolventEmission : Emission
         get;
         init
         {
-            Guard.Within(value, TimeConstants, nameof(FilmTimeConstant));
+            Guard.Within(value, TimeConstants);
             field = value;
         }
     }
@@ -82,8 +82,8 @@ public sealed record SolventEmission : Emission
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static Ratio FlashOf(Ratio transferEfficiency, Ratio ofLanded)
     {
-        double lands = Guard.Within(transferEfficiency, Bounds.Positive(Measure.Percent, 1), nameof(transferEfficiency));
-        double flashes = Guard.Within(ofLanded, Bounds.NotNegative(Measure.Percent, 1), nameof(ofLanded));
+        double lands = Guard.Within(transferEfficiency, Bounds.Positive(Measure.Percent, 1));
+        double flashes = Guard.Within(ofLanded, Bounds.NotNegative(Measure.Percent, 1));
         return Ratio.FromDecimalFractions(FlashOf(lands, flashes).Value);
     }
 
@@ -99,8 +99,8 @@ public sealed record SolventEmission : Emission
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static Mass VolatileMassOf(Volume sprayedReduced, Ratio reducedSolids, IReadOnlyList<SolventShare> solvents)
     {
-        double volume = Guard.Within(sprayedReduced, Bounds.Positive(Measure.Liquid, 0.1), nameof(sprayedReduced));
-        double solids = Guard.Within(reducedSolids, Bounds.Below(0, 1, Measure.Percent), nameof(reducedSolids));
+        double volume = Guard.Within(sprayedReduced, Bounds.Positive(Measure.Liquid, 0.1));
+        double solids = Guard.Within(reducedSolids, Bounds.Below(0, 1, Measure.Percent));
         return Mass.FromKilograms(volume * (1 - solids) * BlendDensity(CheckedShares(solvents, nameof(solvents))));
     }
 

@@ -32,7 +32,7 @@ public sealed record WipeEmission : Emission
         get;
         init
         {
-            Guard.Within(value, Applying, nameof(WipeTime));
+            Guard.Within(value, Applying);
             field = value;
         }
     }
@@ -44,7 +44,7 @@ public sealed record WipeEmission : Emission
         get;
         init
         {
-            Guard.Within(value, TimeConstants, nameof(EvaporationTime));
+            Guard.Within(value, TimeConstants);
             field = value;
         }
     }
@@ -61,9 +61,9 @@ public sealed record WipeEmission : Emission
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static Mass VolatileMassOf(Area wetted, Length wetFilm, Volume inRags, IReadOnlyList<SolventShare> solvents)
     {
-        double area = Guard.Within(wetted, Bounds.Positive(Measure.Area, 100), nameof(wetted));
-        double film = Guard.Within(wetFilm, Bounds.Positive(Measure.Film, 1e-3), nameof(wetFilm));
-        double rags = Guard.Within(inRags, Bounds.NotNegative(Measure.Liquid, 1e-2), nameof(inRags));
+        double area = Guard.Within(wetted, Bounds.Positive(Measure.Area, 100));
+        double film = Guard.Within(wetFilm, Bounds.Positive(Measure.Film, 1e-3));
+        double rags = Guard.Within(inRags, Bounds.NotNegative(Measure.Liquid, 1e-2));
         return Mass.FromKilograms(((area * film) + rags) * BlendDensity(CheckedShares(solvents, nameof(solvents))));
     }
 

@@ -34,10 +34,10 @@ public sealed record SaturatedVapour
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public SaturatedVapour(Solvent solvent, Temperature temperature, Pressure airPressure, IReadOnlyList<VapourPressureFit> fits)
     {
-        Solvent = Guard.NotNull(solvent, nameof(solvent));
-        this.temperature = Guard.Within(temperature, Rooms, nameof(temperature));
-        this.airPressure = Guard.Within(airPressure, Bounds.Between(20e3, 110e3, Measure.Pressure), nameof(airPressure));
-        foreach (VapourPressureFit candidate in Guard.NotNull(fits, nameof(fits)))
+        Solvent = Guard.NotNull(solvent);
+        this.temperature = Guard.Within(temperature, Rooms);
+        this.airPressure = Guard.Within(airPressure, Bounds.Between(20e3, 110e3, Measure.Pressure));
+        foreach (VapourPressureFit candidate in Guard.NotNull(fits))
         {
             if (candidate is null)
             {
@@ -86,7 +86,7 @@ public sealed record SaturatedVapour
     /// <returns>The comparison; it cannot be judged when no fit covers the temperature.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="concentration"/> is negative.</exception>
     public LimitComparison Compare(string subject, MassConcentration concentration) =>
-        Against(subject, Guard.Within(concentration, Bounds.NotNegative(Measure.MassConcentration), nameof(concentration)), Concentration?.KilogramsPerCubicMeter,
+        Against(subject, Guard.Within(concentration, Bounds.NotNegative(Measure.MassConcentration)), Concentration?.KilogramsPerCubicMeter,
             fit?.Source ?? Source.Supplied(WhyUnknown!));
 
     /// <summary>How the pressure and the fractions follow; nothing but the temperature when no fit covers it.</summary>
@@ -124,8 +124,7 @@ public sealed record SaturatedVapour
             : "no vapour pressure that covers the temperature; given: " + ranges;
     }
 
-    private Num Unknown(Trace t) =>
-        t.Step("temperature", "T", Measure.AbsoluteTemperature, Source.Supplied(WhyUnknown!), Kelvins(t));
+    private Num Unknown(Trace t) => t.Step("temperature", "T", Measure.AbsoluteTemperature, Source.Supplied(WhyUnknown!), Kelvins(t));
 
     private Num Saturated(Trace? t = null) => t.Step("vapour pressure", "p_sat", Measure.Pressure, fit!.Source, fit.Kernel(Kelvins(t), t));
 

@@ -16,51 +16,27 @@ public sealed record Substance
 {
     /// <summary>Chemical Abstracts Service registry number.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string CasNumber
-    {
-        get;
-        init => field = Guard.Named(value, nameof(CasNumber));
-    }
+    public required string CasNumber { get; init => field = Guard.Named(value); }
 
     /// <summary>Generic name.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>Where it comes from in this trade and what it does to a person, in a sentence or two.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Note
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Note));
-    }
+    public required string Note { get; init => field = Guard.Named(value); }
 
     /// <summary>Molar mass, density, flammability and volatility; <see langword="null"/> for a dust, a mist or a gas.</summary>
     public required Solvent? Liquid { get; init; }
 
     /// <summary>Its vapour pressure over ranges of temperature; empty when not known here.</summary>
-    public required IReadOnlyList<VapourPressureFit> VapourPressures
-    {
-        get;
-        init => field = Guard.List(value, nameof(VapourPressures));
-    }
+    public required IReadOnlyList<VapourPressureFit> VapourPressures { get; init => field = Guard.List(value); }
 
     /// <summary>Its limits; empty when none is known here.</summary>
-    public required IReadOnlyList<ExposureLimit> Limits
-    {
-        get;
-        init => field = Guard.List(value, nameof(Limits));
-    }
+    public required IReadOnlyList<ExposureLimit> Limits { get; init => field = Guard.List(value); }
 
     /// <summary>Dated facts of law about it.</summary>
-    public required IReadOnlyList<LegalFact> Law
-    {
-        get;
-        init => field = Guard.List(value, nameof(Law));
-    }
+    public required IReadOnlyList<LegalFact> Law { get; init => field = Guard.List(value); }
 
     /// <summary>Name and registry number.</summary>
     /// <returns>Text such as <c>toluene (108-88-3)</c>.</returns>

@@ -42,7 +42,7 @@ public static class Substances
     /// <exception cref="ArgumentException"><paramref name="casNumber"/> is empty.</exception>
     public static Substance? Find(string casNumber)
     {
-        Guard.Named(casNumber, nameof(casNumber));
+        Guard.Named(casNumber);
         return All.FirstOrDefault(substance => string.Equals(substance.CasNumber, casNumber, StringComparison.Ordinal));
     }
 

@@ -22,16 +22,16 @@ public sealed record VapourPressureFit
 
     private VapourPressureFit(string casNumber, string substance, VapourPressureForm form, ValueList<double> coefficients, Temperature minimum, Temperature maximum, Standing standing, Source source)
     {
-        CasNumber = Guard.Named(casNumber, nameof(casNumber));
-        Substance = Guard.Named(substance, nameof(substance));
+        CasNumber = Guard.Named(casNumber);
+        Substance = Guard.Named(substance);
         Form = form;
         this.coefficients = coefficients;
         Bounds temperatures = Bounds.Between(100, 1000, Measure.AbsoluteTemperature);
-        this.minimum = Guard.Within(minimum, temperatures, nameof(minimum));
-        this.maximum = Guard.Within(maximum, temperatures, nameof(maximum));
+        this.minimum = Guard.Within(minimum, temperatures);
+        this.maximum = Guard.Within(maximum, temperatures);
         Guard.Rule(this.maximum > this.minimum, nameof(maximum), this.maximum, Measure.AbsoluteTemperature, "more than the minimum, ", this.minimum);
-        Standing = Guard.Defined(standing, nameof(standing));
-        Source = Guard.NotNull(source, nameof(source));
+        Standing = Guard.Defined(standing);
+        Source = Guard.NotNull(source);
     }
 
     /// <summary>Chemical Abstracts Service registry number.</summary>
@@ -112,8 +112,8 @@ public sealed record VapourPressureFit
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static VapourPressureFit TwoPoints(string casNumber, string substance, Temperature colder, Pressure there, Temperature warmer, Pressure thereToo, Standing standing, Source source)
     {
-        double low = Guard.Within(there, Bounds.Positive(Measure.Pressure, 1e7), nameof(there));
-        double high = Guard.Within(thereToo, Bounds.Above(low, 1e7, Measure.Pressure), nameof(thereToo));
+        double low = Guard.Within(there, Bounds.Positive(Measure.Pressure, 1e7));
+        double high = Guard.Within(thereToo, Bounds.Above(low, 1e7, Measure.Pressure));
         return new(casNumber, substance, VapourPressureForm.TwoPoints, new ValueList<double>([colder.Kelvins, low, warmer.Kelvins, high]), colder, warmer, standing, source);
     }
 
@@ -128,14 +128,14 @@ public sealed record VapourPressureFit
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="temperature"/> is outside the fit's range.</exception>
     public Pressure PressureAt(Temperature temperature) =>
         Pressure.FromPascals(Kernel(Guard.Within(
-            temperature, Bounds.Between(minimum, maximum, Measure.AbsoluteTemperature).Because(Range), nameof(temperature))).Value);
+            temperature, Bounds.Between(minimum, maximum, Measure.AbsoluteTemperature).Because(Range))).Value);
 
     /// <summary>The temperature at which the vapour pressure is this: at the pressure of the air the boiling point.</summary>
     /// <param name="vapourPressure">Between the vapour pressures at both ends of the fit's range.</param>
     /// <returns>The temperature, within the fit's range.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The fit does not reach <paramref name="vapourPressure"/> within its range.</exception>
     public Temperature FindTemperature(Pressure vapourPressure) =>
-        Temperature.FromKelvins(Inverse(Guard.Within(vapourPressure, Reached.Because(Range), nameof(vapourPressure))));
+        Temperature.FromKelvins(Inverse(Guard.Within(vapourPressure, Reached.Because(Range))));
 
     /// <summary>The same for a vapour pressure that the fit may not reach.</summary>
     /// <param name="vapourPressure">Any pressure.</param>
@@ -154,7 +154,7 @@ public sealed record VapourPressureFit
     /// <exception cref="ArgumentOutOfRangeException">The fit does not reach <paramref name="vapourPressure"/> within its range.</exception>
     public Workings WorkingsOfTemperature(Pressure vapourPressure)
     {
-        double pascals = Guard.Within(vapourPressure, Reached.Because(Range), nameof(vapourPressure));
+        double pascals = Guard.Within(vapourPressure, Reached.Because(Range));
         return Trace.Of("Temperature at which " + Substance + " has a vapour pressure", t => t.Step(
             "temperature", "T", Measure.AbsoluteTemperature, Source, Solved(pascals, t)));
     }

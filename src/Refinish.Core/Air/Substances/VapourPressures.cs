@@ -74,7 +74,7 @@ public static class VapourPressures
     /// <exception cref="ArgumentException"><paramref name="casNumber"/> is empty.</exception>
     public static IReadOnlyList<VapourPressureFit> For(string casNumber)
     {
-        Guard.Named(casNumber, nameof(casNumber));
+        Guard.Named(casNumber);
         return new ValueList<VapourPressureFit>(All.Where(fit => string.Equals(fit.CasNumber, casNumber, StringComparison.Ordinal)));
     }
 

@@ -45,9 +45,9 @@ public sealed record CoatingComponent
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="density"/> is outside its range.</exception>
     public CoatingComponent(string id, string name, Density density)
     {
-        Id = Guard.Id(id, nameof(id));
-        Name = Guard.Named(name, nameof(name));
-        this.density = Guard.Within(density, Densities, nameof(density));
+        Id = Guard.Id(id);
+        Name = Guard.Named(name);
+        this.density = Guard.Within(density, Densities);
     }
 
     /// <summary>Identity of the can.</summary>
@@ -61,35 +61,19 @@ public sealed record CoatingComponent
 
     /// <summary>Solids by mass, 0 to 100 %; <see langword="null"/> when not stated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio? MassSolids
-    {
-        get => Fraction(massSolids);
-        init => massSolids = Checked(value, nameof(MassSolids));
-    }
+    public Ratio? MassSolids { get => Fraction(massSolids); init => massSolids = Checked(value, nameof(MassSolids)); }
 
     /// <summary>Solids by volume, 0 to 100 %; <see langword="null"/> when not stated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio? VolumeSolids
-    {
-        get => Fraction(volumeSolids);
-        init => volumeSolids = Checked(value, nameof(VolumeSolids));
-    }
+    public Ratio? VolumeSolids { get => Fraction(volumeSolids); init => volumeSolids = Checked(value, nameof(VolumeSolids)); }
 
     /// <summary>Water by mass, 0 to 100 %; <see langword="null"/> when not stated, which counts as none.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio? Water
-    {
-        get => Fraction(water);
-        init => water = Checked(value, nameof(Water));
-    }
+    public Ratio? Water { get => Fraction(water); init => water = Checked(value, nameof(Water)); }
 
     /// <summary>Solvent that the rule in force does not count as a volatile organic compound, by mass, 0 to 100 %; <see langword="null"/> when not stated, which counts as none.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio? ExemptCompounds
-    {
-        get => Fraction(exempt);
-        init => exempt = Checked(value, nameof(ExemptCompounds));
-    }
+    public Ratio? ExemptCompounds { get => Fraction(exempt); init => exempt = Checked(value, nameof(ExemptCompounds)); }
 
     /// <summary>Density of the exempt solvent, 0.5 to 2 g/mL; needed where <see cref="ExemptCompounds"/> is more than zero.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -102,11 +86,7 @@ public sealed record CoatingComponent
     /// <summary>Solvents of this can, as shares of its volatile mass that add up to 100 %; empty when not stated.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The shares do not add up to 100 % within 0.1 %.</exception>
-    public IReadOnlyList<SolventShare> Solvents
-    {
-        get;
-        init => field = SolventShare.WithoutWater(value, nameof(Solvents));
-    }
+    public IReadOnlyList<SolventShare> Solvents { get; init => field = SolventShare.WithoutWater(value, nameof(Solvents)); }
     = ValueList<SolventShare>.Empty;
 
     /// <summary>Grams as supplied per mole of epoxide, 5 to 20 000; <see langword="null"/> when it is no epoxy or not stated.</summary>
@@ -187,7 +167,7 @@ public sealed record CoatingComponent
     public IReadOnlyList<Volume> ShippingSizes
     {
         get;
-        init => field = new ValueList<Volume>(Guard.NotNull(value, nameof(ShippingSizes))
+        init => field = new ValueList<Volume>(Guard.NotNull(value)
             .Select(size => Volume.FromCubicMeters(Guard.Within(size, Bounds.Positive(Measure.Capacity, 1), nameof(ShippingSizes)))));
     }
     = ValueList<Volume>.Empty;

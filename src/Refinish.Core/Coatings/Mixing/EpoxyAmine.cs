@@ -26,8 +26,8 @@ public sealed record EpoxyAmine
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public EpoxyAmine(MolarMass epoxideEquivalent, MolarMass amineHydrogenEquivalent)
     {
-        epoxide = Guard.Within(epoxideEquivalent, EquivalentWeights.Grams, nameof(epoxideEquivalent));
-        amineHydrogen = Guard.Within(amineHydrogenEquivalent, EquivalentWeights.Grams, nameof(amineHydrogenEquivalent));
+        epoxide = Guard.Within(epoxideEquivalent, EquivalentWeights.Grams);
+        amineHydrogen = Guard.Within(amineHydrogenEquivalent, EquivalentWeights.Grams);
     }
 
     /// <summary>From blends, fillers and solvents included.</summary>
@@ -35,7 +35,7 @@ public sealed record EpoxyAmine
     /// <param name="hardener">The hardener side.</param>
     /// <exception cref="ArgumentNullException">One is missing.</exception>
     public EpoxyAmine(ReactiveBlend resin, ReactiveBlend hardener)
-        : this(Guard.NotNull(resin, nameof(resin)).EquivalentWeight, Guard.NotNull(hardener, nameof(hardener)).EquivalentWeight)
+        : this(Guard.NotNull(resin).EquivalentWeight, Guard.NotNull(hardener).EquivalentWeight)
     {
     }
 
@@ -56,7 +56,7 @@ public sealed record EpoxyAmine
     /// <returns>1 at <see cref="PartsPerHundred"/>; below 1 epoxide is left over, above 1 amine.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double IndexAt(double partsPerHundred) =>
-        Guard.Within(partsPerHundred, Bounds.NotNegative(Measure.Number, 1e4), nameof(partsPerHundred)) / PartsPerHundred;
+        Guard.Within(partsPerHundred, Bounds.NotNegative(Measure.Number, 1e4)) / PartsPerHundred;
 
     /// <summary>How the parts follow.</summary>
     /// <returns>The derivation.</returns>

@@ -48,7 +48,7 @@ public static class EquivalentWeights
     /// <returns>Grams of hardener per mole of NCO.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public static MolarMass OfIsocyanate(Ratio isocyanateContent) =>
-        MolarMass.FromKilogramsPerMole(IsocyanateGroup / Guard.Within(isocyanateContent, IsocyanateContents, nameof(isocyanateContent)));
+        MolarMass.FromKilogramsPerMole(IsocyanateGroup / Guard.Within(isocyanateContent, IsocyanateContents));
 
     /// <summary>The isocyanate content of a hardener of which the equivalent weight is known.</summary>
     /// <param name="equivalentWeight">Grams of hardener as supplied per mole of NCO, 70.1 to 20 000: less would be more than 60 %
@@ -56,7 +56,7 @@ public static class EquivalentWeights
     /// <returns>NCO groups by mass.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public static Ratio IsocyanateContentOf(MolarMass equivalentWeight) =>
-        Ratio.FromDecimalFractions(IsocyanateGroup / Guard.Within(equivalentWeight, IsocyanateGrams, nameof(equivalentWeight)));
+        Ratio.FromDecimalFractions(IsocyanateGroup / Guard.Within(equivalentWeight, IsocyanateGrams));
 
     /// <summary>From the hydroxyl number of a resin or an alcohol as supplied.</summary>
     /// <param name="hydroxylNumber">mg of potassium hydroxide per gram, more than 0 and at most 2000.</param>
@@ -91,8 +91,7 @@ public static class EquivalentWeights
     /// <returns>Grams per mole of sites.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static MolarMass OfMolecule(MolarMass molarMass, int activeSites) =>
-        MolarMass.FromKilogramsPerMole(Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 10), nameof(molarMass)) / Guard.Count(activeSites, 1, 100, nameof(activeSites)));
+        MolarMass.FromKilogramsPerMole(Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 10)) / Guard.Count(activeSites, 1, 100));
 
-    private static double Potash(MolarMass equivalentWeight) =>
-        1000 * PotassiumHydroxide / Guard.Within(equivalentWeight, PotashGrams, nameof(equivalentWeight));
+    private static double Potash(MolarMass equivalentWeight) => 1000 * PotassiumHydroxide / Guard.Within(equivalentWeight, PotashGrams);
 }

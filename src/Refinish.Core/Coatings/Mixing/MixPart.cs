@@ -30,8 +30,8 @@ public sealed record MixPart
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="parts"/> is outside its range.</exception>
     public MixPart(CoatingComponent component, double parts)
     {
-        Component = Guard.NotNull(component, nameof(component));
-        Parts = Guard.Within(parts, Bounds.Positive(Measure.Number, LargestPart), nameof(parts));
+        Component = Guard.NotNull(component);
+        Parts = Guard.Within(parts, Bounds.Positive(Measure.Number, LargestPart));
     }
 
     /// <summary>The can: its density, solids, water and what reacts in it.</summary>
@@ -59,7 +59,7 @@ public sealed record MixPart
     /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
     public static IReadOnlyList<MixPart> ByMass(IEnumerable<MixPart> byWeight)
     {
-        ValueList<MixPart> given = Guard.List(byWeight, nameof(byWeight), 1);
+        ValueList<MixPart> given = Guard.List(byWeight, 1);
         double smallest = given.Min(Volume);
         return new ValueList<MixPart>(given.Select(part =>
             new MixPart(part.Component, Volume(part) / smallest) { StatedPer100OfFirst = part.StatedPer100OfFirst }));

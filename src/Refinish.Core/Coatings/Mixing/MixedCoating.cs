@@ -37,10 +37,10 @@ public sealed record MixedCoating
     /// </exception>
     public MixedCoating(CoatingProduct product, Ratio reducer)
     {
-        Product = Guard.NotNull(product, nameof(product));
+        Product = Guard.NotNull(product);
         product.CheckConsistency();
         this.reducer = Guard.Within(
-            reducer, Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent), nameof(reducer));
+            reducer, Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent));
         IsFromCans = product.Parts.All(part => part.Component.MassSolids is not null);
         exemptVolume = 0;
         foreach ((CoatingComponent can, double volume) in Cans())
@@ -106,12 +106,12 @@ public sealed record MixedCoating
     /// <param name="product">The product.</param>
     /// <returns>The coating at its maximum of reducer.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The product's data contradict each other.</exception>
-    public static MixedCoating AtMaximumReducer(CoatingProduct product) => new(product, Guard.NotNull(product, nameof(product)).MaximumReducer);
+    public static MixedCoating AtMaximumReducer(CoatingProduct product) => new(product, Guard.NotNull(product).MaximumReducer);
 
     /// <summary>Holds the content that a limit counts against it.</summary>
     /// <param name="limit">The limit.</param>
     /// <returns>The comparison; it cannot be judged when <see cref="Voc"/> is missing.</returns>
-    public LimitComparison Compare(VocLimit limit) => Guard.NotNull(limit, nameof(limit)).Compare(Voc);
+    public LimitComparison Compare(VocLimit limit) => Guard.NotNull(limit).Compare(Voc);
 
     /// <summary>How density, solids and volatile organic compounds follow.</summary>
     /// <returns>The derivation.</returns>

@@ -38,7 +38,7 @@ public sealed record OffRatio
     /// </exception>
     public OffRatio(CoatingProduct product, IEnumerable<PartVolume> poured)
     {
-        Product = Guard.NotNull(product, nameof(product));
+        Product = Guard.NotNull(product);
         product.CheckConsistency();
         if (product.Parts.Count == 1)
         {

@@ -10,7 +10,7 @@ internal static class PartList
     /// <summary>Each part once; anything else is refused by name.</summary>
     public static ValueList<PartVolume> Of(CoatingProduct product, IEnumerable<PartVolume> volumes, string name)
     {
-        ValueList<PartVolume> given = Unique.Ids(Guard.List(volumes, name), one => one.Component, name);
+        ValueList<PartVolume> given = Unique.Ids(Guard.List(volumes, name: name), one => one.Component, name);
         foreach (PartVolume one in given)
         {
             if (!product.Parts.Any(part => part.Component.Id == one.Component))

@@ -19,8 +19,8 @@ public sealed record PartMass
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="mass"/> is outside its range.</exception>
     public PartMass(string component, Mass mass)
     {
-        Component = Guard.Id(component, nameof(component));
-        this.mass = Guard.Within(mass, Bounds.Positive(Measure.Mass, 100), nameof(mass));
+        Component = Guard.Id(component);
+        this.mass = Guard.Within(mass, Bounds.Positive(Measure.Mass, 100));
     }
 
     /// <summary>Identity of the component.</summary>

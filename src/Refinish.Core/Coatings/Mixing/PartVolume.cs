@@ -19,8 +19,8 @@ public sealed record PartVolume
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="volume"/> is outside its range.</exception>
     public PartVolume(string component, Volume volume)
     {
-        Component = Guard.Id(component, nameof(component));
-        this.volume = Guard.Within(volume, Bounds.NotNegative(Measure.Capacity, 1), nameof(volume));
+        Component = Guard.Id(component);
+        this.volume = Guard.Within(volume, Bounds.NotNegative(Measure.Capacity, 1));
     }
 
     /// <summary>Identity of the component.</summary>

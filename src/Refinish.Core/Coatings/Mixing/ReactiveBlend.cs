@@ -24,7 +24,7 @@ public sealed record ReactiveBlend
     /// <exception cref="ArgumentException">The list is empty, has an empty entry, or nothing in it reacts.</exception>
     public ReactiveBlend(IEnumerable<ReactivePart> parts)
     {
-        Parts = Guard.List(parts, nameof(parts), 1);
+        Parts = Guard.List(parts, 1);
         if (Groups().Value == 0)
         {
             throw new ArgumentException("parts holds nothing that reacts; at least one needs an equivalent weight.", nameof(parts));

@@ -32,10 +32,6 @@ internal static class ReactiveGroups
             name, symbol, Measure.Number, Equivalents, Sum(product, volumes, hardener, trace) / Sum(product, volumes, resin, trace));
     }
 
-    /// <summary>The same step by itself.</summary>
-    public static WorkingStep Step(CoatingProduct product, IReadOnlyList<double> volumes, string name, string symbol) =>
-        Trace.Of(name, trace => Index(product, volumes, name, symbol, trace)).Steps[0];
-
     /// <summary>Whether a part states groups that harden.</summary>
     public static bool Hardens(CoatingComponent can) => can.AmineHydrogenEquivalent is not null || can.IsocyanateContent is not null;
 

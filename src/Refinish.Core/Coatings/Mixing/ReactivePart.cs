@@ -17,8 +17,8 @@ public sealed record ReactivePart
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ReactivePart(string name, Mass mass, MolarMass? equivalentWeight)
     {
-        Name = Guard.Named(name, nameof(name));
-        this.mass = Guard.Within(mass, Bounds.Positive(Measure.Mass, 1000), nameof(mass));
+        Name = Guard.Named(name);
+        this.mass = Guard.Within(mass, Bounds.Positive(Measure.Mass, 1000));
         this.equivalentWeight = equivalentWeight is MolarMass grams ? Guard.Within(grams, EquivalentWeights.Grams, nameof(equivalentWeight)) : null;
     }
 

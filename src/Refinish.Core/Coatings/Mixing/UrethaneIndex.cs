@@ -33,11 +33,7 @@ public sealed record UrethaneIndex
 
     /// <summary>Resin component as supplied, more than 0 and at most 1000 kg.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Mass Resin
-    {
-        get => Mass.FromKilograms(resin);
-        init => resin = Guard.Within(value, Masses, nameof(Resin));
-    }
+    public required Mass Resin { get => Mass.FromKilograms(resin); init => resin = Guard.Within(value, Masses); }
 
     /// <summary>Hydroxyl number of the resin component as supplied, more than 0 and at most 2000 mg KOH/g.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -49,27 +45,19 @@ public sealed record UrethaneIndex
 
     /// <summary>Isocyanate component as supplied, more than 0 and at most 1000 kg.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Mass Isocyanate
-    {
-        get => Mass.FromKilograms(isocyanate);
-        init => isocyanate = Guard.Within(value, Masses, nameof(Isocyanate));
-    }
+    public required Mass Isocyanate { get => Mass.FromKilograms(isocyanate); init => isocyanate = Guard.Within(value, Masses); }
 
     /// <summary>NCO groups in the isocyanate component by mass, more than 0 and at most 60 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio IsocyanateContent
     {
         get => Ratio.FromDecimalFractions(isocyanateContent);
-        init => isocyanateContent = Guard.Within(value, Bounds.Positive(Measure.Percent, 0.6), nameof(IsocyanateContent));
+        init => isocyanateContent = Guard.Within(value, Bounds.Positive(Measure.Percent, 0.6));
     }
 
     /// <summary>Water in the reducer and elsewhere, 0 to 1000 kg; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Mass Water
-    {
-        get => Mass.FromKilograms(water);
-        init => water = Guard.Within(value, Bounds.NotNegative(Measure.Mass, 1000), nameof(Water));
-    }
+    public Mass Water { get => Mass.FromKilograms(water); init => water = Guard.Within(value, Bounds.NotNegative(Measure.Mass, 1000)); }
 
     /// <summary>Hydroxyl of alcohols in the reducer, 0 to 10 000 mol; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -105,8 +93,8 @@ public sealed record UrethaneIndex
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reducer"/> is outside its range.</exception>
     public static UrethaneIndex? Of(CoatingProduct product, Ratio reducer)
     {
-        Guard.NotNull(product, nameof(product));
-        double share = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1), nameof(reducer));
+        Guard.NotNull(product);
+        double share = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1));
         double resin = 0, hydroxyl = 0, hardener = 0, isocyanate = 0, water = 0;
         for (int i = 0; i < product.Parts.Count; i++)
         {
@@ -147,7 +135,7 @@ public sealed record UrethaneIndex
     /// <returns>Mass as supplied.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Mass IsocyanateFor(double index) => Mass.FromKilograms(
-        ((Guard.Within(index, Bounds.Positive(Measure.Number, 10), nameof(index)) * Oh().Value) + Taken().Value)
+        ((Guard.Within(index, Bounds.Positive(Measure.Number, 10)) * Oh().Value) + Taken().Value)
             * EquivalentWeights.IsocyanateGroup / isocyanateContent);
 
     /// <summary>How the index follows.</summary>

@@ -21,11 +21,11 @@ public sealed record SlipAdditive
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public SlipAdditive(string id, string name, Length diameter, Density density, Source source)
     {
-        Id = Guard.Id(id, nameof(id));
-        Name = Guard.Named(name, nameof(name));
-        this.diameter = Guard.Within(diameter, Bounds.Between(10e-6, 2e-3, Measure.Film), nameof(diameter));
-        this.density = Guard.Within(density, Bounds.Between(200, 5000, Measure.Density), nameof(density));
-        Source = Guard.NotNull(source, nameof(source));
+        Id = Guard.Id(id);
+        Name = Guard.Named(name);
+        this.diameter = Guard.Within(diameter, Bounds.Between(10e-6, 2e-3, Measure.Film));
+        this.density = Guard.Within(density, Bounds.Between(200, 5000, Measure.Density));
+        Source = Guard.NotNull(source);
     }
 
     /// <summary>Identity of the grains.</summary>

@@ -28,15 +28,15 @@ public sealed record SlipClass
     public SlipClass(string name, SlipScale scale, double least, bool isWet, bool isBarefoot, string jurisdiction, string asOf,
         Source source)
     {
-        Name = Guard.Named(name, nameof(name));
-        Scale = Guard.Defined(scale, nameof(scale));
+        Name = Guard.Named(name);
+        Scale = Guard.Defined(scale);
         Guard.Within(least * Factor, Bounds.Positive(Measure, Most), nameof(least));
         Least = least;
         IsWet = isWet;
         IsBarefoot = isBarefoot;
-        Jurisdiction = Guard.Named(jurisdiction, nameof(jurisdiction));
-        AsOf = Guard.Named(asOf, nameof(asOf));
-        Source = Guard.NotNull(source, nameof(source));
+        Jurisdiction = Guard.Named(jurisdiction);
+        AsOf = Guard.Named(asOf);
+        Source = Guard.NotNull(source);
     }
 
     /// <summary>Name of the class, with whose it is.</summary>

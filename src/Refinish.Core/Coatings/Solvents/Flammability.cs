@@ -69,7 +69,7 @@ public sealed record Flammability
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static Flammability Between(Ratio lowerFlammableLimit, Ratio? upperFlammableLimit = null, Temperature? flashPoint = null)
     {
-        double low = Guard.Within(lowerFlammableLimit, Limits, nameof(lowerFlammableLimit));
+        double low = Guard.Within(lowerFlammableLimit, Limits);
         return new(
             low,
             upperFlammableLimit is Ratio high
@@ -87,7 +87,7 @@ public sealed record Flammability
     /// </param>
     /// <returns>A vapour that is left out of the flammable limit of a mixture.</returns>
     /// <exception cref="System.ArgumentNullException"><paramref name="basis"/> is missing.</exception>
-    public static Flammability NonBurning(Source basis) => new(null, null, null, Guard.NotNull(basis, nameof(basis)));
+    public static Flammability NonBurning(Source basis) => new(null, null, null, Guard.NotNull(basis));
 
     /// <summary>The limits, or which of the other forms it is.</summary>
     /// <returns>Text such as <c>1.1 % to 7.1 %</c>, <c>from 1.7 %</c>, <c>does not burn</c> or <c>not known</c>.</returns>

@@ -30,15 +30,15 @@ public sealed record FlowCup
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FlowCup(string name, double slope, double offset, double hyperbola, TimeSpan shortest, TimeSpan longest, Source source)
     {
-        Name = Guard.Named(name, nameof(name));
-        this.slope = Guard.Within(slope, Bounds.Positive(Measure.Number, 1000), nameof(slope));
-        this.offset = Guard.Within(offset, Bounds.NotNegative(Measure.Number, 1000), nameof(offset));
-        this.hyperbola = Guard.Within(hyperbola, Bounds.NotNegative(Measure.Number, 1e5), nameof(hyperbola));
-        Guard.Within(shortest, Bounds.Between(1, 600, Measure.Seconds), nameof(shortest));
-        Guard.Within(longest, Bounds.Above(shortest.TotalSeconds, 600, Measure.Seconds), nameof(longest));
+        Name = Guard.Named(name);
+        this.slope = Guard.Within(slope, Bounds.Positive(Measure.Number, 1000));
+        this.offset = Guard.Within(offset, Bounds.NotNegative(Measure.Number, 1000));
+        this.hyperbola = Guard.Within(hyperbola, Bounds.NotNegative(Measure.Number, 1e5));
+        Guard.Within(shortest, Bounds.Between(1, 600, Measure.Seconds));
+        Guard.Within(longest, Bounds.Above(shortest.TotalSeconds, 600, Measure.Seconds));
         Shortest = shortest;
         Longest = longest;
-        Source = Guard.NotNull(source, nameof(source));
+        Source = Guard.NotNull(source);
         Guard.Rule(Least.SquareMetersPerSecond > 0, nameof(shortest), shortest.TotalSeconds, Measure.Seconds,
             "times at which the equation gives more than zero");
     }

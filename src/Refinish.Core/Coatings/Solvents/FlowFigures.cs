@@ -35,62 +35,38 @@ public sealed record FlowFigures
 
     /// <summary>Integral of time over viscosity until the film sets, in 1/Pa, 0.001 to 10⁷.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double Fluidity
-    {
-        get => fluidity;
-        init => fluidity = Guard.Within(value, Fluidities, nameof(Fluidity));
-    }
+    public required double Fluidity { get => fluidity; init => fluidity = Guard.Within(value, Fluidities); }
 
     /// <summary>Surface tension of the wet coating, 5 to 100 mN/m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required ForcePerLength SurfaceTension
     {
         get => ForcePerLength.FromNewtonsPerMeter(tension);
-        init => tension = Guard.Within(value, Tensions, nameof(SurfaceTension));
+        init => tension = Guard.Within(value, Tensions);
     }
 
     /// <summary>How far the surface may creep without being seen as a sag, 0.1 to 100 mm; 5 mm unless given (invented default).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length SagAllowed
-    {
-        get => Length.FromMeters(sagAllowed);
-        init => sagAllowed = Guard.Within(value, Sags, nameof(SagAllowed));
-    }
+    public Length SagAllowed { get => Length.FromMeters(sagAllowed); init => sagAllowed = Guard.Within(value, Sags); }
 
     /// <summary>The ripple that has to level, crest to crest, 0.05 to 100 mm; 3 mm unless given (invented default).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length Wavelength
-    {
-        get => Length.FromMeters(wavelength);
-        init => wavelength = Guard.Within(value, Wavelengths, nameof(Wavelength));
-    }
+    public Length Wavelength { get => Length.FromMeters(wavelength); init => wavelength = Guard.Within(value, Wavelengths); }
 
     /// <summary>Part of the ripple that may be left, 0.001 to 0.99; 0.1 unless given (invented default).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double RippleLeft
-    {
-        get => rippleLeft;
-        init => rippleLeft = Guard.Within(value, Ripples, nameof(RippleLeft));
-    }
+    public double RippleLeft { get => rippleLeft; init => rippleLeft = Guard.Within(value, Ripples); }
 
     /// <summary>
     /// Stress below which the wet coating does not flow, 0 to 1000 Pa; none unless given. With one, the fluidity is that of the plastic
     /// viscosity.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Pressure YieldStress
-    {
-        get => Pressure.FromPascals(yieldStress);
-        init => yieldStress = Guard.Within(value, YieldStresses, nameof(YieldStress));
-    }
+    public Pressure YieldStress { get => Pressure.FromPascals(yieldStress); init => yieldStress = Guard.Within(value, YieldStresses); }
 
     /// <summary>Where fluidity and surface tension come from.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Fluidity and surface tension in one line.</summary>
     /// <returns>Text such as <c>fluidity 200 1/Pa, 28 mN/m</c>.</returns>

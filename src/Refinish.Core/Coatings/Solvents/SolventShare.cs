@@ -18,8 +18,8 @@ public sealed record SolventShare
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="massFraction"/> is outside its range.</exception>
     public SolventShare(Solvent solvent, Ratio massFraction)
     {
-        Solvent = Guard.NotNull(solvent, nameof(solvent));
-        this.massFraction = Guard.Within(massFraction, Bounds.Positive(Measure.Percent, 1), nameof(massFraction));
+        Solvent = Guard.NotNull(solvent);
+        this.massFraction = Guard.Within(massFraction, Bounds.Positive(Measure.Percent, 1));
     }
 
     /// <summary>The solvent.</summary>
@@ -53,7 +53,7 @@ public sealed record SolventShare
     /// <summary>A checked copy of a blend: no shares at all, or shares that add up to the whole.</summary>
     internal static ValueList<SolventShare> Blend(IEnumerable<SolventShare> value, string name)
     {
-        ValueList<SolventShare> shares = Guard.List(value, name);
+        ValueList<SolventShare> shares = Guard.List(value, name: name);
         double sum = shares.Sum(share => share.MassFraction.DecimalFractions);
         Guard.Rule(shares.Count == 0 || Math.Abs(sum - 1) <= 1e-3, name, sum, Measure.Percent, "shares that add up to 100 % within 0.1 %");
         return shares;

@@ -185,8 +185,8 @@ public static class Solvents
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="part"/> is outside its range.</exception>
     public static IReadOnlyList<SolventShare> PartOf(IReadOnlyList<SolventShare> blend, Ratio part)
     {
-        double fraction = Guard.Within(part, Bounds.Positive(Measure.Percent, 1), nameof(part));
-        return new ValueList<SolventShare>(Guard.List(blend, nameof(blend), 1).Select(share =>
+        double fraction = Guard.Within(part, Bounds.Positive(Measure.Percent, 1));
+        return new ValueList<SolventShare>(Guard.List(blend, 1).Select(share =>
             new SolventShare(share.Solvent, Ratio.FromDecimalFractions(share.MassFraction.DecimalFractions * fraction))));
     }
 

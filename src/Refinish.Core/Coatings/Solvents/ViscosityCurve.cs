@@ -34,10 +34,10 @@ public sealed record ViscosityCurve
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the order is wrong.</exception>
     public ViscosityCurve(Temperature coldTemperature, KinematicViscosity cold, Temperature warmTemperature, KinematicViscosity warm)
     {
-        this.coldTemperature = Guard.Within(coldTemperature, Thermometer, nameof(coldTemperature));
-        this.cold = Guard.Within(cold, Viscosities, nameof(cold));
-        this.warmTemperature = Guard.Within(warmTemperature, Thermometer, nameof(warmTemperature));
-        this.warm = Guard.Within(warm, Viscosities, nameof(warm));
+        this.coldTemperature = Guard.Within(coldTemperature, Thermometer);
+        this.cold = Guard.Within(cold, Viscosities);
+        this.warmTemperature = Guard.Within(warmTemperature, Thermometer);
+        this.warm = Guard.Within(warm, Viscosities);
         Guard.Rule(this.warmTemperature >= this.coldTemperature + 2 - 1e-9, nameof(warmTemperature), this.warmTemperature, Measure.Temperature, "at least 2 K above coldTemperature");
         Guard.Rule(this.warm <= this.cold, nameof(warm), this.warm, Measure.KinematicViscosity, "at most the viscosity at coldTemperature");
     }
@@ -78,8 +78,7 @@ public sealed record ViscosityCurve
         + Measure.KinematicViscosity.Format(warm, DisplayUnits.Si, 4) + " at " + Measure.Temperature.Format(warmTemperature);
 
     private double Checked(Temperature temperature) =>
-        Guard.Within(temperature, Bounds.Between(coldTemperature - Reach, warmTemperature + Reach, Measure.Temperature),
-            nameof(temperature));
+        Guard.Within(temperature, Bounds.Between(coldTemperature - Reach, warmTemperature + Reach, Measure.Temperature));
 
     private Num Viscosity(double kelvins, Trace? t = null)
     {

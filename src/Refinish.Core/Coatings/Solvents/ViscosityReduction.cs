@@ -35,9 +35,9 @@ public sealed record ViscosityReduction
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ViscosityReduction(KinematicViscosity coating, KinematicViscosity reducer, KinematicViscosity target)
     {
-        this.coating = Guard.Within(coating, Viscosities, nameof(coating));
-        this.target = Guard.Within(target, Bounds.Between(1e-8, this.coating, Measure.KinematicViscosity), nameof(target));
-        this.reducer = Guard.Within(reducer, Viscosities, nameof(reducer));
+        this.coating = Guard.Within(coating, Viscosities);
+        this.target = Guard.Within(target, Bounds.Between(1e-8, this.coating, Measure.KinematicViscosity));
+        this.reducer = Guard.Within(reducer, Viscosities);
         Guard.Rule(this.reducer < this.target, nameof(reducer), this.reducer, Measure.KinematicViscosity, "less than the viscosity wanted");
     }
 
@@ -64,9 +64,9 @@ public sealed record ViscosityReduction
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static KinematicViscosity FromTrial(KinematicViscosity coating, Ratio reducer, KinematicViscosity result)
     {
-        double before = Guard.Within(coating, Viscosities, nameof(coating));
-        double share = Guard.Within(reducer, Bounds.Between(1e-3, 1, Measure.Percent), nameof(reducer));
-        double after = Guard.Within(result, Bounds.Below(1e-8, before, Measure.KinematicViscosity), nameof(result));
+        double before = Guard.Within(coating, Viscosities);
+        double share = Guard.Within(reducer, Bounds.Between(1e-3, 1, Measure.Percent));
+        double after = Guard.Within(result, Bounds.Below(1e-8, before, Measure.KinematicViscosity));
         return KinematicViscosity.FromSquareMetersPerSecond(after * Math.Exp(-Math.Log(before / after) / share));
     }
 
@@ -76,7 +76,7 @@ public sealed record ViscosityReduction
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public KinematicViscosity ViscosityWith(Ratio share)
     {
-        double r = Guard.Within(share, Bounds.NotNegative(Measure.Percent, 1), nameof(share));
+        double r = Guard.Within(share, Bounds.NotNegative(Measure.Percent, 1));
         return KinematicViscosity.FromSquareMetersPerSecond(Math.Exp((Math.Log(coating) + (r * Math.Log(reducer))) / (1 + r)));
     }
 
@@ -86,7 +86,7 @@ public sealed record ViscosityReduction
     public LimitComparison Compare(CoatingProduct product)
     {
         double share = Share().Value;
-        double most = Guard.NotNull(product, nameof(product)).MaximumReducer.DecimalFractions;
+        double most = Guard.NotNull(product).MaximumReducer.DecimalFractions;
         return new(
             "reducer for the viscosity wanted", share, most, LimitSense.AtMost, Measure.Percent, product.Source,
             share <= most

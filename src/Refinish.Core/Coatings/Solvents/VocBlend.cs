@@ -24,7 +24,7 @@ public sealed record VocBlend
     /// <exception cref="ArgumentException">The list is empty, has an empty entry, or every part is left out.</exception>
     public VocBlend(IEnumerable<VocPart> parts)
     {
-        Parts = Guard.List(parts, nameof(parts), 1);
+        Parts = Guard.List(parts, 1);
         if (Parts.All(part => part.IsIgnored))
         {
             throw new ArgumentException("parts holds nothing but water and exempt solvent.", nameof(parts));
@@ -46,8 +46,8 @@ public sealed record VocBlend
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public Volume? ThinnerUpTo(MassConcentration thinner, MassConcentration limit)
     {
-        double most = Guard.Within(limit, Bounds.Positive(Measure.CoatingContent, 2000), nameof(limit));
-        double added = Guard.Within(thinner, Bounds.Above(most, 2000, Measure.CoatingContent), nameof(thinner));
+        double most = Guard.Within(limit, Bounds.Positive(Measure.CoatingContent, 2000));
+        double added = Guard.Within(thinner, Bounds.Above(most, 2000, Measure.CoatingContent));
         double room = (most * CountedVolume().Value) - Organic().Value;
         return room < 0 ? null : Volume.FromCubicMeters(room / (added - most));
     }

@@ -38,47 +38,35 @@ public sealed record VocContent
     public required Volume Volume
     {
         get => Volume.FromCubicMeters(volume);
-        init => volume = Guard.Within(value, Bounds.Positive(Measure.Capacity, 100), nameof(Volume));
+        init => volume = Guard.Within(value, Bounds.Positive(Measure.Capacity, 100));
     }
 
     /// <summary>Everything in it that evaporates, water and exempt compounds included; 0 or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
-    public required Mass Volatiles
-    {
-        get => Mass.FromKilograms(volatiles);
-        init => volatiles = Guard.Within(value, Masses, nameof(Volatiles));
-    }
+    public required Mass Volatiles { get => Mass.FromKilograms(volatiles); init => volatiles = Guard.Within(value, Masses); }
 
     /// <summary>Water in it; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
-    public Mass Water
-    {
-        get => Mass.FromKilograms(water);
-        init => water = Guard.Within(value, Masses, nameof(Water));
-    }
+    public Mass Water { get => Mass.FromKilograms(water); init => water = Guard.Within(value, Masses); }
 
     /// <summary>Volume of that water; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public Volume WaterVolume
     {
         get => Volume.FromCubicMeters(waterVolume);
-        init => waterVolume = Guard.Within(value, Bounds.NotNegative(Measure.Capacity, 100), nameof(WaterVolume));
+        init => waterVolume = Guard.Within(value, Bounds.NotNegative(Measure.Capacity, 100));
     }
 
     /// <summary>Exempt compounds in it; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
-    public Mass Exempt
-    {
-        get => Mass.FromKilograms(exempt);
-        init => exempt = Guard.Within(value, Masses, nameof(Exempt));
-    }
+    public Mass Exempt { get => Mass.FromKilograms(exempt); init => exempt = Guard.Within(value, Masses); }
 
     /// <summary>Volume of those exempt compounds; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
     public Volume ExemptVolume
     {
         get => Volume.FromCubicMeters(exemptVolume);
-        init => exemptVolume = Guard.Within(value, Bounds.NotNegative(Measure.Capacity, 100), nameof(ExemptVolume));
+        init => exemptVolume = Guard.Within(value, Bounds.NotNegative(Measure.Capacity, 100));
     }
 
     /// <summary>Volatile organic compounds per volume of coating, water and exempt compounds in the volume.</summary>
@@ -96,8 +84,8 @@ public sealed record VocContent
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static MassConcentration PerSolids(MassConcentration content, Density density)
     {
-        double d = Guard.Within(density, Bounds.Between(500, 2000, Measure.Density), nameof(density));
-        double c = Guard.Within(content, Bounds.Below(0, d, Measure.CoatingContent), nameof(content));
+        double d = Guard.Within(density, Bounds.Between(500, 2000, Measure.Density));
+        double c = Guard.Within(content, Bounds.Below(0, d, Measure.CoatingContent));
         return MassConcentration.FromKilogramsPerCubicMeter(PerSolids(c, d, null).Value);
     }
 

@@ -22,27 +22,15 @@ public sealed record VocLimit
 
     /// <summary>Where it holds.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Jurisdiction
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Jurisdiction));
-    }
+    public required string Jurisdiction { get; init => field = Guard.Named(value); }
 
     /// <summary>Which rule.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Rule
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Rule));
-    }
+    public required string Rule { get; init => field = Guard.Named(value); }
 
     /// <summary>Which category of coating.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Category
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Category));
-    }
+    public required string Category { get; init => field = Guard.Named(value); }
 
     /// <summary>From when, as the rule prints it; <see langword="null"/> when not known.</summary>
     public required string? EffectiveFrom { get; init; }
@@ -51,27 +39,19 @@ public sealed record VocLimit
     /// What the limit counts: <see cref="VocBasis.LessWaterAndExempt"/>, as the rules of the United States do, unless given.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public VocBasis Basis
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Basis));
-    }
+    public VocBasis Basis { get; init => field = Guard.Defined(value); }
 
     /// <summary>The limit on its <see cref="Basis"/>, more than 0 and at most 2 kg/L.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required MassConcentration Limit
     {
         get => MassConcentration.FromKilogramsPerCubicMeter(limit);
-        init => limit = Guard.Within(value, Bounds.Positive(Measure.CoatingContent, 2000), nameof(Limit));
+        init => limit = Guard.Within(value, Bounds.Positive(Measure.CoatingContent, 2000));
     }
 
     /// <summary>Where the figure comes from and how well it was looked up.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Holds a content against this limit.</summary>
     /// <param name="content">

@@ -18,9 +18,9 @@ public sealed record VocPart
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public VocPart(string name, Volume volume, MassConcentration content, bool isIgnored = false)
     {
-        Name = Guard.Named(name, nameof(name));
-        this.volume = Guard.Within(volume, Bounds.Positive(Measure.Capacity, 100), nameof(volume));
-        this.content = Guard.Within(content, Bounds.NotNegative(Measure.CoatingContent, isIgnored ? 0 : 2000), nameof(content));
+        Name = Guard.Named(name);
+        this.volume = Guard.Within(volume, Bounds.Positive(Measure.Capacity, 100));
+        this.content = Guard.Within(content, Bounds.NotNegative(Measure.CoatingContent, isIgnored ? 0 : 2000));
         IsIgnored = isIgnored;
     }
 

@@ -52,7 +52,7 @@ public sealed record Volatility
     /// <returns>A volatile liquid.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="vapourPressure"/> is outside its range.</exception>
     public static Volatility At20Celsius(Pressure vapourPressure) =>
-        new(Guard.Within(vapourPressure, Bounds.Positive(Measure.Pressure, 101325), nameof(vapourPressure)), null, null);
+        new(Guard.Within(vapourPressure, Bounds.Positive(Measure.Pressure, 101325)), null, null);
 
     /// <summary>It stays in the film for the time of a job.</summary>
     /// <param name="boilingPoint">
@@ -66,8 +66,8 @@ public sealed record Volatility
     /// <exception cref="System.ArgumentNullException"><paramref name="basis"/> is missing.</exception>
     public static Volatility NotVolatile(Temperature boilingPoint, Source basis) => new(
         null,
-        Guard.Within(boilingPoint, Bounds.Above(Line, 1273.15, Measure.Temperature), nameof(boilingPoint)),
-        Guard.NotNull(basis, nameof(basis)));
+        Guard.Within(boilingPoint, Bounds.Above(Line, 1273.15, Measure.Temperature)),
+        Guard.NotNull(basis));
 
     /// <summary>The vapour pressure, or which of the other forms it is.</summary>
     /// <returns>Text such as <c>1067 Pa at 20 °C</c>, <c>not volatile, boils at 254 °C</c> or <c>not known</c>.</returns>

@@ -11,7 +11,7 @@ public sealed record ExactValue : Distribution
     /// <summary>Makes the value.</summary>
     /// <param name="value">The number, −10¹⁵ to 10¹⁵.</param>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="value"/> is outside its range.</exception>
-    public ExactValue(double value) => Value = Guard.Within(value, Any, nameof(value));
+    public ExactValue(double value) => Value = Guard.Within(value, Any, nameof(value), nameof(value));
 
     /// <summary>The number.</summary>
     public double Value { get; }

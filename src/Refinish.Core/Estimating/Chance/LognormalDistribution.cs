@@ -21,8 +21,8 @@ public sealed record LognormalDistribution : Distribution
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public LognormalDistribution(double logMean, double logDeviation)
     {
-        LogMean = Guard.Within(logMean, Bounds.Between(-25, 25, Measure.Number), nameof(logMean));
-        LogDeviation = Guard.Within(logDeviation, Bounds.Positive(Measure.Number, 3), nameof(logDeviation));
+        LogMean = Guard.Within(logMean, Bounds.Between(-25, 25, Measure.Number));
+        LogDeviation = Guard.Within(logDeviation, Bounds.Positive(Measure.Number, 3));
     }
 
     /// <summary>Mean µ of the natural logarithm.</summary>
@@ -47,8 +47,8 @@ public sealed record LognormalDistribution : Distribution
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static LognormalDistribution FromMeanAndDeviation(double mean, double standardDeviation)
     {
-        Guard.Within(mean, Bounds.Between(1e-10, 1e10, Measure.Number), nameof(mean));
-        Guard.Within(standardDeviation, Bounds.Positive(Measure.Number, 10 * mean), nameof(standardDeviation));
+        Guard.Within(mean, Bounds.Between(1e-10, 1e10, Measure.Number));
+        Guard.Within(standardDeviation, Bounds.Positive(Measure.Number, 10 * mean));
         double variance = Math.Log(1 + (standardDeviation / mean * (standardDeviation / mean)));
         return new LognormalDistribution(Math.Log(mean) - (variance / 2), Math.Sqrt(variance));
     }
@@ -60,8 +60,8 @@ public sealed record LognormalDistribution : Distribution
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static LognormalDistribution FromP10AndP90(double p10, double p90)
     {
-        Guard.Within(p10, Bounds.Between(1e-10, 1e10, Measure.Number), nameof(p10));
-        Guard.Within(p90, Bounds.Above(p10, 1e10, Measure.Number), nameof(p90));
+        Guard.Within(p10, Bounds.Between(1e-10, 1e10, Measure.Number));
+        Guard.Within(p90, Bounds.Above(p10, 1e10, Measure.Number));
         return new LognormalDistribution((Math.Log(p10) + Math.Log(p90)) / 2, (Math.Log(p90) - Math.Log(p10)) / (2 * ScoreOf(0.9)));
     }
 
@@ -72,7 +72,7 @@ public sealed record LognormalDistribution : Distribution
     /// <exception cref="ArgumentOutOfRangeException">The product is outside the range of this type.</exception>
     public LognormalDistribution Times(LognormalDistribution other)
     {
-        Guard.NotNull(other, nameof(other));
+        Guard.NotNull(other);
         return new LognormalDistribution(
             LogMean + other.LogMean,
             Math.Sqrt((LogDeviation * LogDeviation) + (other.LogDeviation * other.LogDeviation)));

@@ -16,8 +16,8 @@ public sealed record NormalDistribution : Distribution
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public NormalDistribution(double mean, double standardDeviation)
     {
-        Mean = Guard.Within(mean, Bounds.Between(-1e12, 1e12, Measure.Number), nameof(mean));
-        StandardDeviation = Guard.Within(standardDeviation, Bounds.Positive(Measure.Number, 1e12), nameof(standardDeviation));
+        Mean = Guard.Within(mean, Bounds.Between(-1e12, 1e12, Measure.Number));
+        StandardDeviation = Guard.Within(standardDeviation, Bounds.Positive(Measure.Number, 1e12));
     }
 
     /// <inheritdoc/>

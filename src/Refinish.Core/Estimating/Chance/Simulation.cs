@@ -30,8 +30,8 @@ public sealed class Simulation
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public Simulation(IReadOnlyList<UncertainInput> inputs, Func<IReadOnlyList<double>, double> model)
     {
-        Inputs = Guard.List(inputs, nameof(inputs), 1);
-        this.model = Guard.NotNull(model, nameof(model));
+        Inputs = Guard.List(inputs, 1);
+        this.model = Guard.NotNull(model);
     }
 
     /// <summary>The uncertain inputs.</summary>

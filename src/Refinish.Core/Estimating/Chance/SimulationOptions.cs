@@ -14,22 +14,14 @@ public sealed record SimulationOptions
 
     /// <summary>Number of trials, 100 to 10 000 000; 100 000 unless given. Each takes eight bytes for each result that is kept.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Trials
-    {
-        get;
-        init => field = Guard.Count(value, 100, 10_000_000, nameof(Trials));
-    } = 100_000;
+    public int Trials { get; init => field = Guard.Count(value, 100, 10_000_000); } = 100_000;
 
     /// <summary>The seed, any number; 1 unless given. One seed always gives one result.</summary>
     public ulong Seed { get; init; } = 1;
 
     /// <summary>How the trials are spread; a Latin hypercube unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public SamplingMethod Sampling
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Sampling));
-    } = SamplingMethod.LatinHypercube;
+    public SamplingMethod Sampling { get; init => field = Guard.Defined(value); } = SamplingMethod.LatinHypercube;
 
     /// <summary>
     /// Correlation between the normal scores of every two inputs of one <see cref="UncertainInput.Group"/>, 0 to 100 %; none unless given.
@@ -39,16 +31,12 @@ public sealed record SimulationOptions
     public Ratio Correlation
     {
         get => Ratio.FromDecimalFractions(correlation);
-        init => correlation = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(Correlation));
+        init => correlation = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>Threads to use at most, 1 to 256; 0, as many as the machine offers, unless given. It changes the time and nothing else.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Threads
-    {
-        get;
-        init => field = Guard.Count(value, 0, 256, nameof(Threads));
-    }
+    public int Threads { get; init => field = Guard.Count(value, 0, 256); }
 
     internal double CorrelationFraction => correlation;
 

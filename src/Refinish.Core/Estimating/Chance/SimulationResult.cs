@@ -57,7 +57,7 @@ public sealed class SimulationResult
     /// <param name="chance">The chance, 0 to 100 %.</param>
     /// <returns>The quantile.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="chance"/> is outside its range.</exception>
-    public double Quantile(Ratio chance) => At(Guard.Within(chance, Bounds.NotNegative(Measure.Percent, 1), nameof(chance)));
+    public double Quantile(Ratio chance) => At(Guard.Within(chance, Bounds.NotNegative(Measure.Percent, 1)));
 
     /// <summary>The chance of more than a value: with costs in the trials and a net price as the value, the chance of a loss.</summary>
     /// <param name="value">The value, any finite number.</param>
@@ -65,7 +65,7 @@ public sealed class SimulationResult
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is not finite.</exception>
     public Ratio ChanceAbove(double value)
     {
-        Guard.Within(value, Bounds.Between(double.MinValue, double.MaxValue, Measure.Number), nameof(value));
+        Guard.Within(value, Bounds.Between(double.MinValue, double.MaxValue, Measure.Number), nameof(value), nameof(value));
         int low = 0;
         int high = sorted.Length;
         while (low < high)

@@ -30,9 +30,9 @@ public readonly record struct ThreePoint
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range or out of order.</exception>
     public ThreePoint(double minimum, double mode, double maximum)
     {
-        Minimum = Guard.Within(minimum, Distribution.Any, nameof(minimum));
-        Mode = Guard.Within(mode, Distribution.Any, nameof(mode));
-        Maximum = Guard.Within(maximum, Distribution.Any, nameof(maximum));
+        Minimum = Guard.Within(minimum, Distribution.Any);
+        Mode = Guard.Within(mode, Distribution.Any);
+        Maximum = Guard.Within(maximum, Distribution.Any);
         Guard.Rule(mode >= minimum, nameof(mode), mode, Measure.Number, "at least minimum, ", minimum);
         Guard.Rule(maximum >= mode, nameof(maximum), maximum, Measure.Number, "at least mode, ", mode);
     }
@@ -81,7 +81,7 @@ public readonly record struct ThreePoint
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is negative or not finite.</exception>
     public static ThreePoint operator *(ThreePoint triple, double factor)
     {
-        Guard.Within(factor, Bounds.NotNegative(Measure.Number), nameof(factor));
+        Guard.Within(factor, Bounds.NotNegative(Measure.Number));
         return new(triple.Minimum * factor, triple.Mode * factor, triple.Maximum * factor);
     }
 
@@ -104,7 +104,7 @@ public readonly record struct ThreePoint
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reading"/> is not a named value, or a lognormal reading is asked of a triple whose mean is not more than 0.</exception>
     public Distribution As(ThreePointReading reading)
     {
-        Guard.Defined(reading, nameof(reading));
+        Guard.Defined(reading);
         return Maximum == Minimum
             ? new ExactValue(Mode)
             : reading switch

@@ -19,9 +19,9 @@ public sealed record UncertainInput
     /// <exception cref="ArgumentNullException"><paramref name="distribution"/> is missing.</exception>
     public UncertainInput(string name, Distribution distribution, string? group = null)
     {
-        Name = Guard.Named(name, nameof(name));
-        Distribution = Guard.NotNull(distribution, nameof(distribution));
-        Group = group is null ? null : Guard.Named(group, nameof(group));
+        Name = Guard.Named(name);
+        Distribution = Guard.NotNull(distribution);
+        Group = group is null ? null : Guard.Named(group);
     }
 
     /// <summary>What it is called.</summary>

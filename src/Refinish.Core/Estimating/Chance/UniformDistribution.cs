@@ -16,8 +16,8 @@ public sealed record UniformDistribution : Distribution
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range or out of order.</exception>
     public UniformDistribution(double minimum, double maximum)
     {
-        Minimum = Guard.Within(minimum, Any, nameof(minimum));
-        Maximum = Guard.Within(maximum, Any, nameof(maximum));
+        Minimum = Guard.Within(minimum, Any);
+        Maximum = Guard.Within(maximum, Any);
         Guard.Rule(maximum > minimum, nameof(maximum), maximum, Measure.Number, "more than minimum, ", minimum);
     }
 

@@ -30,9 +30,9 @@ public sealed record LabourEstimate
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public LabourEstimate(IReadOnlyList<LabourTask> tasks, double difficulty = 1, int crew = 1)
     {
-        Difficulty = Guard.Within(difficulty, Bounds.Between(0.5, 3, Measure.Number), nameof(difficulty));
-        Crew = Guard.Count(crew, 1, 100, nameof(crew));
-        Lines = new ValueList<LabourLine>(Guard.List(tasks, nameof(tasks)).Select(task => new LabourLine(task, difficulty)));
+        Difficulty = Guard.Within(difficulty, Bounds.Between(0.5, 3, Measure.Number));
+        Crew = Guard.Count(crew, 1, 100);
+        Lines = new ValueList<LabourLine>(Guard.List(tasks).Select(task => new LabourLine(task, difficulty)));
     }
 
     /// <summary>Factor on every task.</summary>
@@ -63,8 +63,8 @@ public sealed record LabourEstimate
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public TimeSpan Deviation(ThreePointReading reading, Ratio correlation)
     {
-        Guard.Defined(reading, nameof(reading));
-        double rho = Guard.Within(correlation, Bounds.NotNegative(Measure.Percent, 1), nameof(correlation));
+        Guard.Defined(reading);
+        double rho = Guard.Within(correlation, Bounds.NotNegative(Measure.Percent, 1));
         double sum = 0;
         double squares = 0;
         foreach (LabourLine line in Lines)

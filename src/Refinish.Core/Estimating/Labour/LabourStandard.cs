@@ -32,19 +32,11 @@ public sealed record LabourStandard
 
     /// <summary>Code, such as "L-31"; the standard's identity within a list.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
-    public required string Code
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Code));
-    }
+    public required string Code { get; init => field = Guard.Id(value); }
 
     /// <summary>What is done.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Description
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Description));
-    }
+    public required string Description { get; init => field = Guard.Named(value); }
 
     /// <summary>
     /// Hours each time, whatever the size: for each operation, however many fixtures of a room it is done on, or for each defect; none when
@@ -91,11 +83,7 @@ public sealed record LabourStandard
 
     /// <summary>What <see cref="PerUnit"/> counts; "each" when left out.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Unit
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Unit));
-    } = "each";
+    public string Unit { get; init => field = Guard.Named(value); } = "each";
 
     /// <summary>
     /// Part of the hours per unit that is done once for all units of one operation in a visit, 0 to 100 %, such as fetching and putting
@@ -106,7 +94,7 @@ public sealed record LabourStandard
     public Ratio OncePerVisit
     {
         get => Ratio.FromDecimalFractions(oncePerVisit);
-        init => oncePerVisit = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(OncePerVisit));
+        init => oncePerVisit = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>
@@ -117,16 +105,12 @@ public sealed record LabourStandard
     public Length FromSize
     {
         get => Length.FromMeters(fromSize);
-        init => fromSize = Guard.Within(value, Bounds.NotNegative(Measure.Length, 5), nameof(FromSize));
+        init => fromSize = Guard.Within(value, Bounds.NotNegative(Measure.Length, 5));
     }
 
     /// <summary>The kind of operation that this standard gives hours for; <see langword="null"/> for one that mends a defect.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public WorkKind? Work
-    {
-        get;
-        init => field = value is WorkKind kind ? Guard.Defined(kind, nameof(Work)) : null;
-    }
+    public WorkKind? Work { get; init => field = value is WorkKind kind ? Guard.Defined(kind, nameof(Work)) : null; }
 
     /// <summary>
     /// The kind of defect, ready or of your own, that this step mends; <see langword="null"/> for one that belongs to an operation, see
@@ -141,11 +125,7 @@ public sealed record LabourStandard
     public bool IsOnSite { get; init; } = true;
 
     /// <summary>Where the hours come from.</summary>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>
     /// What in the standard itself could not be honoured by any task, as words behind its code; <see langword="null"/> when all can.

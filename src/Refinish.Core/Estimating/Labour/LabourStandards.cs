@@ -35,8 +35,8 @@ public static partial class LabourStandards
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is not a named value.</exception>
     public static LabourStandard? For(WorkKind kind, IReadOnlyList<LabourStandard> standards)
     {
-        Guard.Defined(kind, nameof(kind));
-        Guard.NotNull(standards, nameof(standards));
+        Guard.Defined(kind);
+        Guard.NotNull(standards);
         LabourStandard? found = null;
         for (int i = 0; i < standards.Count; i++)
         {
@@ -60,8 +60,8 @@ public static partial class LabourStandards
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public static LabourStandard? ForDefect(Defect defect, IReadOnlyList<LabourStandard> standards)
     {
-        Guard.NotNull(defect, nameof(defect));
-        Guard.NotNull(standards, nameof(standards));
+        Guard.NotNull(defect);
+        Guard.NotNull(standards);
         double size = defect.Size;
         LabourStandard? best = null;
         for (int i = 0; i < standards.Count; i++)
@@ -90,7 +90,7 @@ public static partial class LabourStandards
     /// of a caller's own defect; 1 for any other kind. A caller's own standards have to count alike.
     /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="defect"/> is missing.</exception>
-    public static double UnitsOf(Defect defect) => Guard.NotNull(defect, nameof(defect)).Units;
+    public static double UnitsOf(Defect defect) => Guard.NotNull(defect).Units;
 
     /// <summary>The kind of work that mends a kind of defect.</summary>
     /// <param name="defect">The kind of defect.</param>
@@ -101,7 +101,7 @@ public static partial class LabourStandards
     /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="defect"/> is missing.</exception>
     public static WorkKind? WorkOf(DefectKind defect) =>
-        Guard.NotNull(defect, nameof(defect)).IsOwn || defect.IsAnotherTrades ? null
+        Guard.NotNull(defect).IsOwn || defect.IsAnotherTrades ? null
         : Mending.TryGetValue(defect, out WorkKind work) ? work
         : WorkKind.Fill;
 
@@ -129,7 +129,7 @@ public static partial class LabourStandards
     {
         IReadOnlyList<LabourStandard> all = Checked(standards, nameof(standards));
         List<LabourTask> tasks = [];
-        foreach (Defect defect in Guard.List(defects, nameof(defects)))
+        foreach (Defect defect in Guard.List(defects))
         {
             if (ForDefect(defect, all) is LabourStandard standard)
             {
@@ -158,7 +158,7 @@ public static partial class LabourStandards
     public static IReadOnlyList<Defect> WithoutStandard(IReadOnlyList<Defect> defects, IReadOnlyList<LabourStandard> standards)
     {
         IReadOnlyList<LabourStandard> all = Checked(standards, nameof(standards));
-        return new ValueList<Defect>(Guard.List(defects, nameof(defects)).Where(defect => ForDefect(defect, all) is null));
+        return new ValueList<Defect>(Guard.List(defects).Where(defect => ForDefect(defect, all) is null));
     }
 
     /// <summary>The list, if every standard has a code of its own and each of its rates can be honoured.</summary>
@@ -169,7 +169,7 @@ public static partial class LabourStandards
             return standards;
         }
 
-        ValueList<LabourStandard> list = Guard.List(standards, name);
+        ValueList<LabourStandard> list = Guard.List(standards, name: name);
         HashSet<string> codes = new(StringComparer.Ordinal);
         foreach (LabourStandard standard in list)
         {

@@ -14,8 +14,7 @@ public sealed record LabourTask
     /// <paramref name="standard"/> has hours by area or by unit, which would be lost, or none at all.
     /// </exception>
     /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
-    public LabourTask(LabourStandard standard)
-        : this(standard, default, 0, 1) => Uses(Standard, area: false, units: false);
+    public LabourTask(LabourStandard standard) : this(standard, default, 0, 1) => Uses(Standard, area: false, units: false);
 
     /// <summary>Makes a task that is done once over an area, by a standard without hours by unit.</summary>
     /// <param name="standard">The standard.</param>
@@ -23,8 +22,7 @@ public sealed record LabourTask
     /// <exception cref="ArgumentException"><paramref name="standard"/> has hours by unit, which would be lost, or none at all.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range.</exception>
-    public LabourTask(LabourStandard standard, Area area)
-        : this(standard, area, 0, 1) => Uses(Standard, area: true, units: false);
+    public LabourTask(LabourStandard standard, Area area) : this(standard, area, 0, 1) => Uses(Standard, area: true, units: false);
 
     /// <summary>Makes a task that is done once for a number of units, by a standard without hours by area.</summary>
     /// <param name="standard">The standard.</param>
@@ -45,10 +43,10 @@ public sealed record LabourTask
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public LabourTask(LabourStandard standard, Area area, double units, int times)
     {
-        Standard = Guard.NotNull(standard, nameof(standard));
-        this.area = Guard.Within(area, Bounds.NotNegative(Measure.Area, 1e4), nameof(area));
-        Units = Guard.Within(units, Bounds.NotNegative(Measure.Number, 1e6), nameof(units));
-        Times = Guard.Count(times, 1, 10_000, nameof(times));
+        Standard = Guard.NotNull(standard);
+        this.area = Guard.Within(area, Bounds.NotNegative(Measure.Area, 1e4));
+        Units = Guard.Within(units, Bounds.NotNegative(Measure.Number, 1e6));
+        Times = Guard.Count(times, 1, 10_000);
         if (standard.Contradiction() is string fault)
         {
             throw new ArgumentException("standard: " + standard.Code + " " + fault + ".", nameof(standard));
@@ -57,45 +55,25 @@ public sealed record LabourTask
 
     /// <summary>Id of the operation that the task belongs to; <see langword="null"/> when left out.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string? Id
-    {
-        get;
-        init => field = value is null ? null : Guard.Named(value, nameof(Id));
-    }
+    public string? Id { get; init => field = value is null ? null : Guard.Named(value); }
 
     /// <summary>Id of the fixture that it belongs to; <see langword="null"/>, none or several, when left out.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
-    public string? Fixture
-    {
-        get;
-        init => field = value is null ? null : Guard.Id(value, nameof(Fixture));
-    }
+    public string? Fixture { get; init => field = value is null ? null : Guard.Id(value); }
 
     /// <summary>Id of the room that it belongs to; <see langword="null"/>, none or several, when left out.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
-    public string? Room
-    {
-        get;
-        init => field = value is null ? null : Guard.Id(value, nameof(Room));
-    }
+    public string? Room { get; init => field = value is null ? null : Guard.Id(value); }
 
     /// <summary>Id of whoever does it; <see langword="null"/>, nobody in particular, when left out.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
-    public string? Worker
-    {
-        get;
-        init => field = value is null ? null : Guard.Id(value, nameof(Worker));
-    }
+    public string? Worker { get; init => field = value is null ? null : Guard.Id(value); }
 
     /// <summary>
     /// Wage of whoever does it for one hour, without burden; <see langword="null"/>, that of the price book, when left out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public decimal? Wage
-    {
-        get;
-        init => field = Money.Amount(value, nameof(Wage));
-    }
+    public decimal? Wage { get; init => field = Money.Amount(value, nameof(Wage)); }
 
     /// <summary>The standard.</summary>
     public LabourStandard Standard { get; }
@@ -111,11 +89,7 @@ public sealed record LabourTask
 
     /// <summary>Identical fixtures on which all of this is repeated, 1 to 10 000; 1 when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Repeats
-    {
-        get;
-        init => field = Guard.Count(value, 1, LearningCurve.MostRepeats, nameof(Repeats));
-    } = 1;
+    public int Repeats { get; init => field = Guard.Count(value, 1, LearningCurve.MostRepeats); } = 1;
 
     /// <summary>How the repeats get faster; <see langword="null"/>, not at all, when left out.</summary>
     public LearningCurve? Learning { get; init; }

@@ -29,8 +29,8 @@ public sealed record LearningCurve
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public LearningCurve(LearningModel model, Ratio slope)
     {
-        Model = Guard.Defined(model, nameof(model));
-        this.slope = Guard.Within(slope, Bounds.Between(0.5, 1, Measure.Percent), nameof(slope));
+        Model = Guard.Defined(model);
+        this.slope = Guard.Within(slope, Bounds.Between(0.5, 1, Measure.Percent));
     }
 
     /// <summary>What falls by the slope.</summary>
@@ -43,19 +43,19 @@ public sealed record LearningCurve
     /// <param name="number">Which one, 1 to 10 000.</param>
     /// <returns>1 for the first.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="number"/> is outside its range.</exception>
-    public double Unit(int number) => Last(Guard.Count(number, 1, MostRepeats, nameof(number))).Value;
+    public double Unit(int number) => Last(Guard.Count(number, 1, MostRepeats)).Value;
 
     /// <summary>Time of the first units together in terms of the first one.</summary>
     /// <param name="count">How many, 1 to 10 000.</param>
     /// <returns>1 for one, less than <paramref name="count"/> for more.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> is outside its range.</exception>
-    public double Total(int count) => All(Guard.Count(count, 1, MostRepeats, nameof(count))).Value;
+    public double Total(int count) => All(Guard.Count(count, 1, MostRepeats)).Value;
 
     /// <summary>Average time of the first units in terms of the first one.</summary>
     /// <param name="count">How many, 1 to 10 000.</param>
     /// <returns>Total / count.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> is outside its range.</exception>
-    public double Average(int count) => Average(Guard.Count(count, 1, MostRepeats, nameof(count)), null).Value;
+    public double Average(int count) => Average(Guard.Count(count, 1, MostRepeats), null).Value;
 
     /// <summary>How the last, the total and the average of a number of units follow.</summary>
     /// <param name="count">How many, 1 to 10 000.</param>
@@ -63,7 +63,7 @@ public sealed record LearningCurve
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> is outside its range.</exception>
     public Workings Workings(int count)
     {
-        Guard.Count(count, 1, MostRepeats, nameof(count));
+        Guard.Count(count, 1, MostRepeats);
         return Trace.Of(ToString(), B, t => Last(count, t), t => All(count, t), t => Average(count, t));
     }
 

@@ -28,9 +28,9 @@ public sealed record OvertimeHours
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public OvertimeHours(OvertimeRule rule, string worker, IReadOnlyList<PaidDay> days)
     {
-        Rule = Guard.NotNull(rule, nameof(rule));
-        Worker = Guard.Id(worker, nameof(worker));
-        Days = new ValueList<PaidDay>(Guard.List(days, nameof(days))
+        Rule = Guard.NotNull(rule);
+        Worker = Guard.Id(worker);
+        Days = new ValueList<PaidDay>(Guard.List(days)
             .GroupBy(day => day.Date)
             .OrderBy(date => date.Key)
             .Select(date => new PaidDay(date.Key, TimeSpan.FromTicks(date.Sum(day => day.Hours.Ticks)))));

@@ -39,34 +39,18 @@ public sealed record OvertimeRule
 
     /// <summary>Steps of one day, by rising hours and factors; none when left out.</summary>
     /// <exception cref="ArgumentException">An entry is missing, hours do not rise, a factor falls, or a step is beyond 24 h.</exception>
-    public IReadOnlyList<OvertimeStep> Daily
-    {
-        get;
-        init => field = Steps(value, 24, nameof(Daily));
-    } = ValueList<OvertimeStep>.Empty;
+    public IReadOnlyList<OvertimeStep> Daily { get; init => field = Steps(value, 24, nameof(Daily)); } = ValueList<OvertimeStep>.Empty;
 
     /// <summary>Steps of one week, by rising hours and factors; none when left out.</summary>
     /// <exception cref="ArgumentException">An entry is missing, hours do not rise, or a factor falls.</exception>
-    public IReadOnlyList<OvertimeStep> Weekly
-    {
-        get;
-        init => field = Steps(value, 168, nameof(Weekly));
-    } = ValueList<OvertimeStep>.Empty;
+    public IReadOnlyList<OvertimeStep> Weekly { get; init => field = Steps(value, 168, nameof(Weekly)); } = ValueList<OvertimeStep>.Empty;
 
     /// <summary>The day on which a week begins; Monday, as in ISO 8601, when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public DayOfWeek WeekStarts
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(WeekStarts));
-    } = DayOfWeek.Monday;
+    public DayOfWeek WeekStarts { get; init => field = Guard.Defined(value); } = DayOfWeek.Monday;
 
     /// <summary>Where the rule comes from.</summary>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     internal bool IsEmpty => Daily.Count + Weekly.Count == 0;
 
@@ -81,7 +65,7 @@ public sealed record OvertimeRule
 
     private static ValueList<OvertimeStep> Steps(IReadOnlyList<OvertimeStep> value, double most, string name)
     {
-        ValueList<OvertimeStep> steps = Guard.List(value, name);
+        ValueList<OvertimeStep> steps = Guard.List(value, name: name);
         for (int i = 0; i < steps.Count; i++)
         {
             if (steps[i].After.TotalHours > most)

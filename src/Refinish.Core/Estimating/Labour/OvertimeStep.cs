@@ -17,7 +17,7 @@ public sealed record OvertimeStep
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public OvertimeStep(TimeSpan after, decimal factor)
     {
-        Guard.Within(after, Limits, nameof(after));
+        Guard.Within(after, Limits);
         Guard.Rule(factor is > 1 and <= 10, nameof(factor), (double)factor, Measure.Number, "more than 1 and at most 10");
         After = after;
         Factor = factor;

@@ -12,7 +12,7 @@ public sealed record PaidDay
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="hours"/> is outside its range.</exception>
     public PaidDay(DateTime date, TimeSpan hours)
     {
-        Guard.Within(hours, Bounds.NotNegative(Measure.Hours, 48 * 3600), nameof(hours));
+        Guard.Within(hours, Bounds.NotNegative(Measure.Hours, 48 * 3600));
         Date = date.Date;
         Hours = hours;
     }

@@ -18,9 +18,9 @@ public sealed record PaidTime
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
     public PaidTime(string id, string description, TimeSpan time)
     {
-        Id = Guard.Id(id, nameof(id));
-        Description = Guard.Named(description, nameof(description));
-        seconds = Guard.Within(time, Bounds.NotNegative(Measure.Hours, 1e6 * 3600), nameof(time));
+        Id = Guard.Id(id);
+        Description = Guard.Named(description);
+        seconds = Guard.Within(time, Bounds.NotNegative(Measure.Hours, 1e6 * 3600));
     }
 
     /// <summary>Identity.</summary>
@@ -34,35 +34,19 @@ public sealed record PaidTime
 
     /// <summary>Wage for one hour, without burden; <see langword="null"/>, that of the price book, when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public decimal? Wage
-    {
-        get;
-        init => field = Money.Amount(value, nameof(Wage));
-    }
+    public decimal? Wage { get; init => field = Money.Amount(value, nameof(Wage)); }
 
     /// <summary>Id of whoever is paid; <see langword="null"/>, nobody in particular, when left out.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
-    public string? Worker
-    {
-        get;
-        init => field = value is null ? null : Guard.Id(value, nameof(Worker));
-    }
+    public string? Worker { get; init => field = value is null ? null : Guard.Id(value); }
 
     /// <summary>Id of the fixture that it belongs to; <see langword="null"/>, none or several, when left out.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
-    public string? Fixture
-    {
-        get;
-        init => field = value is null ? null : Guard.Id(value, nameof(Fixture));
-    }
+    public string? Fixture { get; init => field = value is null ? null : Guard.Id(value); }
 
     /// <summary>Id of the room that it belongs to; <see langword="null"/>, none or several, when left out.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
-    public string? Room
-    {
-        get;
-        init => field = value is null ? null : Guard.Id(value, nameof(Room));
-    }
+    public string? Room { get; init => field = value is null ? null : Guard.Id(value); }
 
     /// <summary>
     /// Whether it is paid on top of hours that are counted already, as the premium of overtime is: it costs its wage and is no hour of

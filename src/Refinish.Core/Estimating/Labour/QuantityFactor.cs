@@ -23,16 +23,15 @@ public sealed record QuantityFactor
     /// <param name="items">Ids of the materials it multiplies; every material of the job when omitted.</param>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty or an item is missing.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="factor"/> is missing.</exception>
-    public QuantityFactor(string name, Distribution factor, IReadOnlyList<string>? items = null)
-        : this(name, factor, items, 0)
+    public QuantityFactor(string name, Distribution factor, IReadOnlyList<string>? items = null) : this(name, factor, items, 0)
     {
     }
 
     private QuantityFactor(string name, Distribution factor, IReadOnlyList<string>? items, double numerator)
     {
-        Name = Guard.Named(name, nameof(name));
-        Distribution = Guard.NotNull(factor, nameof(factor));
-        Items = items is null ? null : Guard.List(items, nameof(items));
+        Name = Guard.Named(name);
+        Distribution = Guard.NotNull(factor);
+        Items = items is null ? null : Guard.List(items);
         this.numerator = numerator;
     }
 
@@ -59,9 +58,9 @@ public sealed record QuantityFactor
     /// <paramref name="real"/> would lie outside 1 to 100 %.</exception>
     public static QuantityFactor Transfer(Ratio assumed, Distribution real, IReadOnlyList<string> items)
     {
-        double nominal = Guard.Within(assumed, Bounds.Positive(Measure.Percent, 1), nameof(assumed));
-        Guard.NotNull(real, nameof(real));
-        Guard.NotNull(items, nameof(items));
+        double nominal = Guard.Within(assumed, Bounds.Positive(Measure.Percent, 1));
+        Guard.NotNull(real);
+        Guard.NotNull(items);
         Guard.Within(real.At(1e-6), Bounds.Between(0.01, 1, Measure.Percent), nameof(real));
         Guard.Within(real.At(1 - 1e-6), Bounds.Between(0.01, 1, Measure.Percent), nameof(real));
         return new QuantityFactor("transfer efficiency", real, items, nominal);

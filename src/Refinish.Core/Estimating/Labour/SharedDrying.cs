@@ -29,10 +29,10 @@ public sealed record SharedDrying
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public SharedDrying(int fixtures, int coats, TimeSpan perCoat, TimeSpan betweenCoats)
     {
-        Fixtures = Guard.Count(fixtures, 1, 100, nameof(fixtures));
-        Coats = Guard.Count(coats, 1, 20, nameof(coats));
-        coat = Guard.Within(perCoat, Bounds.Positive(Measure.Hours, 86400), nameof(perCoat));
-        drying = Guard.Within(betweenCoats, Bounds.NotNegative(Measure.Hours, 7 * 86400), nameof(betweenCoats));
+        Fixtures = Guard.Count(fixtures, 1, 100);
+        Coats = Guard.Count(coats, 1, 20);
+        coat = Guard.Within(perCoat, Bounds.Positive(Measure.Hours, 86400));
+        drying = Guard.Within(betweenCoats, Bounds.NotNegative(Measure.Hours, 7 * 86400));
     }
 
     /// <summary>Like fixtures.</summary>

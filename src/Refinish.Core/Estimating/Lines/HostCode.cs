@@ -20,12 +20,12 @@ public sealed record HostCode
     /// <exception cref="ArgumentException">A text is empty, or <paramref name="item"/> is no form of an item.</exception>
     public HostCode(string item, string code)
     {
-        Item = IsItem(Guard.Named(item, nameof(item)))
+        Item = IsItem(Guard.Named(item))
             ? item
             : throw new ArgumentException(
                 "item is '" + item + "'; allowed: " + string.Join(", ", Alone) + ", or one of " + string.Join(", ", Families)
                     + " with a code behind it.", nameof(item));
-        Code = Guard.Named(code, nameof(code));
+        Code = Guard.Named(code);
     }
 
     /// <summary>The item as <c>EstimateLine.Item</c> names it.</summary>

@@ -35,14 +35,14 @@ public static class LineUnits
         LineUnit.Foot => "ft",
         LineUnit.SquareMetre => "m²",
         LineUnit.SquareFoot => "ft²",
-        _ => Guard.Defined(unit, nameof(unit)) == LineUnit.Money ? string.Empty : unit.ToString("G"),
+        _ => Guard.Defined(unit) == LineUnit.Money ? string.Empty : unit.ToString("G"),
     };
 
     /// <summary>The common code of UN/ECE Recommendation 20, which electronic invoices by EN 16931 use for units.</summary>
     /// <param name="unit">The unit.</param>
     /// <returns>A code such as <c>HUR</c>; <c>C62</c>, one, for what the list has no code for: fixtures and amounts of money.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="unit"/> is not a named value.</exception>
-    public static string ExchangeCode(this LineUnit unit) => Guard.Defined(unit, nameof(unit)) switch
+    public static string ExchangeCode(this LineUnit unit) => Guard.Defined(unit) switch
     {
         LineUnit.Each => "EA",
         LineUnit.Set => "SET",

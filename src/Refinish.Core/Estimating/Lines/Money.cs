@@ -21,7 +21,7 @@ internal static class Money
 
     public static decimal Amount(decimal value, string name, bool zeroAllowed = true)
     {
-        Guard.Money(value, name, zeroAllowed);
+        Guard.Money(value, zeroAllowed, name);
         Guard.Rule(value <= Largest, name, (double)value, Measure.Number, "at most 1000000000");
         return value;
     }

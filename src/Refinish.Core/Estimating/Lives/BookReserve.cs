@@ -46,9 +46,9 @@ public sealed record BookReserve
     /// </exception>
     public BookReserve(IReadOnlyList<WarrantyJob> jobs, Ratio confidence, Currency currency)
     {
-        Currency = Guard.NotNull(currency, nameof(currency));
+        Currency = Guard.NotNull(currency);
         money = Measure.Money(currency);
-        Jobs = Guard.List(jobs, nameof(jobs), 1);
+        Jobs = Guard.List(jobs, 1);
         Guard.Rule(Jobs.Sum(job => (long)job.Count) <= 20_000, nameof(jobs), Jobs.Sum(job => (double)job.Count), Measure.Number, "at most 20000 jobs");
         foreach (WarrantyJob job in Jobs)
         {
@@ -56,15 +56,13 @@ public sealed record BookReserve
                 "costs with the decimals of " + currency.Code);
         }
 
-        this.confidence = Guard.Within(confidence, Bounds.Below(0.5, 1, Measure.Percent), nameof(confidence));
+        this.confidence = Guard.Within(confidence, Bounds.Below(0.5, 1, Measure.Percent));
         claims = AddUp(_ => 1);
         decimal exact = Jobs.Select(job => job.CostPerClaim / currency.SmallestAmount).Where(units =>
             units > 0).Aggregate(0m, Divisor) * currency.SmallestAmount;
         decimal total = Jobs.Sum(job => job.Count * job.CostPerClaim);
         IsExact = exact == 0 || total / exact <= MostCells;
-        cell = exact == 0 ? currency.SmallestAmount
-            : IsExact ? exact
-            : currency.RoundUp(total / MostCells);
+        cell = exact == 0 ? currency.SmallestAmount : IsExact ? exact : currency.RoundUp(total / MostCells);
         costs = AddUp(job => (int)Currency.CoinsUp(job.CostPerClaim, cell));
     }
 

@@ -40,9 +40,7 @@ internal static class EconomyKernel
         }
 
         Num share = p * r / a;
-        return share.Value < 1
-            ? -((share.Value < Small ? LogOfOneMore(-share, t) : Num.Ln(1 - share)) / LogOfOneMore(r, t))
-            : null;
+        return share.Value < 1 ? -((share.Value < Small ? LogOfOneMore(-share, t) : Num.Ln(1 - share)) / LogOfOneMore(r, t)) : null;
     }
 
     private static Num LogOfOneMore(Num y, Trace? t) => Math.Abs(y.Value) < Small

@@ -15,9 +15,9 @@ public sealed record LifeRecord
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public LifeRecord(double ageYears, bool failed, int count = 1)
     {
-        AgeYears = Guard.Within(ageYears, Bounds.Positive(Measure.Years, 1e6), nameof(ageYears));
+        AgeYears = Guard.Within(ageYears, Bounds.Positive(Measure.Years, 1e6));
         Failed = failed;
-        Count = Guard.Count(count, 1, 1_000_000, nameof(count));
+        Count = Guard.Count(count, 1, 1_000_000);
     }
 
     /// <summary>Age at failure, or age at which it was still good, in years.</summary>

@@ -15,8 +15,8 @@ public sealed record LifeShare
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="share"/> is outside its range.</exception>
     public LifeShare(Ratio share, WeibullLife life)
     {
-        this.share = Guard.Within(share, Bounds.Positive(Measure.Percent, 1), nameof(share));
-        Life = Guard.NotNull(life, nameof(life));
+        this.share = Guard.Within(share, Bounds.Positive(Measure.Percent, 1));
+        Life = Guard.NotNull(life);
     }
 
     /// <summary>Share of all jobs.</summary>

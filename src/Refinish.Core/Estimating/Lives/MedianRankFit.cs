@@ -44,12 +44,11 @@ public sealed record MedianRankFit
     /// </exception>
     public MedianRankFit(IReadOnlyList<LifeRecord> records, MedianRanks ranks = MedianRanks.Exact, RankLine line = RankLine.AgeOnRank)
     {
-        Records = Guard.List(records, nameof(records), 1);
-        Ranks = Guard.Defined(ranks, nameof(ranks));
-        Line = Guard.Defined(line, nameof(line));
+        Records = Guard.List(records, 1);
+        Ranks = Guard.Defined(ranks);
+        Line = Guard.Defined(line);
         double failures = Records.Where(record => record.Failed).Sum(record => (double)record.Count);
-        Guard.Rule(
-            failures <= MostFailures, nameof(records), failures, Measure.Number, "at most 1000 failures; for more see WeibullFit");
+        Guard.Rule(failures <= MostFailures, nameof(records), failures, Measure.Number, "at most 1000 failures; for more see WeibullFit");
         all = Records.Sum(record => record.Count);
         Points = new ValueList<RankedFailure>(MedianRankKernel.Order(Records, ranks));
         WhyNone = Reason();
@@ -160,8 +159,7 @@ public sealed record MedianRankFit
     private Num Shape(Trace? t = null) => t.Step("shape", "b", Measure.Number, LeastSquares,
         Line == RankLine.AgeOnRank ? SquaresY(t) / Products(t) : Products(t) / SquaresX(t));
 
-    private Num Scale(Trace? t = null) =>
-        t.Step("scale", "η", Measure.Years, LeastSquares, Num.Exp(MeanX(t) - (MeanY(t) / Shape(t))));
+    private Num Scale(Trace? t = null) => t.Step("scale", "η", Measure.Years, LeastSquares, Num.Exp(MeanX(t) - (MeanY(t) / Shape(t))));
 
     private Num Together(Trace? t = null) =>
         t.Step("correlation", "ρ", Measure.Number, LeastSquares, Products(t) / Num.Sqrt(SquaresX(t) * SquaresY(t)));

@@ -13,59 +13,35 @@ public sealed record WarrantyJob
 
     /// <summary>What it is called.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>Lifetime of the work.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required WeibullLife Life
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Life));
-    }
+    public required WeibullLife Life { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Age today, 0 to 50 years; still good.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double AgeYears
-    {
-        get;
-        init => field = Guard.Within(value, Bounds.NotNegative(Measure.Years, 50), nameof(AgeYears));
-    }
+    public required double AgeYears { get; init => field = Guard.Within(value, Bounds.NotNegative(Measure.Years, 50)); }
 
     /// <summary>Warranty term from the day of the work, 0 to 50 years; nothing is left to claim once the age has passed it.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double TermYears
-    {
-        get;
-        init => field = Guard.Within(value, Bounds.NotNegative(Measure.Years, 50), nameof(TermYears));
-    }
+    public required double TermYears { get; init => field = Guard.Within(value, Bounds.NotNegative(Measure.Years, 50)); }
 
     /// <summary>Cost of one claim, at least 0.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public required decimal CostPerClaim
-    {
-        get;
-        init => field = Money.Amount(value, nameof(CostPerClaim));
-    }
+    public required decimal CostPerClaim { get; init => field = Money.Amount(value, nameof(CostPerClaim)); }
 
     /// <summary>Chance that a failure within the term becomes a claim, 0 to 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio ClaimProbability
     {
         get => Ratio.FromDecimalFractions(claimed);
-        init => claimed = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(ClaimProbability));
+        init => claimed = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>Jobs alike, 1 to 20 000; one when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Count
-    {
-        get;
-        init => field = Guard.Count(value, 1, 20_000, nameof(Count));
-    } = 1;
+    public int Count { get; init => field = Guard.Count(value, 1, 20_000); } = 1;
 
     /// <summary>Chance of a claim before the term ends, given that it is good today.</summary>
     public Ratio ChanceOfClaim => Ratio.FromDecimalFractions(Chance);

@@ -57,14 +57,14 @@ public sealed record WarrantyReserve
     public WarrantyReserve(IReadOnlyList<LifeShare> lives, double termYears, decimal costPerClaim, Ratio claimProbability,
         Currency currency, Ratio discountRate = default)
     {
-        Lives = Guard.List(lives, nameof(lives), 1);
+        Lives = Guard.List(lives, 1);
         double shares = Lives.Sum(life => life.Share.DecimalFractions);
         Guard.Rule(Math.Abs(shares - 1) <= 1e-9, nameof(lives), shares, Measure.Percent, "shares that add up to 100 %");
-        TermYears = Guard.Within(termYears, Bounds.NotNegative(Measure.Years, 50), nameof(termYears));
-        Currency = Guard.NotNull(currency, nameof(currency));
+        TermYears = Guard.Within(termYears, Bounds.NotNegative(Measure.Years, 50));
+        Currency = Guard.NotNull(currency);
         CostPerClaim = Money.Amount(costPerClaim, nameof(costPerClaim));
-        claimed = Guard.Within(claimProbability, Bounds.NotNegative(Measure.Percent, 1), nameof(claimProbability));
-        rate = Guard.Within(discountRate, Bounds.NotNegative(Measure.Percent, 1), nameof(discountRate));
+        claimed = Guard.Within(claimProbability, Bounds.NotNegative(Measure.Percent, 1));
+        rate = Guard.Within(discountRate, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>The lifetimes with their shares.</summary>

@@ -32,7 +32,7 @@ public sealed record WeibullFit
     /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
     public WeibullFit(IReadOnlyList<LifeRecord> records)
     {
-        Records = Guard.List(records, nameof(records), 1);
+        Records = Guard.List(records, 1);
         WeibullLikelihood found = new(Records);
         WhyNone = Reason(found);
         if (WhyNone is not null)
@@ -114,7 +114,7 @@ public sealed record WeibullFit
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ConfidenceInterval? FailedInterval(double years, Ratio confidence)
     {
-        Guard.Within(years, Bounds.Positive(Measure.Years, 1e6), nameof(years));
+        Guard.Within(years, Bounds.Positive(Measure.Years, 1e6));
         double z = Score(confidence);
         if (Life is null)
         {

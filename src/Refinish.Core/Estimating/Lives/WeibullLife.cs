@@ -25,8 +25,8 @@ public sealed record WeibullLife
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public WeibullLife(double shape, double scaleYears)
     {
-        Shape = Guard.Within(shape, Bounds.Between(0.3, 20, Measure.Number), nameof(shape));
-        ScaleYears = Guard.Within(scaleYears, Bounds.Positive(Measure.Years, 1e6), nameof(scaleYears));
+        Shape = Guard.Within(shape, Bounds.Between(0.3, 20, Measure.Number));
+        ScaleYears = Guard.Within(scaleYears, Bounds.Positive(Measure.Years, 1e6));
     }
 
     /// <summary>Shape b.</summary>
@@ -51,8 +51,8 @@ public sealed record WeibullLife
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static WeibullLife FromMeanAndSpread(double meanYears, double deviationYears)
     {
-        Guard.Within(meanYears, Bounds.Positive(Measure.Years, 1e5), nameof(meanYears));
-        Guard.Within(deviationYears, Bounds.Between(0.07 * meanYears, 5 * meanYears, Measure.Years), nameof(deviationYears));
+        Guard.Within(meanYears, Bounds.Positive(Measure.Years, 1e5));
+        Guard.Within(deviationYears, Bounds.Between(0.07 * meanYears, 5 * meanYears, Measure.Years));
         double shape = Roots.Rising(deviationYears / meanYears, static (wanted, b) => wanted - Spread(b), 0.3, 20);
         return new WeibullLife(shape, meanYears / Special.Gamma(1 + (1 / shape)));
     }
@@ -61,13 +61,13 @@ public sealed record WeibullLife
     /// <param name="years">Age, 0 to 10⁶ years.</param>
     /// <returns>F(t).</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="years"/> is outside its range.</exception>
-    public Ratio FailedBy(double years) => Ratio.FromDecimalFractions(Failed(Guard.Within(years, Ages, nameof(years))).Value);
+    public Ratio FailedBy(double years) => Ratio.FromDecimalFractions(Failed(Guard.Within(years, Ages)).Value);
 
     /// <summary>Share that is still good at an age.</summary>
     /// <param name="years">Age, 0 to 10⁶ years.</param>
     /// <returns>R(t) = 1 − F(t).</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="years"/> is outside its range.</exception>
-    public Ratio GoodAt(double years) => Ratio.FromDecimalFractions(Good(Guard.Within(years, Ages, nameof(years))).Value);
+    public Ratio GoodAt(double years) => Ratio.FromDecimalFractions(Good(Guard.Within(years, Ages)).Value);
 
     /// <summary>Failures per year at an age, of all that were made.</summary>
     /// <param name="years">Age, more than 0 and at most 10⁶ years.</param>
@@ -79,7 +79,7 @@ public sealed record WeibullLife
     /// <param name="years">Age, more than 0 and at most 10⁶ years.</param>
     /// <returns>h(t) per year.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="years"/> is outside its range.</exception>
-    public double HazardAt(double years) => Hazard(Guard.Within(years, Bounds.Positive(Measure.Years, 1e6), nameof(years))).Value;
+    public double HazardAt(double years) => Hazard(Guard.Within(years, Bounds.Positive(Measure.Years, 1e6))).Value;
 
     /// <summary>Share of those still good at an age that fails within a further time.</summary>
     /// <param name="age">Age reached, 0 to 10⁶ years.</param>
@@ -88,8 +88,8 @@ public sealed record WeibullLife
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public Ratio FailedWithin(double age, double further)
     {
-        Guard.Within(age, Ages, nameof(age));
-        Guard.Within(further, Ages, nameof(further));
+        Guard.Within(age, Ages);
+        Guard.Within(further, Ages);
         return Ratio.FromDecimalFractions(FailedAfter(age, further).Value);
     }
 
@@ -98,14 +98,14 @@ public sealed record WeibullLife
     /// <returns>η (−ln(1 − F))^(1/b) in years.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="failed"/> is outside its range.</exception>
     public double AgeAtFailed(Ratio failed) =>
-        ScaleYears * Math.Pow(-Math.Log(1 - Guard.Within(failed, Bounds.Below(0, 1, Measure.Percent), nameof(failed))), 1 / Shape);
+        ScaleYears * Math.Pow(-Math.Log(1 - Guard.Within(failed, Bounds.Below(0, 1, Measure.Percent))), 1 / Shape);
 
     /// <summary>The lifetime when the hazard is multiplied at every age, as by worse preparation: η falls by the factor HR^(−1/b).</summary>
     /// <param name="ratio">Hazard ratio, more than 0 and at most 1000; it has to come from the caller's own records.</param>
     /// <returns>The lifetime with the same shape.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ratio"/> is outside its range.</exception>
     public WeibullLife WithHazardRatio(double ratio) =>
-        new(Shape, ScaleYears * Math.Pow(Guard.Within(ratio, Bounds.Positive(Measure.Number, 1000), nameof(ratio)), -1 / Shape));
+        new(Shape, ScaleYears * Math.Pow(Guard.Within(ratio, Bounds.Positive(Measure.Number, 1000)), -1 / Shape));
 
     /// <summary>
     /// Failures to expect up to an age when every failure is at once renewed as good as new, and may fail again: more than the share that has failed once.
@@ -115,7 +115,7 @@ public sealed record WeibullLife
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="years"/> is outside its range.</exception>
     public double RenewalsBy(double years)
     {
-        Guard.Within(years, Bounds.NotNegative(Measure.Years, ScaleYears * Math.Pow(8, 1 / Shape)), nameof(years));
+        Guard.Within(years, Bounds.NotNegative(Measure.Years, ScaleYears * Math.Pow(8, 1 / Shape)));
         return WeibullKernel.Renewals(years, Shape, ScaleYears);
     }
 
@@ -126,7 +126,7 @@ public sealed record WeibullLife
     public Workings Workings(double years)
     {
         Trace t = new();
-        Num age = t.Given("t", Guard.Within(years, Bounds.Positive(Measure.Years, 1e6), nameof(years)), Measure.Years);
+        Num age = t.Given("t", Guard.Within(years, Bounds.Positive(Measure.Years, 1e6)), Measure.Years);
         Num good = t.Step("share still good", "R", Measure.Percent, Handbook, Good(age, t));
         t.Step("share failed", "F", Measure.Percent, Handbook, Failed(age, t));
         Num hazard = t.Step("hazard per year", "h", Measure.Number, Handbook, Hazard(age, t));
@@ -142,8 +142,7 @@ public sealed record WeibullLife
     internal Num Failed(Num age, Trace? t = null) => 1 - Num.Exp(-Cumulated(age, t));
 
     /// <summary>Of those still good at an age.</summary>
-    internal Num FailedAfter(Num age, Num further, Trace? t = null) =>
-        1 - Num.Exp(-(Cumulated(age + further, t) - Cumulated(age, t)));
+    internal Num FailedAfter(Num age, Num further, Trace? t = null) => 1 - Num.Exp(-(Cumulated(age + further, t) - Cumulated(age, t)));
 
     /// <summary>Each at its present worth, with the force of interest δ.</summary>
     internal Num Discounted(double term, Num delta, Trace? t = null) => WeibullKernel.Discounted(term, B(t), Eta(t), delta, t);

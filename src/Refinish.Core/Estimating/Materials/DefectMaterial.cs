@@ -22,45 +22,29 @@ public sealed record DefectMaterial
 
     /// <summary>The kind of defect, ready or of your own.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required DefectKind Repairs
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Repairs));
-    }
+    public required DefectKind Repairs { get; init => field = Guard.NotNull(value); }
 
     /// <summary>
     /// The kind of work that takes it, where that is not the one that mends the defect anyway (<see cref="LabourStandards.WorkOf"/>): resin
     /// for the fabric over a crack goes with <see cref="WorkKind.ReinforceCrack"/>, which only some materials get.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public WorkKind? Work
-    {
-        get;
-        init => field = value is WorkKind kind ? Guard.Defined(kind, nameof(Work)) : null;
-    }
+    public WorkKind? Work { get; init => field = value is WorkKind kind ? Guard.Defined(kind, nameof(Work)) : null; }
 
     /// <summary>Id of the material, as in the price book.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
-    public required string Item
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Item));
-    }
+    public required string Item { get; init => field = Guard.Id(value); }
 
     /// <summary>What people call it.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>Volume for each defect, whatever its size; 0 to 10 L; none when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Volume Each
     {
         get => Volume.FromCubicMeters(each);
-        init => each = Guard.Within(value, Bounds.NotNegative(Measure.Capacity, 0.01), nameof(Each));
+        init => each = Guard.Within(value, Bounds.NotNegative(Measure.Capacity, 0.01));
     }
 
     /// <summary>How far the material goes over the area of the defect; <see langword="null"/>, no use by area, when left out.</summary>
@@ -90,11 +74,7 @@ public sealed record DefectMaterial
     }
 
     /// <summary>Where the figures come from.</summary>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     internal double? KilogramsPerCubicMeter => density;
 

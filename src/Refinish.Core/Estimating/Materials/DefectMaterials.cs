@@ -67,9 +67,9 @@ public static class DefectMaterials
     private static ValueList<MaterialNeed> Taken(
         IReadOnlyList<Defect> defects, Area fixtureArea, IReadOnlyList<DefectMaterial> standards, Func<DefectMaterial, bool> which)
     {
-        double whole = Guard.Within(fixtureArea, Bounds.Positive(Measure.Area, 1e4), nameof(fixtureArea));
-        ValueList<Defect> found = Guard.List(defects, nameof(defects));
-        ValueList<DefectMaterial> materials = Guard.List(standards, nameof(standards));
+        double whole = Guard.Within(fixtureArea, Bounds.Positive(Measure.Area, 1e4));
+        ValueList<Defect> found = Guard.List(defects);
+        ValueList<DefectMaterial> materials = Guard.List(standards);
         List<MaterialNeed> needs = [];
         foreach (IGrouping<string, DefectMaterial> item in materials
             .Where(which).GroupBy(standard => standard.Item, StringComparer.Ordinal))

@@ -44,8 +44,7 @@ public sealed record KitPurchase
     /// <exception cref="ArgumentOutOfRangeException">
     /// <paramref name="need"/> is outside its range, or more than 10⁹ of the smallest kit.
     /// </exception>
-    public KitPurchase(MaterialAmount need, IReadOnlyList<MaterialPrice> prices)
-        : this(need, Guard.List(prices, nameof(prices), 1), null)
+    public KitPurchase(MaterialAmount need, IReadOnlyList<MaterialPrice> prices) : this(need, Guard.List(prices, 1), null)
     {
     }
 
@@ -58,7 +57,7 @@ public sealed record KitPurchase
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">More than 10⁹ of the smallest kit are needed.</exception>
     public KitPurchase(MaterialNeed need, IReadOnlyList<MaterialPrice> prices)
-        : this(Guard.NotNull(need, nameof(need)).Amount, Guard.List(prices, nameof(prices), 1), need)
+        : this(Guard.NotNull(need).Amount, Guard.List(prices, 1), need)
     {
     }
 
@@ -86,7 +85,7 @@ public sealed record KitPurchase
             throw new ArgumentException("prices hold none for " + Item + ": " + offer.Refusal(need) + ".", nameof(prices));
         }
 
-        this.need = Guard.Within(need, Bounds.NotNegative(MaterialUnits.MeasureOf(offer.Dimension), offer.Most), nameof(need));
+        this.need = Guard.Within(need, Bounds.NotNegative(MaterialUnits.MeasureOf(offer.Dimension), offer.Most));
         MaterialPrice? loose = offer.Loose.Count > 0 ? offer.Loose[0] : null;
         KitSearch search = new(need, offer, loose);
         IsProvenCheapest = search.IsComplete;

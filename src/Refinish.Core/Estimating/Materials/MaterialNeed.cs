@@ -21,8 +21,7 @@ public sealed record MaterialNeed
     /// </param>
     /// <exception cref="ArgumentException"><paramref name="item"/> is no identity, or <paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="amount"/> is outside its range.</exception>
-    public MaterialNeed(string item, string name, MaterialAmount amount)
-        : this(item, name, amount, null)
+    public MaterialNeed(string item, string name, MaterialAmount amount) : this(item, name, amount, null)
     {
         Guard.Within(amount.Si, Bounds.NotNegative(amount.Measure, MaterialUnits.Most(amount.Dimension)), nameof(amount));
     }
@@ -30,8 +29,8 @@ public sealed record MaterialNeed
     // A sum may be more than is bought, which the price tells as a gap, and what a stock covers is less than nothing until it is added up.
     internal MaterialNeed(string item, string name, MaterialAmount amount, double? density)
     {
-        Item = Guard.Id(item, nameof(item));
-        Name = Guard.Named(name, nameof(name));
+        Item = Guard.Id(item);
+        Name = Guard.Named(name);
         Amount = amount;
         this.density = density;
     }

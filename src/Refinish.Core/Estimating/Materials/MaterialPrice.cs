@@ -23,8 +23,7 @@ public sealed record MaterialPrice
     /// <param name="price">Price of one kit, 0 to 10⁹.</param>
     /// <exception cref="ArgumentException"><paramref name="item"/> is no identity: empty, too long, or with a '/'.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public MaterialPrice(string item, MaterialAmount size, decimal price)
-        : this(item, size, LineUnit.Kit, price)
+    public MaterialPrice(string item, MaterialAmount size, decimal price) : this(item, size, LineUnit.Kit, price)
     {
         Guard.Within(size.Si, MaterialUnits.KitSizes(size.Dimension), nameof(size));
         Guard.Rule(
@@ -37,7 +36,7 @@ public sealed record MaterialPrice
 
     private MaterialPrice(string item, MaterialAmount size, LineUnit unit, decimal price)
     {
-        Item = Guard.Id(item, nameof(item));
+        Item = Guard.Id(item);
         Size = size;
         Unit = unit;
         Price = Money.Amount(price, nameof(price));

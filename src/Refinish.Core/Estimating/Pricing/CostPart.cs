@@ -12,7 +12,7 @@ public sealed record CostPart
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="amount"/> is negative or too large.</exception>
     public CostPart(string name, decimal amount)
     {
-        Name = Guard.Named(name, nameof(name));
+        Name = Guard.Named(name);
         Amount = Money.Amount(amount, nameof(amount));
     }
 

@@ -32,11 +32,7 @@ public sealed record Discount
 
     /// <summary>Why it is given, as the customer reads it; "discount" when left out.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Reason
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Reason));
-    } = "discount";
+    public string Reason { get; init => field = Guard.Named(value); } = "discount";
 
     /// <summary>A discount by share.</summary>
     /// <param name="share">Share of the price before discount, 0 to 100 %.</param>

@@ -27,16 +27,16 @@ public sealed record ExtraItem
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or an enumeration has no such value.</exception>
     public ExtraItem(string id, LineCategory category, string description, decimal quantity, LineUnit unit, decimal rate)
     {
-        Id = Guard.Id(id, nameof(id));
-        Category = Guard.Defined(category, nameof(category)) is LineCategory.Equipment or LineCategory.Subcontract or LineCategory.Allowance
+        Id = Guard.Id(id);
+        Category = Guard.Defined(category) is LineCategory.Equipment or LineCategory.Subcontract or LineCategory.Allowance
             or LineCategory.Material or LineCategory.Consumables or LineCategory.Travel or LineCategory.Waste
             ? category
             : throw new ArgumentException(
                 "category is " + category.ToString("G")
                     + "; allowed: Equipment, Subcontract, Allowance, Material, Consumables, Travel and Waste.", nameof(category));
-        Description = Guard.Named(description, nameof(description));
+        Description = Guard.Named(description);
         Quantity = Money.Amount(quantity, nameof(quantity), zeroAllowed: false);
-        Unit = Guard.Defined(unit, nameof(unit)) != LineUnit.Money
+        Unit = Guard.Defined(unit) != LineUnit.Money
             ? unit
             : throw new ArgumentException("unit is Money; allowed: a unit of what is bought.", nameof(unit));
         Rate = Money.Amount(rate, nameof(rate));
@@ -62,35 +62,19 @@ public sealed record ExtraItem
 
     /// <summary>Fixed price of one unit; <see langword="null"/>, sold at the margin of the job, when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public decimal? UnitPrice
-    {
-        get;
-        init => field = Money.Amount(value, nameof(UnitPrice));
-    }
+    public decimal? UnitPrice { get; init => field = Money.Amount(value, nameof(UnitPrice)); }
 
     /// <summary>Id of the fixture that it is for; <see langword="null"/>, the job as a whole, when left out.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
-    public string? Fixture
-    {
-        get;
-        init => field = value is null ? null : Guard.Id(value, nameof(Fixture));
-    }
+    public string? Fixture { get; init => field = value is null ? null : Guard.Id(value); }
 
     /// <summary>Id of the room that it is for; <see langword="null"/>, the job as a whole, when left out.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
-    public string? Room
-    {
-        get;
-        init => field = value is null ? null : Guard.Id(value, nameof(Room));
-    }
+    public string? Room { get; init => field = value is null ? null : Guard.Id(value); }
 
     /// <summary>What can hurt with it; nothing known when left out.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Caution> Cautions
-    {
-        get;
-        init => field = Guard.List(value, nameof(Cautions));
-    } = ValueList<Caution>.Empty;
+    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); } = ValueList<Caution>.Empty;
 
     /// <summary>Description and quantity.</summary>
     /// <returns>One line of text.</returns>

@@ -17,10 +17,10 @@ public sealed record FixtureCost
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public FixtureCost(string id, string name, decimal ownCost, double weight)
     {
-        Id = Guard.Id(id, nameof(id));
-        Name = Guard.Named(name, nameof(name));
+        Id = Guard.Id(id);
+        Name = Guard.Named(name);
         OwnCost = Money.Amount(ownCost, nameof(ownCost));
-        Weight = Guard.Within(weight, Bounds.NotNegative(Measure.Number, 1e6), nameof(weight));
+        Weight = Guard.Within(weight, Bounds.NotNegative(Measure.Number, 1e6));
     }
 
     /// <summary>Id of the fixture.</summary>

@@ -41,8 +41,8 @@ public readonly record struct Margin
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="cost"/> is negative or makes too large a price.</exception>
     public decimal PriceFor(decimal cost, Currency currency)
     {
-        Guard.NotNull(currency, nameof(currency));
-        Guard.Money(cost, nameof(cost));
+        Guard.NotNull(currency);
+        Guard.Money(cost);
         Guard.Rule(cost <= 1e25m * (1 - ofPrice), nameof(cost), (double)cost, Measure.Number, "no more than makes a price of 10²⁵");
         return PriceFor(cost, ofPrice, currency).Value;
     }

@@ -32,8 +32,7 @@ public readonly record struct Markup
     /// <returns>cost × (1 + markup).</returns>
     /// <exception cref="ArgumentNullException"><paramref name="currency"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="cost"/> is negative.</exception>
-    public decimal PriceFor(decimal cost, Currency currency) =>
-        Guard.NotNull(currency, nameof(currency)).Round(Guard.Money(cost, nameof(cost)) * (1 + ofCost));
+    public decimal PriceFor(decimal cost, Currency currency) => Guard.NotNull(currency).Round(Guard.Money(cost) * (1 + ofCost));
 
     /// <summary>The same profit as a share of the price.</summary>
     /// <returns>markup / (1 + markup).</returns>

@@ -11,8 +11,7 @@ public sealed record OptionOrder
     /// <summary>Orders one of an option.</summary>
     /// <param name="code">Code of an <see cref="OptionPrice"/>.</param>
     /// <exception cref="ArgumentException"><paramref name="code"/> is no identity: empty, too long, or with a '/'.</exception>
-    public OptionOrder(string code)
-        : this(code, 1)
+    public OptionOrder(string code) : this(code, 1)
     {
     }
 
@@ -23,7 +22,7 @@ public sealed record OptionOrder
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="quantity"/> is outside its range.</exception>
     public OptionOrder(string code, decimal quantity)
     {
-        Code = Guard.Id(code, nameof(code));
+        Code = Guard.Id(code);
         Quantity = Money.Amount(quantity, nameof(quantity), zeroAllowed: false);
     }
 
@@ -35,11 +34,7 @@ public sealed record OptionOrder
 
     /// <summary>Id of the fixture that it is for; <see langword="null"/>, the job as a whole, when left out.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
-    public string? Fixture
-    {
-        get;
-        init => field = value is null ? null : Guard.Id(value, nameof(Fixture));
-    }
+    public string? Fixture { get; init => field = value is null ? null : Guard.Id(value); }
 
     /// <summary>Code and quantity.</summary>
     /// <returns>One line of text.</returns>

@@ -19,8 +19,7 @@ public sealed record OptionPrice
     /// A text is empty, <paramref name="code"/> is no identity, or <paramref name="unit"/> is money.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="cost"/> is outside its range.</exception>
-    public OptionPrice(string code, string description, LineUnit unit, decimal cost)
-        : this(code, description, unit, cost, null)
+    public OptionPrice(string code, string description, LineUnit unit, decimal cost) : this(code, description, unit, cost, null)
     {
     }
 
@@ -36,9 +35,9 @@ public sealed record OptionPrice
     /// <exception cref="ArgumentOutOfRangeException">An amount is outside its range.</exception>
     public OptionPrice(string code, string description, LineUnit unit, decimal cost, decimal? price)
     {
-        Code = Guard.Id(code, nameof(code));
-        Description = Guard.Named(description, nameof(description));
-        Unit = Guard.Defined(unit, nameof(unit)) != LineUnit.Money
+        Code = Guard.Id(code);
+        Description = Guard.Named(description);
+        Unit = Guard.Defined(unit) != LineUnit.Money
             ? unit
             : throw new ArgumentException("unit is Money; allowed: a unit of what is sold.", nameof(unit));
         Cost = Money.Amount(cost, nameof(cost));
@@ -62,11 +61,7 @@ public sealed record OptionPrice
 
     /// <summary>What can hurt with this option; nothing known when left out.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Caution> Cautions
-    {
-        get;
-        init => field = Guard.List(value, nameof(Cautions));
-    } = ValueList<Caution>.Empty;
+    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); } = ValueList<Caution>.Empty;
 
     /// <summary>Code and description.</summary>
     /// <returns>One line of text.</returns>

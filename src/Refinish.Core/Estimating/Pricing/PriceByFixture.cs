@@ -37,10 +37,10 @@ public sealed record PriceByFixture
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public PriceByFixture(decimal price, IReadOnlyList<FixtureCost> fixtures, decimal sharedCost, Currency currency)
     {
-        Currency = Guard.NotNull(currency, nameof(currency));
+        Currency = Guard.NotNull(currency);
         Price = Money.Amount(price, nameof(price));
         Guard.Rule(currency.Fits(price), nameof(price), (double)price, Measure.Number, "an amount with the decimals of " + currency.Code);
-        Fixtures = Unique.Ids(Guard.List(fixtures, nameof(fixtures), 1), fixture => fixture.Id, nameof(fixtures));
+        Fixtures = Unique.Ids(Guard.List(fixtures, 1), fixture => fixture.Id, nameof(fixtures));
         SharedCost = Money.Amount(sharedCost, nameof(sharedCost));
         allWeights = Fixtures.Sum(fixture => (decimal)fixture.Weight);
         total = Fixtures.Sum(fixture => fixture.OwnCost) + sharedCost;

@@ -13,7 +13,7 @@ public sealed record TaxExemption
     /// <summary>Exempts a customer.</summary>
     /// <param name="reason">The reason or certificate, as it is to stand on the quote.</param>
     /// <exception cref="ArgumentException"><paramref name="reason"/> is empty.</exception>
-    public TaxExemption(string reason) => Reason = Guard.Named(reason, nameof(reason));
+    public TaxExemption(string reason) => Reason = Guard.Named(reason);
 
     /// <summary>The reason or certificate.</summary>
     public string Reason { get; }

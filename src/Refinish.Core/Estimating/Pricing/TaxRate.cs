@@ -25,8 +25,8 @@ public sealed record TaxRate
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="rate"/> is outside its range.</exception>
     public TaxRate(string code, string name, Ratio rate)
     {
-        Code = Guard.Id(code, nameof(code));
-        Name = Guard.Named(name, nameof(name));
+        Code = Guard.Id(code);
+        Name = Guard.Named(name);
         this.rate = Money.Fraction(rate, Bounds.NotNegative(Measure.Percent, 1), nameof(rate));
     }
 

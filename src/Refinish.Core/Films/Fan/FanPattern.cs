@@ -22,10 +22,10 @@ public sealed record FanPattern
     private FanPattern(FanPatternShape shape, Length width, Length height, Length referenceDistance, double exponent)
     {
         Shape = shape;
-        WidthSi = Guard.Within(width, Bounds.Between(0.01, 1, Measure.Length), nameof(width));
-        HeightSi = Guard.Within(height, Bounds.Between(0.002, 1, Measure.Length), nameof(height));
-        ReferenceSi = Guard.Within(referenceDistance, Bounds.Between(0.05, 1, Measure.Length), nameof(referenceDistance));
-        Exponent = Guard.Within(exponent, Bounds.Between(1, 8, Measure.Number), nameof(exponent));
+        WidthSi = Guard.Within(width, Bounds.Between(0.01, 1, Measure.Length));
+        HeightSi = Guard.Within(height, Bounds.Between(0.002, 1, Measure.Length));
+        ReferenceSi = Guard.Within(referenceDistance, Bounds.Between(0.05, 1, Measure.Length));
+        Exponent = Guard.Within(exponent, Bounds.Between(1, 8, Measure.Number));
     }
 
     /// <summary>The family.</summary>
@@ -75,7 +75,7 @@ public sealed record FanPattern
     /// <returns>The pattern.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length or the exponent is outside its range.</exception>
     public static FanPattern Beta(Length width, Length height, Length referenceDistance, double exponent) =>
-        new(FanPatternShape.Beta, width, height, referenceDistance, Guard.Within(exponent, Bounds.Between(1.5, 8, Measure.Number), nameof(exponent)));
+        new(FanPatternShape.Beta, width, height, referenceDistance, Guard.Within(exponent, Bounds.Between(1.5, 8, Measure.Number)));
 
     /// <summary>A Gaussian fan: width and height are four standard deviations and hold 95.4 % of the coating each.</summary>
     /// <param name="width">Width at the reference distance, 10 mm to 1 m.</param>
@@ -99,7 +99,7 @@ public sealed record FanPattern
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio RelativeBuild(Length offset, Length distance)
     {
-        double x = Guard.Within(offset, Bounds.Between(-2, 2, Measure.Length), nameof(offset));
+        double x = Guard.Within(offset, Bounds.Between(-2, 2, Measure.Length));
         return Ratio.FromDecimalFractions(FanPatternKernel.Relative(Shape, Exponent, WidthSiAt(distance), x));
     }
 
@@ -120,7 +120,7 @@ public sealed record FanPattern
 
     private double WidthSiAt(Length distance)
     {
-        double away = Guard.Within(distance, Bounds.Between(0.05, 1, Measure.Length), nameof(distance));
+        double away = Guard.Within(distance, Bounds.Between(0.05, 1, Measure.Length));
         return FanPatternKernel.Width(WidthSi, away, ReferenceSi).Value;
     }
 }

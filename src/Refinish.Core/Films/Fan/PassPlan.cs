@@ -36,12 +36,12 @@ public sealed record PassPlan
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public PassPlan(Length dryFilm, Ratio volumeSolids, Length leastWet, Length mostWet, Ratio reducer = default)
     {
-        target = Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3), nameof(dryFilm));
-        this.volumeSolids = Guard.Within(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent), nameof(volumeSolids));
-        least = Guard.Within(leastWet, Bounds.Between(1e-6, 5e-3, Measure.Film), nameof(leastWet));
-        most = Guard.Within(mostWet, Bounds.Between(1e-6, 5e-3, Measure.Film), nameof(mostWet));
+        target = Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3));
+        this.volumeSolids = Guard.Within(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent));
+        least = Guard.Within(leastWet, Bounds.Between(1e-6, 5e-3, Measure.Film));
+        most = Guard.Within(mostWet, Bounds.Between(1e-6, 5e-3, Measure.Film));
         Guard.Rule(most >= least, nameof(mostWet), most, Measure.Film, "at least the least film, ", least);
-        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1), nameof(reducer));
+        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>Dry film to be built in all.</summary>

@@ -38,9 +38,9 @@ public sealed record StrokeOverlap
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     public StrokeOverlap(SprayGun gun, FanPattern pattern, StrokeSettings settings)
     {
-        Gun = Guard.NotNull(gun, nameof(gun));
-        Pattern = Guard.NotNull(pattern, nameof(pattern));
-        Settings = Guard.NotNull(settings, nameof(settings));
+        Gun = Guard.NotNull(gun);
+        Pattern = Guard.NotNull(pattern);
+        Settings = Guard.NotNull(settings);
     }
 
     /// <summary>How much leaves the gun and how much of it lands.</summary>
@@ -80,7 +80,7 @@ public sealed record StrokeOverlap
     /// <param name="wetFilm">Mean wet film in all, more than 0 and at most 5 mm.</param>
     /// <returns>The passes, as if each flashed off and lost nothing of its thickness before the next.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double PassesFor(Length wetFilm) => Guard.Within(wetFilm, Films, nameof(wetFilm)) / Mean().Value;
+    public double PassesFor(Length wetFilm) => Guard.Within(wetFilm, Films) / Mean().Value;
 
     /// <summary>The speed of the gun at which a number of passes builds a mean wet film: passes × Q × TE / (film × spacing).</summary>
     /// <param name="wetFilm">Mean wet film in all, more than 0 and at most 5 mm.</param>
@@ -92,8 +92,8 @@ public sealed record StrokeOverlap
     /// </exception>
     public Speed SpeedFor(Length wetFilm, int passes = 1)
     {
-        double film = Guard.Within(wetFilm, Films, nameof(wetFilm));
-        double perFilm = Guard.Count(passes, 1, 20, nameof(passes)) * Landed().Value / Apart().Value;
+        double film = Guard.Within(wetFilm, Films);
+        double perFilm = Guard.Count(passes, 1, 20) * Landed().Value / Apart().Value;
         double speed = perFilm / film;
         Guard.Rule(
             StrokeSettings.Speeds.Contains(speed), nameof(wetFilm), film, Measure.Film,

@@ -35,18 +35,14 @@ public sealed record DryingFilm
 
     /// <summary>Wet film as laid, from 1 µm to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length WetFilm
-    {
-        get => Length.FromMeters(wet);
-        init => wet = Guard.Within(value, FlowRanges.Film, nameof(WetFilm));
-    }
+    public required Length WetFilm { get => Length.FromMeters(wet); init => wet = Guard.Within(value, FlowRanges.Film); }
 
     /// <summary>Volume solids φ₀ of the coating as it lies on the surface, reducer and flight losses included, 5 to 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio Solids
     {
         get => Ratio.FromDecimalFractions(solids);
-        init => solids = Guard.Within(value, Bounds.Between(0.05, 1, Measure.Percent), nameof(Solids));
+        init => solids = Guard.Within(value, Bounds.Between(0.05, 1, Measure.Percent));
     }
 
     /// <summary>Viscosity η₀ as laid, at slow shear, from 0.1 mPa·s to 10 000 Pa·s.</summary>
@@ -54,7 +50,7 @@ public sealed record DryingFilm
     public required DynamicViscosity Viscosity
     {
         get => DynamicViscosity.FromPascalSeconds(viscosity);
-        init => viscosity = Guard.Within(value, FlowRanges.Viscosity, nameof(Viscosity));
+        init => viscosity = Guard.Within(value, FlowRanges.Viscosity);
     }
 
     /// <summary>Time τ in which the solvent left falls to 1/e, from 1 s to 1 day.</summary>
@@ -62,39 +58,27 @@ public sealed record DryingFilm
     public required TimeSpan SolventTime
     {
         get => Durations.FromSeconds(solventTime);
-        init => solventTime = Guard.Within(value, Bounds.Between(1, 86400, Measure.Seconds), nameof(SolventTime));
+        init => solventTime = Guard.Within(value, Bounds.Between(1, 86400, Measure.Seconds));
     }
 
     /// <summary>B: by how many e-folds the viscosity would rise from no solids to all solids, 0 to 40.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double Thickening
-    {
-        get;
-        init => field = Guard.Within(value, Bounds.Between(0, 40, Measure.Number), nameof(Thickening));
-    }
+    public required double Thickening { get; init => field = Guard.Within(value, Bounds.Between(0, 40, Measure.Number)); }
 
     /// <summary>When the film has set and nothing moves any more, more than 0 and at most 7 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan Until
-    {
-        get => Durations.FromSeconds(until);
-        init => until = Guard.Within(value, FlowRanges.Duration, nameof(Until));
-    }
+    public required TimeSpan Until { get => Durations.FromSeconds(until); init => until = Guard.Within(value, FlowRanges.Duration); }
 
     /// <summary>Slope from level, 0 (a floor) to 90° (a wall).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Angle Slope
-    {
-        get => Angle.FromRadians(slope);
-        init => slope = Guard.Within(value, FlowRanges.Slope, nameof(Slope));
-    }
+    public required Angle Slope { get => Angle.FromRadians(slope); init => slope = Guard.Within(value, FlowRanges.Slope); }
 
     /// <summary>Density of the wet coating, 0.5 to 3 g/mL.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Density Density
     {
         get => Density.FromKilogramsPerCubicMeter(density);
-        init => density = Guard.Within(value, FlowRanges.Density, nameof(Density));
+        init => density = Guard.Within(value, FlowRanges.Density);
     }
 
     /// <summary>Surface tension of the wet coating, 5 to 100 mN/m.</summary>
@@ -102,7 +86,7 @@ public sealed record DryingFilm
     public required ForcePerLength SurfaceTension
     {
         get => ForcePerLength.FromNewtonsPerMeter(tension);
-        init => tension = Guard.Within(value, FlowRanges.Tension, nameof(SurfaceTension));
+        init => tension = Guard.Within(value, FlowRanges.Tension);
     }
 
     /// <summary>The ripple, crest to crest, 0.05 to 100 mm.</summary>
@@ -110,7 +94,7 @@ public sealed record DryingFilm
     public required Length Wavelength
     {
         get => Length.FromMeters(wavelength);
-        init => wavelength = Guard.Within(value, FlowRanges.Wavelength, nameof(Wavelength));
+        init => wavelength = Guard.Within(value, FlowRanges.Wavelength);
     }
 
     /// <summary>Φ = ∫ dt/η until it sets, in 1/Pa.</summary>

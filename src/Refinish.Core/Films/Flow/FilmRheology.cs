@@ -22,9 +22,9 @@ public sealed record FilmRheology
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilmRheology(Pressure yieldStress, double consistency, double index)
     {
-        YieldPascals = Guard.Within(yieldStress, Bounds.NotNegative(Measure.Pressure, 1000), nameof(yieldStress));
-        Consistency = Guard.Within(consistency, Bounds.Between(1e-4, 1e4, Measure.Consistency), nameof(consistency));
-        Index = Guard.Within(index, Bounds.Between(0.1, 2, Measure.Number), nameof(index));
+        YieldPascals = Guard.Within(yieldStress, Bounds.NotNegative(Measure.Pressure, 1000));
+        Consistency = Guard.Within(consistency, Bounds.Between(1e-4, 1e4, Measure.Consistency));
+        Index = Guard.Within(index, Bounds.Between(0.1, 2, Measure.Number));
     }
 
     /// <summary>Yield stress τ_y: below it nothing flows.</summary>
@@ -43,7 +43,7 @@ public sealed record FilmRheology
     /// <returns>The liquid.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public static FilmRheology Newtonian(DynamicViscosity viscosity) =>
-        new(Pressure.Zero, Guard.Within(viscosity, Bounds.Between(1e-4, 1e4, Measure.DynamicViscosity), nameof(viscosity)), 1);
+        new(Pressure.Zero, Guard.Within(viscosity, Bounds.Between(1e-4, 1e4, Measure.DynamicViscosity)), 1);
 
     /// <summary>A liquid that stands up to a yield stress and has one plastic viscosity beyond it.</summary>
     /// <param name="yieldStress">τ_y, 0 to 1000 Pa.</param>
@@ -51,7 +51,7 @@ public sealed record FilmRheology
     /// <returns>The liquid.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public static FilmRheology Bingham(Pressure yieldStress, DynamicViscosity plasticViscosity) =>
-        new(yieldStress, Guard.Within(plasticViscosity, Bounds.Between(1e-4, 1e4, Measure.DynamicViscosity), nameof(plasticViscosity)), 1);
+        new(yieldStress, Guard.Within(plasticViscosity, Bounds.Between(1e-4, 1e4, Measure.DynamicViscosity)), 1);
 
     /// <summary>A liquid without yield stress whose viscosity is K γ̇ⁿ⁻¹.</summary>
     /// <param name="consistency">K in Pa·sⁿ, from 10⁻⁴ to 10⁴.</param>

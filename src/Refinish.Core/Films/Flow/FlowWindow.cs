@@ -39,42 +39,30 @@ public sealed record FlowWindow
 
     /// <summary>Φ = ∫ dt/η of the film until it sets, in 1/Pa, 0.001 to 10⁷; see <see cref="ViscosityHistory.Fluidity"/>.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double Fluidity
-    {
-        get => fluidity;
-        init => fluidity = Guard.Within(value, FlowFigures.Fluidities, nameof(Fluidity));
-    }
+    public required double Fluidity { get => fluidity; init => fluidity = Guard.Within(value, FlowFigures.Fluidities); }
 
     /// <summary>Slope from level, 0 (a floor) to 90° (a wall).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Angle Slope
-    {
-        get => Angle.FromRadians(slope);
-        init => slope = Guard.Within(value, FlowRanges.Slope, nameof(Slope));
-    }
+    public required Angle Slope { get => Angle.FromRadians(slope); init => slope = Guard.Within(value, FlowRanges.Slope); }
 
     /// <summary>Density of the wet coating, 0.5 to 3 g/mL.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Density Density
     {
         get => Density.FromKilogramsPerCubicMeter(density);
-        init => density = Guard.Within(value, FlowRanges.Density, nameof(Density));
+        init => density = Guard.Within(value, FlowRanges.Density);
     }
 
     /// <summary>How far the surface may creep without being seen as a sag, 0.1 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length SagAllowed
-    {
-        get => Length.FromMeters(sagAllowed);
-        init => sagAllowed = Guard.Within(value, FlowFigures.Sags, nameof(SagAllowed));
-    }
+    public required Length SagAllowed { get => Length.FromMeters(sagAllowed); init => sagAllowed = Guard.Within(value, FlowFigures.Sags); }
 
     /// <summary>Surface tension of the wet coating, 5 to 100 mN/m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required ForcePerLength SurfaceTension
     {
         get => ForcePerLength.FromNewtonsPerMeter(tension);
-        init => tension = Guard.Within(value, FlowRanges.Tension, nameof(SurfaceTension));
+        init => tension = Guard.Within(value, FlowRanges.Tension);
     }
 
     /// <summary>The ripple that has to level, crest to crest, 0.05 to 100 mm; that of spray is of some millimetres.</summary>
@@ -82,23 +70,19 @@ public sealed record FlowWindow
     public required Length Wavelength
     {
         get => Length.FromMeters(wavelength);
-        init => wavelength = Guard.Within(value, FlowRanges.Wavelength, nameof(Wavelength));
+        init => wavelength = Guard.Within(value, FlowRanges.Wavelength);
     }
 
     /// <summary>Part of the ripple that may be left, 0.001 to 0.99.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double RippleLeft
-    {
-        get => rippleLeft;
-        init => rippleLeft = Guard.Within(value, FlowFigures.Ripples, nameof(RippleLeft));
-    }
+    public required double RippleLeft { get => rippleLeft; init => rippleLeft = Guard.Within(value, FlowFigures.Ripples); }
 
     /// <summary>Yield stress, 0 to 1000 Pa; none unless given. With one the fluidity is that of the plastic viscosity.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Pressure YieldStress
     {
         get => Pressure.FromPascals(yieldStress);
-        init => yieldStress = Guard.Within(value, FlowRanges.YieldStress, nameof(YieldStress));
+        init => yieldStress = Guard.Within(value, FlowRanges.YieldStress);
     }
 
     /// <summary>The thinnest wet film that levels.</summary>
@@ -137,10 +121,10 @@ public sealed record FlowWindow
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static double FluidityFromSag(Length film, Length sag, Density density, Angle slope)
     {
-        double h = Guard.Within(film, FlowRanges.Film, nameof(film));
-        double l = Guard.Within(sag, FlowFigures.Sags, nameof(sag));
-        double rho = Guard.Within(density, FlowRanges.Density, nameof(density));
-        double alpha = Guard.Within(slope, Bounds.Between(Math.PI / 180, Math.PI / 2, Measure.Angle), nameof(slope));
+        double h = Guard.Within(film, FlowRanges.Film);
+        double l = Guard.Within(sag, FlowFigures.Sags);
+        double rho = Guard.Within(density, FlowRanges.Density);
+        double alpha = Guard.Within(slope, Bounds.Between(Math.PI / 180, Math.PI / 2, Measure.Angle));
         return 2 * l / (FlowKernel.Drive(rho, alpha).Value * h * h);
     }
 
@@ -150,7 +134,7 @@ public sealed record FlowWindow
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public IReadOnlyList<LimitComparison> Judge(Length wetFilm)
     {
-        double h = Guard.Within(wetFilm, FlowRanges.Film, nameof(wetFilm));
+        double h = Guard.Within(wetFilm, FlowRanges.Film);
         LimitComparison levels = new(
             "wet film against the film that levels", h, Least().Value, LimitSense.AtLeast, Measure.Film, FlowKernel.Orchard,
             "a wetter coat, slower solvent, or finer spray");

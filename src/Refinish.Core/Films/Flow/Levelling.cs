@@ -34,23 +34,19 @@ public sealed record Levelling
     public required Length Wavelength
     {
         get => Length.FromMeters(wavelength);
-        init => wavelength = Guard.Within(value, FlowRanges.Wavelength, nameof(Wavelength));
+        init => wavelength = Guard.Within(value, FlowRanges.Wavelength);
     }
 
     /// <summary>Mean wet film, from 1 µm to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Film
-    {
-        get => Length.FromMeters(film);
-        init => film = Guard.Within(value, FlowRanges.Film, nameof(Film));
-    }
+    public required Length Film { get => Length.FromMeters(film); init => film = Guard.Within(value, FlowRanges.Film); }
 
     /// <summary>Surface tension of the wet coating, 5 to 100 mN/m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required ForcePerLength SurfaceTension
     {
         get => ForcePerLength.FromNewtonsPerMeter(tension);
-        init => tension = Guard.Within(value, FlowRanges.Tension, nameof(SurfaceTension));
+        init => tension = Guard.Within(value, FlowRanges.Tension);
     }
 
     /// <summary>Viscosity at slow shear, from 0.1 mPa·s to 10 000 Pa·s.</summary>
@@ -58,7 +54,7 @@ public sealed record Levelling
     public required DynamicViscosity Viscosity
     {
         get => DynamicViscosity.FromPascalSeconds(viscosity);
-        init => viscosity = Guard.Within(value, FlowRanges.Viscosity, nameof(Viscosity));
+        init => viscosity = Guard.Within(value, FlowRanges.Viscosity);
     }
 
     /// <summary>Yield stress, 0 to 1000 Pa; none unless given.</summary>
@@ -66,7 +62,7 @@ public sealed record Levelling
     public Pressure YieldStress
     {
         get => Pressure.FromPascals(yieldStress);
-        init => yieldStress = Guard.Within(value, FlowRanges.YieldStress, nameof(YieldStress));
+        init => yieldStress = Guard.Within(value, FlowRanges.YieldStress);
     }
 
     /// <summary>Density of the wet coating, 0.5 to 3 g/mL, for a level floor where gravity helps; <see langword="null"/> leaves gravity out.</summary>
@@ -103,7 +99,7 @@ public sealed record Levelling
     /// <returns>The part, 0 to 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double RippleLeft(double fluidity) =>
-        Math.Exp(-(viscosity * Guard.Within(fluidity, Bounds.NotNegative(Measure.Fluidity, 1e9), nameof(fluidity)) / Time().Value));
+        Math.Exp(-(viscosity * Guard.Within(fluidity, Bounds.NotNegative(Measure.Fluidity, 1e9)) / Time().Value));
 
     /// <summary>How the times follow.</summary>
     /// <returns>The derivation.</returns>

@@ -22,8 +22,8 @@ public sealed record SagRun
     /// <param name="history">How its consistency rises; only the ratio to the first viscosity counts.</param>
     public SagRun(SlopeFlow flow, ViscosityHistory history)
     {
-        Flow = Guard.NotNull(flow, nameof(flow));
-        History = Guard.NotNull(history, nameof(history));
+        Flow = Guard.NotNull(flow);
+        History = Guard.NotNull(history);
     }
 
     /// <summary>The film as laid.</summary>

@@ -46,10 +46,10 @@ public sealed record SlopeFlow
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public SlopeFlow(Length film, Angle slope, Density density, FilmRheology rheology)
     {
-        this.film = Guard.Within(film, Bounds.Positive(Measure.Film, Thickest), nameof(film));
-        this.slope = Guard.Within(slope, FlowRanges.Slope, nameof(slope));
-        this.density = Guard.Within(density, FlowRanges.Density, nameof(density));
-        Rheology = Guard.NotNull(rheology, nameof(rheology));
+        this.film = Guard.Within(film, Bounds.Positive(Measure.Film, Thickest));
+        this.slope = Guard.Within(slope, FlowRanges.Slope);
+        this.density = Guard.Within(density, FlowRanges.Density);
+        Rheology = Guard.NotNull(rheology);
     }
 
     /// <summary>Wet film.</summary>
@@ -127,11 +127,11 @@ public sealed record SlopeFlow
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static bool TryFind(double flowPerWidth, Angle slope, Density density, FilmRheology rheology, out SlopeFlow? found)
     {
-        double flow = Guard.Within(flowPerWidth, Flows, nameof(flowPerWidth));
-        double alpha = Guard.Within(slope, Steep, nameof(slope));
-        double rho = Guard.Within(density, FlowRanges.Density, nameof(density));
+        double flow = Guard.Within(flowPerWidth, Flows);
+        double alpha = Guard.Within(slope, Steep);
+        double rho = Guard.Within(density, FlowRanges.Density);
         double drive = FlowKernel.Drive(rho, alpha).Value;
-        double held = Guard.NotNull(rheology, nameof(rheology)).YieldPascals / drive;
+        double held = Guard.NotNull(rheology).YieldPascals / drive;
         (double Drive, double Held, double Flow, FilmRheology Liquid) state = (drive, held, flow, rheology);
         if (held >= Thickest || Beyond(state, Thickest - held) < 0 || Reynolds(flow, rho, rheology) > Turbulent)
         {
@@ -150,7 +150,7 @@ public sealed record SlopeFlow
     /// <exception cref="ArgumentOutOfRangeException">Outside the film.</exception>
     public Speed SpeedAt(Length height)
     {
-        double above = Guard.Within(height, Bounds.NotNegative(Measure.Film, film), nameof(height));
+        double above = Guard.Within(height, Bounds.NotNegative(Measure.Film, film));
         double sheared = Sheared().Value;
         return SurfaceSpeed * (above >= sheared ? 1 : 1 - Math.Pow(1 - (above / sheared), 1 + (1 / Rheology.Index)));
     }

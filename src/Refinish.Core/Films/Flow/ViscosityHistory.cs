@@ -25,7 +25,7 @@ public sealed record ViscosityHistory
     /// <exception cref="ArgumentOutOfRangeException">The first point is not at zero, or a time does not come after the one before.</exception>
     public ViscosityHistory(IEnumerable<ViscosityPoint> points)
     {
-        this.points = Guard.List(points, nameof(points), 2);
+        this.points = Guard.List(points, 2);
         Guard.Rule(this.points[0].Time == TimeSpan.Zero, nameof(points), this.points[0].Time.TotalSeconds, Measure.Seconds, "a first point at 0 s");
         for (int i = 1; i < this.points.Count; i++)
         {
@@ -60,9 +60,9 @@ public sealed record ViscosityHistory
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static ViscosityHistory Thickening(DynamicViscosity atFirst, TimeSpan foldTime, TimeSpan until)
     {
-        double first = Guard.Within(atFirst, FlowRanges.Viscosity, nameof(atFirst));
-        double fold = Guard.Within(foldTime, FlowRanges.Duration, nameof(foldTime));
-        double end = Guard.Within(until, FlowRanges.Duration, nameof(until));
+        double first = Guard.Within(atFirst, FlowRanges.Viscosity);
+        double fold = Guard.Within(foldTime, FlowRanges.Duration);
+        double end = Guard.Within(until, FlowRanges.Duration);
         double last = first * Math.Exp(end / fold);
         Guard.Rule(last <= 1e4, nameof(until), end, Measure.Seconds, "at most " + Measure.Seconds.Format(fold * Math.Log(1e4 / first)) + ", when 10 000 Pa·s is reached");
         return new([new(TimeSpan.Zero, atFirst), new(until, DynamicViscosity.FromPascalSeconds(last))]);
@@ -74,7 +74,7 @@ public sealed record ViscosityHistory
     /// <exception cref="ArgumentOutOfRangeException">After the last point or below zero.</exception>
     public DynamicViscosity ViscosityAt(TimeSpan time)
     {
-        double t = Guard.Within(time, Bounds.NotNegative(Measure.Seconds, End.TotalSeconds), nameof(time));
+        double t = Guard.Within(time, Bounds.NotNegative(Measure.Seconds, End.TotalSeconds));
         int i = 1;
         while (points[i].Time.TotalSeconds < t)
         {

@@ -12,9 +12,9 @@ public sealed record ViscosityPoint
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ViscosityPoint(TimeSpan time, DynamicViscosity viscosity)
     {
-        Guard.Within(time, Bounds.NotNegative(Measure.Seconds, 7 * 86400), nameof(time));
+        Guard.Within(time, Bounds.NotNegative(Measure.Seconds, 7 * 86400));
         Time = time;
-        PascalSeconds = Guard.Within(viscosity, FlowRanges.Viscosity, nameof(viscosity));
+        PascalSeconds = Guard.Within(viscosity, FlowRanges.Viscosity);
     }
 
     /// <summary>Time since the film was laid.</summary>

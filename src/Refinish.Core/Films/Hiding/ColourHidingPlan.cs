@@ -45,11 +45,7 @@ public sealed record ColourHidingPlan
 
     /// <summary>Dry film of one coat, from 1 µm to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length CoatFilm
-    {
-        get => Length.FromMeters(coatFilm);
-        init => coatFilm = Guard.Within(value, FlowRanges.Film, nameof(CoatFilm));
-    }
+    public required Length CoatFilm { get => Length.FromMeters(coatFilm); init => coatFilm = Guard.Within(value, FlowRanges.Film); }
 
     /// <summary>Colour of the primer where it hides fully; no primer unless given.</summary>
     public CieLab? PrimerColour { get; init; }
@@ -67,33 +63,21 @@ public sealed record ColourHidingPlan
     public Length PrimerFilm
     {
         get => Length.FromMeters(primerFilm);
-        init => primerFilm = Guard.Within(value, Bounds.NotNegative(Measure.Film, 5e-3), nameof(PrimerFilm));
+        init => primerFilm = Guard.Within(value, Bounds.NotNegative(Measure.Film, 5e-3));
     }
 
     /// <summary>Illuminant and observer of the colours; D65 and 2° unless given.</summary>
     /// <exception cref="ArgumentNullException">None is given.</exception>
-    public WhitePoint White
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(White));
-    }
+    public WhitePoint White { get; init => field = Guard.NotNull(value); }
     = WhitePoint.D65;
 
     /// <summary>Largest ΔE00 to the full colour that counts as hidden, 0.05 to 20; 1 unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double Tolerance
-    {
-        get => tolerance;
-        init => tolerance = Guard.Within(value, Bounds.Between(0.05, 20, Measure.Number), nameof(Tolerance));
-    }
+    public double Tolerance { get => tolerance; init => tolerance = Guard.Within(value, Bounds.Between(0.05, 20, Measure.Number)); }
 
     /// <summary>Most coats looked at, 1 to 20; 6 unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int MostCoats
-    {
-        get;
-        init => field = Guard.Count(value, 1, 20, nameof(MostCoats));
-    }
+    public int MostCoats { get; init => field = Guard.Count(value, 1, 20); }
     = 6;
 
     /// <summary>What is seen after one coat, two coats and so on; empty when a colour cannot be that of a surface.</summary>

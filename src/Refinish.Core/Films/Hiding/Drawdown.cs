@@ -29,11 +29,11 @@ public sealed record Drawdown
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public Drawdown(Length dryFilm, Ratio overBlack, Ratio overWhite, Ratio white)
     {
-        film = Guard.Within(dryFilm, FlowRanges.Film, nameof(dryFilm));
-        black = Guard.Within(overBlack, Bounds.Below(1e-6, 1, Measure.Percent), nameof(overBlack));
-        this.white = Guard.Within(overWhite, Bounds.Below(1e-6, 1, Measure.Percent), nameof(overWhite));
+        film = Guard.Within(dryFilm, FlowRanges.Film);
+        black = Guard.Within(overBlack, Bounds.Below(1e-6, 1, Measure.Percent));
+        this.white = Guard.Within(overWhite, Bounds.Below(1e-6, 1, Measure.Percent));
         Guard.Rule(this.white >= black, nameof(overWhite), this.white, Measure.Percent, "at least the reflectance over black, ", black);
-        chart = Guard.Within(white, Bounds.Between(0.1, 1, Measure.Percent), nameof(white));
+        chart = Guard.Within(white, Bounds.Between(0.1, 1, Measure.Percent));
     }
 
     /// <summary>Dry film.</summary>

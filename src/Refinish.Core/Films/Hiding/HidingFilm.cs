@@ -27,9 +27,9 @@ public sealed record HidingFilm
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public HidingFilm(PaintOptics optics, Length dryFilm, Ratio below, Ratio? white = null)
     {
-        Optics = Guard.NotNull(optics, nameof(optics));
-        film = Guard.Within(dryFilm, Bounds.NotNegative(Measure.Film, 5e-3), nameof(dryFilm));
-        this.below = Guard.Within(below, Bounds.Between(0, 1, Measure.Percent), nameof(below));
+        Optics = Guard.NotNull(optics);
+        film = Guard.Within(dryFilm, Bounds.NotNegative(Measure.Film, 5e-3));
+        this.below = Guard.Within(below, Bounds.Between(0, 1, Measure.Percent));
         this.white = white is Ratio given ? Guard.Within(given, Bounds.Between(0.1, 1, Measure.Percent), nameof(white)) : 0.8;
     }
 

@@ -34,24 +34,16 @@ public sealed record HidingPlan
     public required Ratio OldReflectance
     {
         get => Ratio.FromDecimalFractions(old);
-        init => old = Guard.Within(value, Bounds.Between(0, 1, Measure.Percent), nameof(OldReflectance));
+        init => old = Guard.Within(value, Bounds.Between(0, 1, Measure.Percent));
     }
 
     /// <summary>Absorption and scattering of the topcoat.</summary>
     /// <exception cref="ArgumentNullException">None is given.</exception>
-    public required PaintOptics Topcoat
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Topcoat));
-    }
+    public required PaintOptics Topcoat { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Dry film of one coat, from 1 µm to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length CoatFilm
-    {
-        get => Length.FromMeters(coatFilm);
-        init => coatFilm = Guard.Within(value, FlowRanges.Film, nameof(CoatFilm));
-    }
+    public required Length CoatFilm { get => Length.FromMeters(coatFilm); init => coatFilm = Guard.Within(value, FlowRanges.Film); }
 
     /// <summary>Absorption and scattering of the primer; none unless given.</summary>
     public PaintOptics? Primer { get; init; }
@@ -61,7 +53,7 @@ public sealed record HidingPlan
     public Length PrimerFilm
     {
         get => Length.FromMeters(primerFilm);
-        init => primerFilm = Guard.Within(value, Bounds.NotNegative(Measure.Film, 5e-3), nameof(PrimerFilm));
+        init => primerFilm = Guard.Within(value, Bounds.NotNegative(Measure.Film, 5e-3));
     }
 
     /// <summary>Ratio to the full reflectance at which the old colour counts as hidden, 50 to 99.99 %; 98 % unless given.</summary>
@@ -69,7 +61,7 @@ public sealed record HidingPlan
     public Ratio RatioWanted
     {
         get => Ratio.FromDecimalFractions(ratio);
-        init => ratio = Guard.Within(value, Bounds.Between(0.5, 0.9999, Measure.Percent), nameof(RatioWanted));
+        init => ratio = Guard.Within(value, Bounds.Between(0.5, 0.9999, Measure.Percent));
     }
 
     /// <summary>Largest |ΔL*| that also has to be kept, 0.01 to 100; none unless given.</summary>
@@ -82,11 +74,7 @@ public sealed record HidingPlan
 
     /// <summary>Most coats looked at, 1 to 20; 6 unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int MostCoats
-    {
-        get;
-        init => field = Guard.Count(value, 1, 20, nameof(MostCoats));
-    }
+    public int MostCoats { get; init => field = Guard.Count(value, 1, 20); }
     = 6;
 
     /// <summary>What the topcoat lies on: the old colour, or the primer over it.</summary>

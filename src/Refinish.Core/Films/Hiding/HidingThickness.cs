@@ -28,7 +28,7 @@ public sealed record HidingThickness
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public HidingThickness(PaintOptics optics, Ratio? contrastRatio = null, Ratio? white = null)
     {
-        Optics = Guard.NotNull(optics, nameof(optics));
+        Optics = Guard.NotNull(optics);
         contrast = contrastRatio is Ratio c ? Guard.Within(c, Bounds.Between(0.1, 0.999, Measure.Percent), nameof(contrastRatio)) : 0.98;
         this.white = white is Ratio w ? Guard.Within(w, Bounds.Between(0.1, 1, Measure.Percent), nameof(white)) : 0.8;
     }
@@ -49,7 +49,7 @@ public sealed record HidingThickness
     /// <param name="coat">Dry film of a coat, from 1 µm to 5 mm.</param>
     /// <returns>The number of coats.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int CoatsOf(Length coat) => (int)FilmKernel.PassesUpwards(Thickness(), Guard.Within(coat, FlowRanges.Film, nameof(coat))).Value;
+    public int CoatsOf(Length coat) => (int)FilmKernel.PassesUpwards(Thickness(), Guard.Within(coat, FlowRanges.Film)).Value;
 
     /// <summary>How the film follows.</summary>
     /// <returns>The derivation.</returns>

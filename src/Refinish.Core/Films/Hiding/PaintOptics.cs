@@ -61,7 +61,7 @@ public sealed record PaintOptics
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static PaintOptics FromReflectivity(Ratio reflectivity, ReciprocalLength scattering)
     {
-        double infinite = Guard.Within(reflectivity, Bounds.Between(1e-4, 1, Measure.Percent), nameof(reflectivity));
+        double infinite = Guard.Within(reflectivity, Bounds.Between(1e-4, 1, Measure.Percent));
         double s = Guard.Within(scattering.InverseMeters, CoatingProduct.Scatterings, nameof(scattering));
         return new((HidingKernel.Ratio(infinite) * s).Value, s);
     }
@@ -74,9 +74,9 @@ public sealed record PaintOptics
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static PaintOptics FromOverBlack(Ratio reflectivity, Ratio overBlack, Length dryFilm)
     {
-        double infinite = Guard.Within(reflectivity, Bounds.Below(1e-4, 1, Measure.Percent), nameof(reflectivity));
-        double black = Guard.Within(overBlack, Bounds.Between(1e-6, 1, Measure.Percent), nameof(overBlack));
-        double film = Guard.Within(dryFilm, FlowRanges.Film, nameof(dryFilm));
+        double infinite = Guard.Within(reflectivity, Bounds.Below(1e-4, 1, Measure.Percent));
+        double black = Guard.Within(overBlack, Bounds.Between(1e-6, 1, Measure.Percent));
+        double film = Guard.Within(dryFilm, FlowRanges.Film);
         Guard.Rule(black < infinite, nameof(overBlack), black, Measure.Percent, "less than the reflectivity, ", infinite);
         Num ratio = HidingKernel.Ratio(infinite);
         double s = (HidingKernel.PowerOf(HidingKernel.B(ratio), (1 - ((1 + ratio) * black)) / black) / film).Value;
@@ -115,6 +115,5 @@ public sealed record PaintOptics
 
     internal Num GivenS(Trace? t, bool primer = false) => t.Given(primer ? "S_p" : "S", S, Measure.PerFilm);
 
-    private Num Share(Trace? t = null, bool primer = false) =>
-        t.Given(primer ? "K_p" : "K", K, Measure.PerFilm) / GivenS(t, primer);
+    private Num Share(Trace? t = null, bool primer = false) => t.Given(primer ? "K_p" : "K", K, Measure.PerFilm) / GivenS(t, primer);
 }

@@ -26,8 +26,8 @@ public sealed record SurfaceReflection
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public SurfaceReflection(Ratio outer, Ratio inner, bool glossIncluded = true)
     {
-        this.outer = Guard.Within(outer, Bounds.Between(0, 0.2, Measure.Percent), nameof(outer));
-        this.inner = Guard.Within(inner, Bounds.Between(0, 0.8, Measure.Percent), nameof(inner));
+        this.outer = Guard.Within(outer, Bounds.Between(0, 0.2, Measure.Percent));
+        this.inner = Guard.Within(inner, Bounds.Between(0, 0.8, Measure.Percent));
         GlossIncluded = glossIncluded;
     }
 
@@ -55,7 +55,7 @@ public sealed record SurfaceReflection
     public Ratio Inside(Ratio measured)
     {
         double most = Gloss + 1 - outer;
-        double m = Guard.Within(measured, Bounds.Between(Gloss, most, Measure.Percent), nameof(measured)) - Gloss;
+        double m = Guard.Within(measured, Bounds.Between(Gloss, most, Measure.Percent)) - Gloss;
         return Ratio.FromDecimalFractions(Math.Min(1, m / (((1 - outer) * (1 - inner)) + (inner * m))));
     }
 
@@ -71,7 +71,7 @@ public sealed record SurfaceReflection
 
     private Num MeasuredOf(Ratio inside, Trace? t = null)
     {
-        Num r = t.Given("R′", Guard.Within(inside, Bounds.Between(0, 1, Measure.Percent), nameof(inside)), Measure.Percent);
+        Num r = t.Given("R′", Guard.Within(inside, Bounds.Between(0, 1, Measure.Percent)), Measure.Percent);
         Num k1 = t.Given("k_1", outer, Measure.Percent);
         Num k2 = t.Given("k_2", inner, Measure.Percent);
         Num diffuse = (1 - k1) * (1 - k2) * r / (1 - (k2 * r));

@@ -28,7 +28,7 @@ public sealed record TintBlend
     /// <exception cref="ArgumentException">No part is given.</exception>
     public TintBlend(IEnumerable<TintPart> parts)
     {
-        this.parts = Guard.List(parts, nameof(parts), 1);
+        this.parts = Guard.List(parts, 1);
         Optics = new(Absorption().Value, Scattering().Value);
     }
 
@@ -47,9 +47,9 @@ public sealed record TintBlend
     public static Ratio Strength(Ratio standard, Ratio sample, Ratio white)
     {
         Bounds bounds = Bounds.Below(1e-4, 1, Measure.Percent);
-        double alone = Guard.Within(white, Bounds.Between(1e-4, 1, Measure.Percent), nameof(white));
-        double first = Guard.Within(standard, bounds, nameof(standard));
-        double second = Guard.Within(sample, bounds, nameof(sample));
+        double alone = Guard.Within(white, Bounds.Between(1e-4, 1, Measure.Percent));
+        double first = Guard.Within(standard, bounds);
+        double second = Guard.Within(sample, bounds);
         Guard.Rule(first < alone, nameof(standard), first, Measure.Percent, "less than the white alone, ", alone);
         Guard.Rule(second < alone, nameof(sample), second, Measure.Percent, "less than the white alone, ", alone);
         Num below = HidingKernel.Ratio(alone);

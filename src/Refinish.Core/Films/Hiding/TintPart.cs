@@ -14,9 +14,9 @@ public sealed record TintPart
     /// <exception cref="ArgumentOutOfRangeException">The share is outside its range.</exception>
     public TintPart(string name, PaintOptics optics, Ratio share)
     {
-        Name = Guard.Named(name, nameof(name));
-        Optics = Guard.NotNull(optics, nameof(optics));
-        Parts = Guard.Within(share, Bounds.Positive(Measure.Percent, 1000), nameof(share));
+        Name = Guard.Named(name);
+        Optics = Guard.NotNull(optics);
+        Parts = Guard.Within(share, Bounds.Positive(Measure.Percent, 1000));
     }
 
     /// <summary>What it is.</summary>

@@ -30,34 +30,22 @@ public sealed record StrokeSearch
 
     /// <summary>How much leaves the gun and how much of it lands.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required SprayGun Gun
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Gun));
-    }
+    public required SprayGun Gun { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The fan.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required FanPattern Pattern
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Pattern));
-    }
+    public required FanPattern Pattern { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Distance and trigger lead; its overlap and speed are where the search begins.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required StrokeSettings Hand
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Hand));
-    }
+    public required StrokeSettings Hand { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Slowest speed of the gun, 1 to 300 cm/s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Speed SlowestSpeed
     {
         get => Speed.FromMetersPerSecond(SlowestSi);
-        init => SlowestSi = Guard.Within(value, StrokeSettings.Speeds, nameof(SlowestSpeed));
+        init => SlowestSi = Guard.Within(value, StrokeSettings.Speeds);
     }
 
     /// <summary>Fastest speed of the gun, 1 to 300 cm/s and not below the slowest.</summary>
@@ -65,7 +53,7 @@ public sealed record StrokeSearch
     public required Speed FastestSpeed
     {
         get => Speed.FromMetersPerSecond(FastestSi);
-        init => FastestSi = Guard.Within(value, StrokeSettings.Speeds, nameof(FastestSpeed));
+        init => FastestSi = Guard.Within(value, StrokeSettings.Speeds);
     }
 
     /// <summary>Edges of the mesh longer than this are halved, 1 to 100 mm.</summary>
@@ -73,7 +61,7 @@ public sealed record StrokeSearch
     public required Length LongestEdge
     {
         get => Length.FromMeters(longestEdge);
-        init => longestEdge = Guard.Within(value, Bounds.Between(1e-3, 0.1, Measure.Length), nameof(LongestEdge));
+        init => longestEdge = Guard.Within(value, Bounds.Between(1e-3, 0.1, Measure.Length));
     }
 
     /// <summary>Part of the area that may stay under the minimum where it would cost most, 0 to 20 %; 0 unless it is set.</summary>
@@ -81,16 +69,12 @@ public sealed record StrokeSearch
     public Ratio ToleratedUnder
     {
         get => Ratio.FromDecimalFractions(ToleratedSi);
-        init => ToleratedSi = Guard.Within(value, Bounds.Between(0, 0.2, Measure.Percent), nameof(ToleratedUnder));
+        init => ToleratedSi = Guard.Within(value, Bounds.Between(0, 0.2, Measure.Percent));
     }
 
     /// <summary>The overlaps to try besides the hand's own; 33.3 %, 50 % and 66.7 % unless they are set.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public IReadOnlyList<Ratio> Overlaps
-    {
-        get;
-        init => field = Guard.List(value, nameof(Overlaps));
-    }
+    public IReadOnlyList<Ratio> Overlaps { get; init => field = Guard.List(value); }
 
     = new ValueList<Ratio>([Ratio.FromDecimalFractions(1.0 / 3), Ratio.FromDecimalFractions(0.5), Ratio.FromDecimalFractions(2.0 / 3)]);
 
@@ -105,8 +89,8 @@ public sealed record StrokeSearch
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public StrokeProposal Propose(TriangleMesh mesh, SprayFilmLimits limits, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
-        Guard.NotNull(mesh, nameof(mesh));
-        Guard.NotNull(limits, nameof(limits));
+        Guard.NotNull(mesh);
+        Guard.NotNull(limits);
         Guard.Within(mesh.Area, Bounds.Positive(Measure.Area), nameof(mesh));
         Guard.Rule(FastestSi >= SlowestSi, nameof(FastestSpeed), FastestSi, Measure.Speed, "at least the slowest speed, ", SlowestSi);
         SortedSet<double> overlaps = [Hand.OverlapSi];

@@ -35,8 +35,8 @@ public sealed record FilmInterval
     /// <exception cref="System.ArgumentOutOfRangeException">A limit is outside its range.</exception>
     public System.Collections.Generic.IReadOnlyList<LimitComparison> Against(Length least, Length most, Source source)
     {
-        double low = Guard.Within(least, Bounds.Positive(Measure.Film, 5e-3), nameof(least));
-        double high = Guard.Within(most, Bounds.Positive(Measure.Film, 5e-3), nameof(most));
+        double low = Guard.Within(least, Bounds.Positive(Measure.Film, 5e-3));
+        double high = Guard.Within(most, Bounds.Positive(Measure.Film, 5e-3));
         Guard.Rule(high >= low, nameof(most), high, Measure.Film, "at least the least film, ", low);
         double? forLeast = LowerMeters >= low ? LowerMeters : UpperMeters < low ? UpperMeters : null;
         double? forMost = UpperMeters <= high ? UpperMeters : LowerMeters > high ? LowerMeters : null;

@@ -36,8 +36,8 @@ public sealed record FilmRemoval
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilmRemoval(Length film, IEnumerable<RemovalStep> steps, Length? leastWanted = null, Length? thinnest = null)
     {
-        this.film = Guard.Within(film, Bounds.Positive(Measure.Film, 5e-3), nameof(film));
-        this.steps = Guard.List(steps, nameof(steps));
+        this.film = Guard.Within(film, Bounds.Positive(Measure.Film, 5e-3));
+        this.steps = Guard.List(steps);
         this.leastWanted = leastWanted is Length wanted ? Guard.Within(wanted, Bounds.NotNegative(Measure.Film, 5e-3), nameof(leastWanted)) : null;
         this.thinnest = thinnest is Length least ? Guard.Within(least, Bounds.NotNegative(Measure.Film, this.film), nameof(thinnest)) : null;
     }

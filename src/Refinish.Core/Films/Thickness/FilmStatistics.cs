@@ -32,8 +32,7 @@ public sealed record FilmStatistics
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilmStatistics(IEnumerable<Length> films, Ratio? confidence = null)
     {
-        Values = new(Guard.List(films, nameof(films), 1)
-            .Select(film => Guard.Within(film, Bounds.NotNegative(Measure.Film, 10e-3), nameof(films))));
+        Values = new(Guard.List(films, 1).Select(film => Guard.Within(film, Bounds.NotNegative(Measure.Film, 10e-3), nameof(films))));
         this.confidence = confidence is Ratio given ? Guard.Within(given, Bounds.Between(0.5, 0.999, Measure.Percent), nameof(confidence)) : 0.95;
     }
 

@@ -23,8 +23,7 @@ public sealed record NotchGauge
     /// <exception cref="ArgumentOutOfRangeException">A tooth is outside its range or not higher than the one before.</exception>
     public NotchGauge(IEnumerable<Length> teeth)
     {
-        Heights = new(Guard.List(teeth, nameof(teeth), 2)
-            .Select(tooth => Guard.Within(tooth, Bounds.Positive(Measure.Film, 5e-3), nameof(teeth))));
+        Heights = new(Guard.List(teeth, 2).Select(tooth => Guard.Within(tooth, Bounds.Positive(Measure.Film, 5e-3), nameof(teeth))));
         for (int i = 1; i < Heights.Count; i++)
         {
             Guard.Rule(Heights[i] > Heights[i - 1], nameof(teeth), Heights[i], Measure.Film,
@@ -49,7 +48,7 @@ public sealed record NotchGauge
     /// <exception cref="ArgumentOutOfRangeException">The gauge has no tooth of this height, to a millionth of it.</exception>
     public NotchReading Read(Length highestWetted)
     {
-        double height = Guard.Within(highestWetted, Bounds.Positive(Measure.Film, 5e-3), nameof(highestWetted));
+        double height = Guard.Within(highestWetted, Bounds.Positive(Measure.Film, 5e-3));
         int wetted = Heights.Count(tooth => tooth <= height * (1 + 1e-6));
         bool isTooth = wetted > 0 && height - Heights[wetted - 1] <= 1e-6 * height;
         string teethInWords = isTooth ? string.Empty : string.Join(", ", Heights.Select(tooth => Measure.Film.Format(tooth)));

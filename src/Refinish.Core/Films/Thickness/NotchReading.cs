@@ -23,8 +23,8 @@ public sealed record NotchReading
     /// <exception cref="ArgumentOutOfRangeException">Not a count of the gauge's teeth.</exception>
     public NotchReading(NotchGauge gauge, int wettedTeeth)
     {
-        Gauge = Guard.NotNull(gauge, nameof(gauge));
-        WettedTeeth = Guard.Count(wettedTeeth, 0, gauge.Heights.Count, nameof(wettedTeeth));
+        Gauge = Guard.NotNull(gauge);
+        WettedTeeth = Guard.Count(wettedTeeth, 0, gauge.Heights.Count);
     }
 
     /// <summary>The gauge.</summary>
@@ -45,8 +45,8 @@ public sealed record NotchReading
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilmInterval Dry(Ratio volumeSolids, Ratio reducer = default)
     {
-        Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1), nameof(volumeSolids));
-        Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1), nameof(reducer));
+        Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1));
+        Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1));
         return new(AtLeast(volumeSolids, reducer).Value, Wet.UpperMeters is null ? null : LessThan(volumeSolids, reducer).Value);
     }
 

@@ -21,12 +21,12 @@ public sealed record RemovalStep
 
     private RemovalStep(string name, Way way, double first, double second, double third, Source source)
     {
-        Name = Guard.Named(name, nameof(name));
+        Name = Guard.Named(name);
         this.way = way;
         this.first = first;
         this.second = second;
         this.third = third;
-        Source = Guard.NotNull(source, nameof(source));
+        Source = Guard.NotNull(source);
     }
 
     private enum Way
@@ -53,7 +53,7 @@ public sealed record RemovalStep
     /// <returns>The step.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public static RemovalStep TakeOff(string name, Length depth, Source source) =>
-        new(name, Way.TakenOff, Guard.Within(depth, Bounds.NotNegative(Measure.Film, 1e-3), nameof(depth)), 0, 0, source);
+        new(name, Way.TakenOff, Guard.Within(depth, Bounds.NotNegative(Measure.Film, 1e-3)), 0, 0, source);
 
     /// <summary>Sanding an orange peel flat, down to its valleys: half of peak to valley for a texture that is alike above and below its mean.</summary>
     /// <param name="name">What is done.</param>
@@ -61,7 +61,7 @@ public sealed record RemovalStep
     /// <returns>The step.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public static RemovalStep Flatten(string name, Length peakToValley) =>
-        new(name, Way.Flattened, Guard.Within(peakToValley, Bounds.NotNegative(Measure.Film, 1e-3), nameof(peakToValley)), 0, 0, Texture);
+        new(name, Way.Flattened, Guard.Within(peakToValley, Bounds.NotNegative(Measure.Film, 1e-3)), 0, 0, Texture);
 
     /// <summary>What two gauge readings at one place say.</summary>
     /// <param name="name">What was done.</param>
@@ -71,8 +71,8 @@ public sealed record RemovalStep
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public static RemovalStep Measured(string name, Length before, Length after)
     {
-        double thick = Guard.Within(before, Bounds.NotNegative(Measure.Film, 5e-3), nameof(before));
-        double thin = Guard.Within(after, Bounds.NotNegative(Measure.Film, 5e-3), nameof(after));
+        double thick = Guard.Within(before, Bounds.NotNegative(Measure.Film, 5e-3));
+        double thin = Guard.Within(after, Bounds.NotNegative(Measure.Film, 5e-3));
         Guard.Rule(thin <= thick, nameof(after), thin, Measure.Film, "at most the film before, ", thick);
         return new(name, Way.Measured, thick, thin, 0, Difference);
     }
@@ -87,9 +87,9 @@ public sealed record RemovalStep
     public static RemovalStep Weighed(string name, Mass removed, Density density, Area area) => new(
         name,
         Way.Weighed,
-        Guard.Within(removed, Bounds.NotNegative(Measure.Mass, 10), nameof(removed)),
-        Guard.Within(density, Bounds.Between(500, 5000, Measure.Density), nameof(density)),
-        Guard.Within(area, Bounds.Between(1e-4, 100, Measure.Area), nameof(area)),
+        Guard.Within(removed, Bounds.NotNegative(Measure.Mass, 10)),
+        Guard.Within(density, Bounds.Between(500, 5000, Measure.Density)),
+        Guard.Within(area, Bounds.Between(1e-4, 100, Measure.Area)),
         Balance);
 
     /// <summary>The step in one line, in metric units.</summary>

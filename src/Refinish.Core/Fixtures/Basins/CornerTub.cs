@@ -27,7 +27,7 @@ public sealed record CornerTub : IFixture
     /// <exception cref="ArgumentOutOfRangeException">Two lengths cannot go together; the message names the one that cannot be.</exception>
     public CornerTub(CornerTubMeasurements measurements)
     {
-        Measurements = Guard.NotNull(measurements, nameof(measurements));
+        Measurements = Guard.NotNull(measurements);
         measurements.CheckConsistency();
         basin = measurements.Basin;
         walls = basin.Walls().Value;
@@ -127,6 +127,5 @@ public sealed record CornerTub : IFixture
 
     private Num AcrossOverflow(Trace? t) => t.Tape("D_o", Measurements.OverflowDiameter);
 
-    private double Level(Length freeboard) =>
-        basin.Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, basin.Depth), nameof(freeboard));
+    private double Level(Length freeboard) => basin.Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, basin.Depth));
 }

@@ -47,26 +47,17 @@ public sealed record CornerTubMeasurements
     /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
     /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
     [SetsRequiredMembers]
-    public CornerTubMeasurements(InputValues readings) =>
-        Tape = Inputs.Whole(readings, nameof(readings));
+    public CornerTubMeasurements(InputValues readings) => Tape = Inputs.Whole(readings, nameof(readings));
 
     private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>Length of the mouth, 0.3 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MouthLength
-    {
-        get => Tape.Length(nameof(MouthLength));
-        init => Tape = Tape.With(nameof(MouthLength), value);
-    }
+    public required Length MouthLength { get => Tape.Length(nameof(MouthLength)); init => Tape = Tape.With(nameof(MouthLength), value); }
 
     /// <summary>Width of the mouth, 0.2 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MouthWidth
-    {
-        get => Tape.Length(nameof(MouthWidth));
-        init => Tape = Tape.With(nameof(MouthWidth), value);
-    }
+    public required Length MouthWidth { get => Tape.Length(nameof(MouthWidth)); init => Tape = Tape.With(nameof(MouthWidth), value); }
 
     /// <summary>How square the mouth is: 2 for an ellipse, more for fuller corners, up to 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -78,19 +69,11 @@ public sealed record CornerTubMeasurements
 
     /// <summary>Length of the floor, 0.1 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorLength
-    {
-        get => Tape.Length(nameof(FloorLength));
-        init => Tape = Tape.With(nameof(FloorLength), value);
-    }
+    public required Length FloorLength { get => Tape.Length(nameof(FloorLength)); init => Tape = Tape.With(nameof(FloorLength), value); }
 
     /// <summary>Width of the floor, 0.1 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorWidth
-    {
-        get => Tape.Length(nameof(FloorWidth));
-        init => Tape = Tape.With(nameof(FloorWidth), value);
-    }
+    public required Length FloorWidth { get => Tape.Length(nameof(FloorWidth)); init => Tape = Tape.With(nameof(FloorWidth), value); }
 
     /// <summary>How square the floor is, 2 to 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -102,59 +85,31 @@ public sealed record CornerTubMeasurements
 
     /// <summary>Depth from the rim straight down to the floor, 0.1 to 0.8 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Depth
-    {
-        get => Tape.Length(nameof(Depth));
-        init => Tape = Tape.With(nameof(Depth), value);
-    }
+    public required Length Depth { get => Tape.Length(nameof(Depth)); init => Tape = Tape.With(nameof(Depth), value); }
 
     /// <summary>Length of the deck along the left wall, 0.5 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length LeftWall
-    {
-        get => Tape.Length(nameof(LeftWall));
-        init => Tape = Tape.With(nameof(LeftWall), value);
-    }
+    public required Length LeftWall { get => Tape.Length(nameof(LeftWall)); init => Tape = Tape.With(nameof(LeftWall), value); }
 
     /// <summary>Length of the deck along the right wall, 0.5 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RightWall
-    {
-        get => Tape.Length(nameof(RightWall));
-        init => Tape = Tape.With(nameof(RightWall), value);
-    }
+    public required Length RightWall { get => Tape.Length(nameof(RightWall)); init => Tape = Tape.With(nameof(RightWall), value); }
 
     /// <summary>Length of the side that stands square to the left wall, 0 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length LeftReturn
-    {
-        get => Tape.Length(nameof(LeftReturn));
-        init => Tape = Tape.With(nameof(LeftReturn), value);
-    }
+    public required Length LeftReturn { get => Tape.Length(nameof(LeftReturn)); init => Tape = Tape.With(nameof(LeftReturn), value); }
 
     /// <summary>Length of the side that stands square to the right wall, 0 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RightReturn
-    {
-        get => Tape.Length(nameof(RightReturn));
-        init => Tape = Tape.With(nameof(RightReturn), value);
-    }
+    public required Length RightReturn { get => Tape.Length(nameof(RightReturn)); init => Tape = Tape.With(nameof(RightReturn), value); }
 
     /// <summary>How far the front bows out beyond the straight line, at its middle, 0 to 1 m; 0 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length FrontBow
-    {
-        get => Tape.Length(nameof(FrontBow));
-        init => Tape = Tape.With(nameof(FrontBow), value);
-    }
+    public Length FrontBow { get => Tape.Length(nameof(FrontBow)); init => Tape = Tape.With(nameof(FrontBow), value); }
 
     /// <summary>Height of returns and front that show, 0 to 1 m; 0 when they are not coated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FrontHeight
-    {
-        get => Tape.Length(nameof(FrontHeight));
-        init => Tape = Tape.With(nameof(FrontHeight), value);
-    }
+    public required Length FrontHeight { get => Tape.Length(nameof(FrontHeight)); init => Tape = Tape.With(nameof(FrontHeight), value); }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

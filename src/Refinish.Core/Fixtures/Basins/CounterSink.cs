@@ -29,7 +29,7 @@ public sealed record CounterSink : IFixture
     /// <exception cref="ArgumentOutOfRangeException">Two lengths cannot go together; the message names the one that cannot be.</exception>
     public CounterSink(CounterSinkMeasurements measurements)
     {
-        Measurements = Guard.NotNull(measurements, nameof(measurements));
+        Measurements = Guard.NotNull(measurements);
         measurements.CheckConsistency();
         inside = Bowl().Value;
         outside = IsVessel ? Shell().Value : 0;
@@ -213,5 +213,5 @@ public sealed record CounterSink : IFixture
         ? BowlSurface.InsideCap(zone, HalfLength + more, Depth + more, bottom)
         : BowlSurface.Inside(zone, turn => PlanCurve.Ellipse(2 * (HalfLength + more), 2 * (HalfWidth + more), Depth, turn), Depth + more);
 
-    private double Level(Length freeboard) => Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, Depth), nameof(freeboard));
+    private double Level(Length freeboard) => Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, Depth));
 }

@@ -53,62 +53,34 @@ public sealed record CounterSinkMeasurements
 
     /// <summary>How it sits at the counter.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public required SinkMounting Mounting
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Mounting));
-    }
+    public required SinkMounting Mounting { get; init => field = Guard.Defined(value); }
 
     /// <summary>The shape of the bowl.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public required BowlShape Shape
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Shape));
-    }
+    public required BowlShape Shape { get; init => field = Guard.Defined(value); }
 
     /// <summary>Length of the bowl's mouth, 0.1 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MouthLength
-    {
-        get => Tape.Length(nameof(MouthLength));
-        init => Tape = Tape.With(nameof(MouthLength), value);
-    }
+    public required Length MouthLength { get => Tape.Length(nameof(MouthLength)); init => Tape = Tape.With(nameof(MouthLength), value); }
 
     /// <summary>Width of the bowl's mouth, 0.1 to 1 m; the length again for a spherical cap.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MouthWidth
-    {
-        get => Tape.Length(nameof(MouthWidth));
-        init => Tape = Tape.With(nameof(MouthWidth), value);
-    }
+    public required Length MouthWidth { get => Tape.Length(nameof(MouthWidth)); init => Tape = Tape.With(nameof(MouthWidth), value); }
 
     /// <summary>Depth of the bowl at its lowest point, 0.03 to 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length BowlDepth
-    {
-        get => Tape.Length(nameof(BowlDepth));
-        init => Tape = Tape.With(nameof(BowlDepth), value);
-    }
+    public required Length BowlDepth { get => Tape.Length(nameof(BowlDepth)); init => Tape = Tape.With(nameof(BowlDepth), value); }
 
     /// <summary>The rim seen from above, over all; needed for a drop-in sink, not used otherwise.</summary>
     public PlanOutline? Outline { get; init; }
 
     /// <summary>Thickness of a vessel's wall, which makes its level rim and its outside, 0 to 0.1 m; 0 for the other mountings.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length WallThickness
-    {
-        get => Tape.Length(nameof(WallThickness));
-        init => Tape = Tape.With(nameof(WallThickness), value);
-    }
+    public Length WallThickness { get => Tape.Length(nameof(WallThickness)); init => Tape = Tape.With(nameof(WallThickness), value); }
 
     /// <summary>Diameter of the patch a vessel stands on, 0 to 0.5 m; 0 for the other mountings.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length BaseDiameter
-    {
-        get => Tape.Length(nameof(BaseDiameter));
-        init => Tape = Tape.With(nameof(BaseDiameter), value);
-    }
+    public Length BaseDiameter { get => Tape.Length(nameof(BaseDiameter)); init => Tape = Tape.With(nameof(BaseDiameter), value); }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -153,7 +125,7 @@ public sealed record CounterSinkMeasurements
         AtMost(BaseDiameter.Meters, vessel ? narrow : 0, nameof(BaseDiameter), "the mouth's narrower side for a vessel, 0 otherwise");
         if (Mounting == SinkMounting.DropIn)
         {
-            PlanOutline rim = Guard.NotNull(Outline, nameof(Outline));
+            PlanOutline rim = Guard.NotNull(Outline);
             AtMost(MouthLength.Meters, rim.Length.Meters, nameof(MouthLength), "the outline's length");
             AtMost(MouthWidth.Meters, rim.Width.Meters, nameof(MouthWidth), "the outline's width");
         }

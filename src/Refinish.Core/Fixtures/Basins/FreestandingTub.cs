@@ -27,7 +27,7 @@ public sealed record FreestandingTub : IFixture
     /// <exception cref="ArgumentOutOfRangeException">Two lengths cannot go together; the message names the one that cannot be.</exception>
     public FreestandingTub(FreestandingTubMeasurements measurements)
     {
-        Measurements = Guard.NotNull(measurements, nameof(measurements));
+        Measurements = Guard.NotNull(measurements);
         measurements.CheckConsistency();
         basin = measurements.Basin;
         shell = measurements.Shell;
@@ -171,5 +171,5 @@ public sealed record FreestandingTub : IFixture
     private Num AcrossPad(Trace? t) => t.Tape("D_p", Measurements.FootPadDiameter);
 
     private double Level(Length freeboard) =>
-        basin.Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, basin.Depth - basin.Cove), nameof(freeboard));
+        basin.Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, basin.Depth - basin.Cove));
 }

@@ -64,19 +64,11 @@ public sealed record FreestandingTubMeasurements
 
     /// <summary>Length of the mouth, inside the roll, 0.3 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RimLength
-    {
-        get => Tape.Length(nameof(RimLength));
-        init => Tape = Tape.With(nameof(RimLength), value);
-    }
+    public required Length RimLength { get => Tape.Length(nameof(RimLength)); init => Tape = Tape.With(nameof(RimLength), value); }
 
     /// <summary>Width of the mouth, inside the roll, 0.2 to 1.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RimWidth
-    {
-        get => Tape.Length(nameof(RimWidth));
-        init => Tape = Tape.With(nameof(RimWidth), value);
-    }
+    public required Length RimWidth { get => Tape.Length(nameof(RimWidth)); init => Tape = Tape.With(nameof(RimWidth), value); }
 
     /// <summary>Corner radius of the mouth in plan, 0 to 0.75 m; half the width for a tub with round ends.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -88,19 +80,11 @@ public sealed record FreestandingTubMeasurements
 
     /// <summary>Length of the flat floor to where the walls begin, as if there were no cove, 0.1 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorLength
-    {
-        get => Tape.Length(nameof(FloorLength));
-        init => Tape = Tape.With(nameof(FloorLength), value);
-    }
+    public required Length FloorLength { get => Tape.Length(nameof(FloorLength)); init => Tape = Tape.With(nameof(FloorLength), value); }
 
     /// <summary>Width of the flat floor to where the walls begin, as if there were no cove, 0.1 to 1.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorWidth
-    {
-        get => Tape.Length(nameof(FloorWidth));
-        init => Tape = Tape.With(nameof(FloorWidth), value);
-    }
+    public required Length FloorWidth { get => Tape.Length(nameof(FloorWidth)); init => Tape = Tape.With(nameof(FloorWidth), value); }
 
     /// <summary>Corner radius of the floor in plan, 0 to 0.75 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -112,51 +96,27 @@ public sealed record FreestandingTubMeasurements
 
     /// <summary>Depth from the mouth straight down to the floor, 0.1 to 0.8 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Depth
-    {
-        get => Tape.Length(nameof(Depth));
-        init => Tape = Tape.With(nameof(Depth), value);
-    }
+    public required Length Depth { get => Tape.Length(nameof(Depth)); init => Tape = Tape.With(nameof(Depth), value); }
 
     /// <summary>How far the head runs out level from floor to mouth, 0 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length HeadRun
-    {
-        get => Tape.Length(nameof(HeadRun));
-        init => Tape = Tape.With(nameof(HeadRun), value);
-    }
+    public required Length HeadRun { get => Tape.Length(nameof(HeadRun)); init => Tape = Tape.With(nameof(HeadRun), value); }
 
     /// <summary>How far the foot runs out level from floor to mouth, 0 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FootRun
-    {
-        get => Tape.Length(nameof(FootRun));
-        init => Tape = Tape.With(nameof(FootRun), value);
-    }
+    public required Length FootRun { get => Tape.Length(nameof(FootRun)); init => Tape = Tape.With(nameof(FootRun), value); }
 
     /// <summary>Radius of the rounding between floor and walls, 0 to 0.3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length CoveRadius
-    {
-        get => Tape.Length(nameof(CoveRadius));
-        init => Tape = Tape.With(nameof(CoveRadius), value);
-    }
+    public required Length CoveRadius { get => Tape.Length(nameof(CoveRadius)); init => Tape = Tape.With(nameof(CoveRadius), value); }
 
     /// <summary>Radius of the rolled rim's tube, half of its thickness, 3 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RollRadius
-    {
-        get => Tape.Length(nameof(RollRadius));
-        init => Tape = Tape.With(nameof(RollRadius), value);
-    }
+    public required Length RollRadius { get => Tape.Length(nameof(RollRadius)); init => Tape = Tape.With(nameof(RollRadius), value); }
 
     /// <summary>How far the roll turns from the mouth over the top and down the outside, 90° to 270°; 180° for a half round, 270° for one that comes back under.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Angle RollTurn
-    {
-        get => Tape.Angle(nameof(RollTurn));
-        init => Tape = Tape.With(nameof(RollTurn), value);
-    }
+    public required Angle RollTurn { get => Tape.Angle(nameof(RollTurn)); init => Tape = Tape.With(nameof(RollTurn), value); }
 
     /// <summary>Thickness of the wall, by which the outside is larger than the inside, 1 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -174,11 +134,7 @@ public sealed record FreestandingTubMeasurements
 
     /// <summary>How many feet stand against the outside or the bottom, 0 to 8.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required int Feet
-    {
-        get => Tape.Count(nameof(Feet));
-        init => Tape = Tape.With(nameof(Feet), value);
-    }
+    public required int Feet { get => Tape.Count(nameof(Feet)); init => Tape = Tape.With(nameof(Feet), value); }
 
     /// <summary>Diameter of the patch that a foot covers, 0 to 0.3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

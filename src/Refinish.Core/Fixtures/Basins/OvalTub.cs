@@ -26,7 +26,7 @@ public sealed record OvalTub : IFixture
     /// <exception cref="ArgumentOutOfRangeException">Two lengths cannot go together; the message names the one that cannot be.</exception>
     public OvalTub(OvalTubMeasurements measurements)
     {
-        Measurements = Guard.NotNull(measurements, nameof(measurements));
+        Measurements = Guard.NotNull(measurements);
         measurements.CheckConsistency();
         basin = measurements.Basin;
         walls = basin.Walls().Value;
@@ -128,6 +128,5 @@ public sealed record OvalTub : IFixture
 
     private Num AcrossOverflow(Trace? t) => t.Tape("D_o", Measurements.OverflowDiameter);
 
-    private double Level(Length freeboard) =>
-        basin.Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, basin.Depth), nameof(freeboard));
+    private double Level(Length freeboard) => basin.Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, basin.Depth));
 }

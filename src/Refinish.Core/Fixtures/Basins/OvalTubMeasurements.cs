@@ -44,26 +44,17 @@ public sealed record OvalTubMeasurements
     /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
     /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
     [SetsRequiredMembers]
-    public OvalTubMeasurements(InputValues readings) =>
-        Tape = Inputs.Whole(readings, nameof(readings));
+    public OvalTubMeasurements(InputValues readings) => Tape = Inputs.Whole(readings, nameof(readings));
 
     private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>Length of the mouth, 0.3 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MouthLength
-    {
-        get => Tape.Length(nameof(MouthLength));
-        init => Tape = Tape.With(nameof(MouthLength), value);
-    }
+    public required Length MouthLength { get => Tape.Length(nameof(MouthLength)); init => Tape = Tape.With(nameof(MouthLength), value); }
 
     /// <summary>Width of the mouth, 0.2 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MouthWidth
-    {
-        get => Tape.Length(nameof(MouthWidth));
-        init => Tape = Tape.With(nameof(MouthWidth), value);
-    }
+    public required Length MouthWidth { get => Tape.Length(nameof(MouthWidth)); init => Tape = Tape.With(nameof(MouthWidth), value); }
 
     /// <summary>How square the mouth is: 2 for an ellipse, more for fuller corners, up to 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -75,19 +66,11 @@ public sealed record OvalTubMeasurements
 
     /// <summary>Length of the floor, 0.1 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorLength
-    {
-        get => Tape.Length(nameof(FloorLength));
-        init => Tape = Tape.With(nameof(FloorLength), value);
-    }
+    public required Length FloorLength { get => Tape.Length(nameof(FloorLength)); init => Tape = Tape.With(nameof(FloorLength), value); }
 
     /// <summary>Width of the floor, 0.1 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorWidth
-    {
-        get => Tape.Length(nameof(FloorWidth));
-        init => Tape = Tape.With(nameof(FloorWidth), value);
-    }
+    public required Length FloorWidth { get => Tape.Length(nameof(FloorWidth)); init => Tape = Tape.With(nameof(FloorWidth), value); }
 
     /// <summary>How square the floor is, 2 to 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -99,35 +82,19 @@ public sealed record OvalTubMeasurements
 
     /// <summary>Depth from the rim straight down to the floor, 0.1 to 0.8 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Depth
-    {
-        get => Tape.Length(nameof(Depth));
-        init => Tape = Tape.With(nameof(Depth), value);
-    }
+    public required Length Depth { get => Tape.Length(nameof(Depth)); init => Tape = Tape.With(nameof(Depth), value); }
 
     /// <summary>Length of the deck over all, 0.3 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length DeckLength
-    {
-        get => Tape.Length(nameof(DeckLength));
-        init => Tape = Tape.With(nameof(DeckLength), value);
-    }
+    public required Length DeckLength { get => Tape.Length(nameof(DeckLength)); init => Tape = Tape.With(nameof(DeckLength), value); }
 
     /// <summary>Width of the deck over all, 0.2 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length DeckWidth
-    {
-        get => Tape.Length(nameof(DeckWidth));
-        init => Tape = Tape.With(nameof(DeckWidth), value);
-    }
+    public required Length DeckWidth { get => Tape.Length(nameof(DeckWidth)); init => Tape = Tape.With(nameof(DeckWidth), value); }
 
     /// <summary>Height of the front panel, 0 to 1 m; 0 when there is none or it is not coated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length ApronHeight
-    {
-        get => Tape.Length(nameof(ApronHeight));
-        init => Tape = Tape.With(nameof(ApronHeight), value);
-    }
+    public required Length ApronHeight { get => Tape.Length(nameof(ApronHeight)); init => Tape = Tape.With(nameof(ApronHeight), value); }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

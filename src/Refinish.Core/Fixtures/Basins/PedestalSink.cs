@@ -32,7 +32,7 @@ public sealed record PedestalSink : IFixture
     /// <exception cref="ArgumentOutOfRangeException">Two lengths cannot go together; the message names the one that cannot be.</exception>
     public PedestalSink(PedestalSinkMeasurements measurements)
     {
-        Measurements = Guard.NotNull(measurements, nameof(measurements));
+        Measurements = Guard.NotNull(measurements);
         measurements.CheckConsistency();
         bowl = measurements.Bowl;
         bowlArea = bowl.Area().Value;
@@ -193,8 +193,7 @@ public sealed record PedestalSink : IFixture
 
     private Workings WaterWorkings(double level) => Trace.Of("Water in the bowl", t => Water(level, t));
 
-    private double Level(Length freeboard) =>
-        bowl.C - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, bowl.C), nameof(freeboard));
+    private double Level(Length freeboard) => bowl.C - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, bowl.C));
 
     private Num Slant(Trace? t) => Num.Sqrt(Num.Square(High(t)) + Num.Square(Taper(t)));
 

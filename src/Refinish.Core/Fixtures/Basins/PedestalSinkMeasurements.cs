@@ -60,43 +60,23 @@ public sealed record PedestalSinkMeasurements
 
     /// <summary>The sink seen from above, over the rim.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required PlanOutline Outline
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Outline));
-    }
+    public required PlanOutline Outline { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Length of the bowl's mouth, 0.1 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length BowlLength
-    {
-        get => Tape.Length(nameof(BowlLength));
-        init => Tape = Tape.With(nameof(BowlLength), value);
-    }
+    public required Length BowlLength { get => Tape.Length(nameof(BowlLength)); init => Tape = Tape.With(nameof(BowlLength), value); }
 
     /// <summary>Width of the bowl's mouth, 0.1 to 1 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length BowlWidth
-    {
-        get => Tape.Length(nameof(BowlWidth));
-        init => Tape = Tape.With(nameof(BowlWidth), value);
-    }
+    public required Length BowlWidth { get => Tape.Length(nameof(BowlWidth)); init => Tape = Tape.With(nameof(BowlWidth), value); }
 
     /// <summary>Depth of the bowl at its lowest point, 0.04 to 0.4 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length BowlDepth
-    {
-        get => Tape.Length(nameof(BowlDepth));
-        init => Tape = Tape.With(nameof(BowlDepth), value);
-    }
+    public required Length BowlDepth { get => Tape.Length(nameof(BowlDepth)); init => Tape = Tape.With(nameof(BowlDepth), value); }
 
     /// <summary>Height of the outside below the rim that gets coated, 0 to 0.6 m; 0 for a sink let into a counter.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length SkirtHeight
-    {
-        get => Tape.Length(nameof(SkirtHeight));
-        init => Tape = Tape.With(nameof(SkirtHeight), value);
-    }
+    public required Length SkirtHeight { get => Tape.Length(nameof(SkirtHeight)); init => Tape = Tape.With(nameof(SkirtHeight), value); }
 
     /// <summary>Developed over upright area of the outside, 1 to 1.5; 1 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -108,11 +88,7 @@ public sealed record PedestalSinkMeasurements
 
     /// <summary>Length of the outline that stands against a wall, 0 to 3 m; it is taped and not coated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length WallContact
-    {
-        get => Tape.Length(nameof(WallContact));
-        init => Tape = Tape.With(nameof(WallContact), value);
-    }
+    public required Length WallContact { get => Tape.Length(nameof(WallContact)); init => Tape = Tape.With(nameof(WallContact), value); }
 
     /// <summary>Diameter of the column under the basin, 0.03 to 0.6 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -132,19 +108,11 @@ public sealed record PedestalSinkMeasurements
 
     /// <summary>Height of the column that shows, 0 to 1.2 m; 0 when there is none or it is not coated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length ColumnHeight
-    {
-        get => Tape.Length(nameof(ColumnHeight));
-        init => Tape = Tape.With(nameof(ColumnHeight), value);
-    }
+    public required Length ColumnHeight { get => Tape.Length(nameof(ColumnHeight)); init => Tape = Tape.With(nameof(ColumnHeight), value); }
 
     /// <summary>Share of the column's girth that gets coated, 0 to 100 %; all of it unless it is set (many are open at the back).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio ColumnShare
-    {
-        get => Tape.Ratio(nameof(ColumnShare));
-        init => Tape = Tape.With(nameof(ColumnShare), value);
-    }
+    public Ratio ColumnShare { get => Tape.Ratio(nameof(ColumnShare)); init => Tape = Tape.With(nameof(ColumnShare), value); }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -172,11 +140,7 @@ public sealed record PedestalSinkMeasurements
 
     /// <summary>How many faucet holes there are, 0 to 8.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required int FaucetHoles
-    {
-        get => Tape.Count(nameof(FaucetHoles));
-        init => Tape = Tape.With(nameof(FaucetHoles), value);
-    }
+    public required int FaucetHoles { get => Tape.Count(nameof(FaucetHoles)); init => Tape = Tape.With(nameof(FaucetHoles), value); }
 
     internal HalfEllipsoid Bowl => new(BowlLength.Meters / 2, BowlWidth.Meters / 2, BowlDepth.Meters);
 

@@ -41,7 +41,7 @@ public sealed record RecessedBathtub : IFixture
     /// <exception cref="ArgumentOutOfRangeException">Two lengths cannot go together; the message names the one that cannot be.</exception>
     public RecessedBathtub(RecessedBathtubMeasurements measurements)
     {
-        Measurements = Guard.NotNull(measurements, nameof(measurements));
+        Measurements = Guard.NotNull(measurements);
         measurements.CheckConsistency();
         basin = measurements.Basin;
         cove = basin.CoveArea().Value;
@@ -279,5 +279,5 @@ public sealed record RecessedBathtub : IFixture
 
     // Above the cove, so that all of the cove is under water.
     private double Level(Length freeboard) =>
-        basin.Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, basin.Depth - basin.Cove), nameof(freeboard));
+        basin.Depth - Guard.Within(freeboard, Bounds.NotNegative(Measure.Length, basin.Depth - basin.Cove));
 }

@@ -57,26 +57,17 @@ public sealed record RecessedBathtubMeasurements
     /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
     /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
     [SetsRequiredMembers]
-    public RecessedBathtubMeasurements(InputValues readings) =>
-        Tape = Inputs.Whole(readings, nameof(readings));
+    public RecessedBathtubMeasurements(InputValues readings) => Tape = Inputs.Whole(readings, nameof(readings));
 
     private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>Length of the mouth, inside the rim, 0.3 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RimLength
-    {
-        get => Tape.Length(nameof(RimLength));
-        init => Tape = Tape.With(nameof(RimLength), value);
-    }
+    public required Length RimLength { get => Tape.Length(nameof(RimLength)); init => Tape = Tape.With(nameof(RimLength), value); }
 
     /// <summary>Width of the mouth, inside the rim, 0.2 to 1.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RimWidth
-    {
-        get => Tape.Length(nameof(RimWidth));
-        init => Tape = Tape.With(nameof(RimWidth), value);
-    }
+    public required Length RimWidth { get => Tape.Length(nameof(RimWidth)); init => Tape = Tape.With(nameof(RimWidth), value); }
 
     /// <summary>Corner radius of the mouth in plan, 0 to 0.75 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -88,19 +79,11 @@ public sealed record RecessedBathtubMeasurements
 
     /// <summary>Length of the flat floor to where the walls begin, as if there were no cove, 0.1 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorLength
-    {
-        get => Tape.Length(nameof(FloorLength));
-        init => Tape = Tape.With(nameof(FloorLength), value);
-    }
+    public required Length FloorLength { get => Tape.Length(nameof(FloorLength)); init => Tape = Tape.With(nameof(FloorLength), value); }
 
     /// <summary>Width of the flat floor to where the walls begin, as if there were no cove, 0.1 to 1.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorWidth
-    {
-        get => Tape.Length(nameof(FloorWidth));
-        init => Tape = Tape.With(nameof(FloorWidth), value);
-    }
+    public required Length FloorWidth { get => Tape.Length(nameof(FloorWidth)); init => Tape = Tape.With(nameof(FloorWidth), value); }
 
     /// <summary>Corner radius of the floor in plan, 0 to 0.75 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -112,35 +95,19 @@ public sealed record RecessedBathtubMeasurements
 
     /// <summary>Depth from the rim straight down to the floor, 0.1 to 0.8 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Depth
-    {
-        get => Tape.Length(nameof(Depth));
-        init => Tape = Tape.With(nameof(Depth), value);
-    }
+    public required Length Depth { get => Tape.Length(nameof(Depth)); init => Tape = Tape.With(nameof(Depth), value); }
 
     /// <summary>How far the backrest runs out level from floor to rim, 0 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length HeadRun
-    {
-        get => Tape.Length(nameof(HeadRun));
-        init => Tape = Tape.With(nameof(HeadRun), value);
-    }
+    public required Length HeadRun { get => Tape.Length(nameof(HeadRun)); init => Tape = Tape.With(nameof(HeadRun), value); }
 
     /// <summary>How far the drain end runs out level from floor to rim, 0 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FootRun
-    {
-        get => Tape.Length(nameof(FootRun));
-        init => Tape = Tape.With(nameof(FootRun), value);
-    }
+    public required Length FootRun { get => Tape.Length(nameof(FootRun)); init => Tape = Tape.With(nameof(FootRun), value); }
 
     /// <summary>Radius of the rounding between floor and walls, 0 to 0.3 m; 0 for a sharp line.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length CoveRadius
-    {
-        get => Tape.Length(nameof(CoveRadius));
-        init => Tape = Tape.With(nameof(CoveRadius), value);
-    }
+    public required Length CoveRadius { get => Tape.Length(nameof(CoveRadius)); init => Tape = Tape.With(nameof(CoveRadius), value); }
 
     /// <summary>Length of the whole tub over the deck, 0.3 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -152,19 +119,11 @@ public sealed record RecessedBathtubMeasurements
 
     /// <summary>Width of the whole tub over the deck, 0.2 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length OverallWidth
-    {
-        get => Tape.Length(nameof(OverallWidth));
-        init => Tape = Tape.With(nameof(OverallWidth), value);
-    }
+    public required Length OverallWidth { get => Tape.Length(nameof(OverallWidth)); init => Tape = Tape.With(nameof(OverallWidth), value); }
 
     /// <summary>Height of the front panel, 0 to 1 m; 0 when there is none or it is not coated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length ApronHeight
-    {
-        get => Tape.Length(nameof(ApronHeight));
-        init => Tape = Tape.With(nameof(ApronHeight), value);
-    }
+    public required Length ApronHeight { get => Tape.Length(nameof(ApronHeight)); init => Tape = Tape.With(nameof(ApronHeight), value); }
 
     /// <summary>Developed over flat area of the front panel, 1 to 1.3; 1 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -192,11 +151,7 @@ public sealed record RecessedBathtubMeasurements
 
     /// <summary>How far the middle of the floor lies off the middle of the mouth towards the apron (positive) or the wall (negative), which makes one side wall steeper; −0.3 to 0.3 m, 0 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length FloorShift
-    {
-        get => Tape.Length(nameof(FloorShift));
-        init => Tape = Tape.With(nameof(FloorShift), value);
-    }
+    public Length FloorShift { get => Tape.Length(nameof(FloorShift)); init => Tape = Tape.With(nameof(FloorShift), value); }
 
     /// <summary>Height of the upright tiling flange at both ends and the back, where it shows and is coated, 0 to 0.1 m; 0 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -218,8 +173,8 @@ public sealed record RecessedBathtubMeasurements
     public RecessedBathtubMeasurements WithDeck(Length head, Length foot, Length apron, Length wall)
     {
         Bounds width = Bounds.NotNegative(Measure.Length, 1);
-        double length = RimLength.Meters + Guard.Within(head, width, nameof(head)) + Guard.Within(foot, width, nameof(foot));
-        double across = RimWidth.Meters + Guard.Within(apron, width, nameof(apron)) + Guard.Within(wall, width, nameof(wall));
+        double length = RimLength.Meters + Guard.Within(head, width) + Guard.Within(foot, width);
+        double across = RimWidth.Meters + Guard.Within(apron, width) + Guard.Within(wall, width);
         return this with { OverallLength = Length.FromMeters(length), OverallWidth = Length.FromMeters(across) };
     }
 

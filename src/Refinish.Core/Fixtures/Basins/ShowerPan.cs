@@ -27,7 +27,7 @@ public sealed record ShowerPan : IFixture
     /// <exception cref="ArgumentOutOfRangeException">Two lengths cannot go together; the message names the one that cannot be.</exception>
     public ShowerPan(ShowerPanMeasurements measurements)
     {
-        Measurements = Guard.NotNull(measurements, nameof(measurements));
+        Measurements = Guard.NotNull(measurements);
         measurements.CheckConsistency();
         length = measurements.FloorLength.Meters;
         width = measurements.FloorWidth.Meters;
@@ -131,8 +131,7 @@ public sealed record ShowerPan : IFixture
     private Num Front(Trace? t = null) =>
         t.Step("length of the curb", "L_c", Measure.Length, PlaneShapes.Elementary, Along(t) + (2 * Shelf(t)));
 
-    private Num Faces(Trace? t = null) =>
-        Step(t, "curb, inside and outside", "A_face", (Along(t) * Inside(t)) + (Front(t) * Outside(t)));
+    private Num Faces(Trace? t = null) => Step(t, "curb, inside and outside", "A_face", (Along(t) * Inside(t)) + (Front(t) * Outside(t)));
 
     private Num Curb(Trace? t = null) => Step(t, "zone Curb", "Z_curb", Faces(t) + (Front(t) * (Top(t) + Threshold(t))));
 

@@ -41,42 +41,25 @@ public sealed record ShowerPanMeasurements
     /// <param name="readings">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
     /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
     [SetsRequiredMembers]
-    public ShowerPanMeasurements(InputValues readings) =>
-        Tape = Inputs.Whole(readings, nameof(readings));
+    public ShowerPanMeasurements(InputValues readings) => Tape = Inputs.Whole(readings, nameof(readings));
 
     private InputValues Tape { get; init; } = Inputs.Empty;
 
     /// <summary>Length of the floor along the curb, inside the walls, 0.3 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorLength
-    {
-        get => Tape.Length(nameof(FloorLength));
-        init => Tape = Tape.With(nameof(FloorLength), value);
-    }
+    public required Length FloorLength { get => Tape.Length(nameof(FloorLength)); init => Tape = Tape.With(nameof(FloorLength), value); }
 
     /// <summary>Width of the floor from the curb to the back, inside the walls, 0.3 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorWidth
-    {
-        get => Tape.Length(nameof(FloorWidth));
-        init => Tape = Tape.With(nameof(FloorWidth), value);
-    }
+    public required Length FloorWidth { get => Tape.Length(nameof(FloorWidth)); init => Tape = Tape.With(nameof(FloorWidth), value); }
 
     /// <summary>Height of the pan's own upright walls at the back and both ends, 0 to 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length WallHeight
-    {
-        get => Tape.Length(nameof(WallHeight));
-        init => Tape = Tape.With(nameof(WallHeight), value);
-    }
+    public required Length WallHeight { get => Tape.Length(nameof(WallHeight)); init => Tape = Tape.With(nameof(WallHeight), value); }
 
     /// <summary>Width of the level ledge on those walls, the same at back and ends, 0 to 0.3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length LedgeWidth
-    {
-        get => Tape.Length(nameof(LedgeWidth));
-        init => Tape = Tape.With(nameof(LedgeWidth), value);
-    }
+    public required Length LedgeWidth { get => Tape.Length(nameof(LedgeWidth)); init => Tape = Tape.With(nameof(LedgeWidth), value); }
 
     /// <summary>Height of the curb above the floor, 0 to 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -88,11 +71,7 @@ public sealed record ShowerPanMeasurements
 
     /// <summary>Width of the curb's top, 0 to 0.4 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length CurbTopWidth
-    {
-        get => Tape.Length(nameof(CurbTopWidth));
-        init => Tape = Tape.With(nameof(CurbTopWidth), value);
-    }
+    public required Length CurbTopWidth { get => Tape.Length(nameof(CurbTopWidth)); init => Tape = Tape.With(nameof(CurbTopWidth), value); }
 
     /// <summary>Height of the curb above the floor of the room, 0 to 0.6 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -104,11 +83,7 @@ public sealed record ShowerPanMeasurements
 
     /// <summary>Developed over flat area of a textured floor, 1 to 1.3; 1 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double TextureFactor
-    {
-        get => Tape.Number(nameof(TextureFactor));
-        init => Tape = Tape.With(nameof(TextureFactor), value);
-    }
+    public double TextureFactor { get => Tape.Number(nameof(TextureFactor)); init => Tape = Tape.With(nameof(TextureFactor), value); }
 
     /// <summary>Diameter of the drain, 0 to 0.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -120,11 +95,7 @@ public sealed record ShowerPanMeasurements
 
     /// <summary>Width of a level threshold strip on the floor of the room in front of the curb, 0 to 0.4 m; 0 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length ThresholdWidth
-    {
-        get => Tape.Length(nameof(ThresholdWidth));
-        init => Tape = Tape.With(nameof(ThresholdWidth), value);
-    }
+    public Length ThresholdWidth { get => Tape.Length(nameof(ThresholdWidth)); init => Tape = Tape.With(nameof(ThresholdWidth), value); }
 
     /// <summary>The floor in one line, in metric units.</summary>
     /// <returns>Text such as <c>floor 838.2 mm × 838.2 mm</c>.</returns>

@@ -42,8 +42,8 @@ public sealed record ComposedFixture : IFixture
     /// it.</exception>
     public ComposedFixture(ComposedKind kind, IEnumerable<TakenReading> taken)
     {
-        Kind = Guard.NotNull(kind, nameof(kind));
-        ValueList<TakenReading> list = Guard.List(taken, nameof(taken));
+        Kind = Guard.NotNull(kind);
+        ValueList<TakenReading> list = Guard.List(taken);
         Taken = new ValueList<TakenReading>(list.OrderBy(reading => kind.PlaceOf(reading.Name, nameof(taken))));
         parts = new Composition(kind, Values(kind, Taken));
         Patches = parts.Patches;
@@ -95,8 +95,7 @@ public sealed record ComposedFixture : IFixture
     /// <returns>The value in the SI base unit of its measure; what the kind says where it was not taken.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="reading"/> is missing.</exception>
     /// <exception cref="ArgumentException">The kind has no such reading.</exception>
-    public double Value(string reading) =>
-        parts.Of(Kind.Readings[Kind.PlaceOf(Guard.NotNull(reading, nameof(reading)), nameof(reading))].Name);
+    public double Value(string reading) => parts.Of(Kind.Readings[Kind.PlaceOf(Guard.NotNull(reading), nameof(reading))].Name);
 
     /// <summary>The same fixture with one reading in place of what was taken.</summary>
     /// <param name="reading">The reading with its ±.</param>
@@ -105,7 +104,7 @@ public sealed record ComposedFixture : IFixture
     /// <exception cref="ArgumentOutOfRangeException">It is out of range, or cannot go together with the others.</exception>
     public ComposedFixture With(TakenReading reading)
     {
-        Guard.NotNull(reading, nameof(reading));
+        Guard.NotNull(reading);
         return new(Kind, Taken.Where(one => one.Name != reading.Name).Append(reading));
     }
 

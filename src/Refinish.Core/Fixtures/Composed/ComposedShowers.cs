@@ -138,8 +138,7 @@ internal static class ComposedShowers
         tape.Plate("seat", FixtureZoneKind.Seat, slant, tape["FloorWidth"], Rising(length, seat, slope));
         tape.Plate("seat's front to the floor", FixtureZoneKind.Front, tape["FloorWidth"], tape["SeatHeight"],
             Plane.Left(length, width, 0));
-        Num end = tape["SeatDepth"] * (
-            tape["SeatHeight"] + (tape["SeatFall"] / 2) + tape["CurbOutsideHeight"] - tape["CurbInsideHeight"]);
+        Num end = tape["SeatDepth"] * (tape["SeatHeight"] + (tape["SeatFall"] / 2) + tape["CurbOutsideHeight"] - tape["CurbInsideHeight"]);
         tape.Surface("seat's end to the room", FixtureZoneKind.Front, end, Math.PI / 2);
         SurfaceBand endFace = SurfaceBand.Face(
             FixtureZoneKind.Front, new(length, 0, foot), new(length + depth, 0, foot), new(length + depth, 0, seat + fall),

@@ -137,8 +137,7 @@ internal sealed partial class Composition
         }
 
         string name = kind.Name;
-        return PatchLedger.Write(
-            char.ToUpperInvariant(name[0]) + name.Substring(1), own.patches, own.before, after, own.parts);
+        return PatchLedger.Write(char.ToUpperInvariant(name[0]) + name.Substring(1), own.patches, own.before, after, own.parts);
     }
 
     // The same with formulas.

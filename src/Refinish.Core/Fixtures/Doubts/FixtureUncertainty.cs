@@ -59,9 +59,9 @@ public sealed record FixtureUncertainty
     public static FixtureUncertainty Of<TMeasurements>(TMeasurements measurements, Func<TMeasurements, IFixture> make, IEnumerable<TapeReading<TMeasurements>> readings)
         where TMeasurements : class
     {
-        Guard.NotNull(measurements, nameof(measurements));
-        Guard.NotNull(make, nameof(make));
-        ValueList<TapeReading<TMeasurements>> list = Guard.List(readings, nameof(readings), 1);
+        Guard.NotNull(measurements);
+        Guard.NotNull(make);
+        ValueList<TapeReading<TMeasurements>> list = Guard.List(readings, 1);
         (double area, double? water) = Results(make(measurements));
         return new FixtureUncertainty(area, water, list.Select((reading, i) =>
         {

@@ -52,8 +52,7 @@ public sealed record ReadingContribution
 
     /// <summary>The name and the part of the area in one line, in metric units.</summary>
     /// <returns>Text such as <c>Depth: 0.0055 m²</c>.</returns>
-    public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0}: {1}", Name, Measure.Area.Format(OfArea().Value));
+    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}: {1}", Name, Measure.Area.Format(OfArea().Value));
 
     /// <summary>The standard uncertainty of a reading within a ±.</summary>
     internal static Num Standard(Trace? t, Num plusMinus, ReadingSpread spread) => plusMinus / spread switch

@@ -43,8 +43,8 @@ public sealed class TapeDoubts
     /// <exception cref="ArgumentException"><paramref name="about"/> is empty.</exception>
     public TapeDoubts(string about, IFixture fixture)
     {
-        About = Guard.Named(about, nameof(about));
-        this.fixture = FixtureKind.Measured(Guard.NotNull(fixture, nameof(fixture)));
+        About = Guard.Named(about);
+        this.fixture = FixtureKind.Measured(Guard.NotNull(fixture));
     }
 
     /// <summary>Identifier of the fixture.</summary>
@@ -54,22 +54,14 @@ public sealed class TapeDoubts
     /// The capacity on the label or in the maker's sheet, more than 0 and at most 10 m³; <see langword="null"/> when there is none.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Volume? LabelledCapacity
-    {
-        get;
-        init => field = Positive(value, nameof(LabelledCapacity));
-    }
+    public Volume? LabelledCapacity { get; init => field = Positive(value, nameof(LabelledCapacity)); }
 
     /// <summary>
     /// The capacity from the tape to the level that the label means, usually the overflow, more than 0 and at most 10 m³; the fixture's own
     /// to the rim unless given.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Volume? MeasuredCapacity
-    {
-        get;
-        init => field = Positive(value, nameof(MeasuredCapacity));
-    }
+    public Volume? MeasuredCapacity { get; init => field = Positive(value, nameof(MeasuredCapacity)); }
 
     /// <summary>
     /// The doubts; none for a fixture of the caller's own type, of which this library knows no readings, unless its label speaks against

@@ -23,8 +23,8 @@ public sealed record CounterRun
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
     public CounterRun(Length length, Length depth)
     {
-        this.length = Guard.Within(length, Bounds.Between(0.1, 10, Measure.Length), nameof(length));
-        this.depth = Guard.Within(depth, Bounds.Between(0.1, 3, Measure.Length), nameof(depth));
+        this.length = Guard.Within(length, Bounds.Between(0.1, 10, Measure.Length));
+        this.depth = Guard.Within(depth, Bounds.Between(0.1, 3, Measure.Length));
     }
 
     /// <summary>Length along the wall, corners included.</summary>

@@ -27,7 +27,7 @@ public sealed record Countertop : IFixture
     /// <exception cref="ArgumentOutOfRangeException">Two lengths cannot go together; the message names the one that cannot be.</exception>
     public Countertop(CountertopMeasurements measurements)
     {
-        Measurements = Guard.NotNull(measurements, nameof(measurements));
+        Measurements = Guard.NotNull(measurements);
         measurements.CheckConsistency();
         open = RectangularOpening.AreaOf(measurements.CutOuts).Value;
         coated = PatchLedger.Coated(Patches);
@@ -109,8 +109,7 @@ public sealed record Countertop : IFixture
     private Num Edge(Trace? t = null) => Step(t, "edge", "A_edge",
         (Measurements.EdgeLine(t) * Shape.Developed(t)) - (2 * Measurements.OutwardCorners(t) * Shape.Moment(t)));
 
-    private Num Developed(Trace? t = null) =>
-        t.Step("developed profile", "s", Measure.Length, PlaneShapes.Elementary, Shape.Developed(t));
+    private Num Developed(Trace? t = null) => t.Step("developed profile", "s", Measure.Length, PlaneShapes.Elementary, Shape.Developed(t));
 
     private Num Face(Trace? t = null) => Step(t, "backsplash, face", "A_face",
         (Measurements.WallLine(t) - (2 * Measurements.Turns(t) * Measurements.Deep(t))) * Height(t));
@@ -118,8 +117,7 @@ public sealed record Countertop : IFixture
     private Num Cap(Trace? t = null) => Step(t, "backsplash, top", "A_cap",
         (Measurements.Deep(t) * Measurements.WallLine(t)) - (Measurements.Turns(t) * Num.Square(Measurements.Deep(t))));
 
-    private Num Ends(Trace? t = null) =>
-        Step(t, "backsplash, open ends", "A_end", Measurements.Open(t) * Height(t) * Measurements.Deep(t));
+    private Num Ends(Trace? t = null) => Step(t, "backsplash, open ends", "A_end", Measurements.Open(t) * Height(t) * Measurements.Deep(t));
 
     private Num Backsplash(Trace? t = null) => Step(t, "backsplash", "A_back", Face(t) + Cap(t) + Ends(t));
 

@@ -63,35 +63,19 @@ public sealed record CountertopMeasurements
 
     /// <summary>The runs from left to right, one to three; each is as long as its wall.</summary>
     /// <exception cref="ArgumentException">Missing, too few, or an entry is missing.</exception>
-    public required IReadOnlyList<CounterRun> Runs
-    {
-        get;
-        init => field = Guard.List(value, nameof(Runs), 1);
-    }
+    public required IReadOnlyList<CounterRun> Runs { get; init => field = Guard.List(value, 1); }
 
     /// <summary>Thickness of the edge that shows, 5 to 200 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Thickness
-    {
-        get => Tape.Length(nameof(Thickness));
-        init => Tape = Tape.With(nameof(Thickness), value);
-    }
+    public required Length Thickness { get => Tape.Length(nameof(Thickness)); init => Tape = Tape.With(nameof(Thickness), value); }
 
     /// <summary>The profile of that edge.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public required EdgeProfile Profile
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Profile));
-    }
+    public required EdgeProfile Profile { get; init => field = Guard.Defined(value); }
 
     /// <summary>Radius of an eased edge, 0 up to the thickness; 0 for the other profiles.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length EdgeRadius
-    {
-        get => Tape.Length(nameof(EdgeRadius));
-        init => Tape = Tape.With(nameof(EdgeRadius), value);
-    }
+    public Length EdgeRadius { get => Tape.Length(nameof(EdgeRadius)); init => Tape = Tape.With(nameof(EdgeRadius), value); }
 
     /// <summary>Whether the left end shows an edge instead of standing against a wall.</summary>
     public required bool LeftEndIsOpen { get; init; }
@@ -120,11 +104,7 @@ public sealed record CountertopMeasurements
 
     /// <summary>Cut-outs in the top, such as for a sink; may be empty.</summary>
     /// <exception cref="ArgumentException">Missing, too few, or an entry is missing.</exception>
-    public required IReadOnlyList<RectangularOpening> CutOuts
-    {
-        get;
-        init => field = Guard.List(value, nameof(CutOuts), 0);
-    }
+    public required IReadOnlyList<RectangularOpening> CutOuts { get; init => field = Guard.List(value, 0); }
 
     /// <summary>The runs and the profile in one line, in metric units.</summary>
     /// <returns>Text such as <c>2438.4 mm × 647.7 mm + 1828.8 mm × 647.7 mm, Bullnose edge</c>.</returns>
@@ -200,8 +180,7 @@ public sealed record CountertopMeasurements
     internal Num Deep(Trace? t = null) => t.Given("t_b", Covered, Measure.Length);
 
     /// <summary>The flat top below the backsplash, corners counted once; the profile of an open end is no part of it.</summary>
-    internal Num Strip(Trace? t = null) =>
-        (Deep(t) * (WallLine(t) - (Open(t) * Edge.Reach(t)))) - (Turns(t) * Num.Square(Deep(t)));
+    internal Num Strip(Trace? t = null) => (Deep(t) * (WallLine(t) - (Open(t) * Edge.Reach(t)))) - (Turns(t) * Num.Square(Deep(t)));
 
     internal Num Open(Trace? t = null) => t.Given("e", OpenEnds, Measure.Number);
 

@@ -55,19 +55,11 @@ public sealed record FlatPanelMeasurements
 
     /// <summary>Length of the top, 0.1 to 10 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required UnitsNet.Length Length
-    {
-        get => Tape.Length(nameof(Length));
-        init => Tape = Tape.With(nameof(Length), value);
-    }
+    public required UnitsNet.Length Length { get => Tape.Length(nameof(Length)); init => Tape = Tape.With(nameof(Length), value); }
 
     /// <summary>Width (depth) of the top, 0.1 to 3 m; from the wall, the strip below an upstand included.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required UnitsNet.Length Width
-    {
-        get => Tape.Length(nameof(Width));
-        init => Tape = Tape.With(nameof(Width), value);
-    }
+    public required UnitsNet.Length Width { get => Tape.Length(nameof(Width)); init => Tape = Tape.With(nameof(Width), value); }
 
     /// <summary>Length of edge that shows and is coated, 0 up to the whole perimeter.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -114,11 +106,7 @@ public sealed record FlatPanelMeasurements
 
     /// <summary>Cut-outs in the top, such as for a sink; may be empty.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public required IReadOnlyList<RectangularOpening> CutOuts
-    {
-        get;
-        init => field = Guard.List(value, nameof(CutOuts));
-    }
+    public required IReadOnlyList<RectangularOpening> CutOuts { get; init => field = Guard.List(value); }
 
     /// <summary>The size in one line, in metric units.</summary>
     /// <returns>Text such as <c>2438.4 mm × 647.7 mm</c>.</returns>

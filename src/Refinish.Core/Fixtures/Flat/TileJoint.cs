@@ -30,8 +30,7 @@ internal readonly record struct TileJoint(double TileLength, double TileWidth, d
         return t.Step("joint's arc", "s", Measure.Length, Recess, Depth == 0 ? J(t) : J(t) * angle / Num.Sin(angle));
     }
 
-    private Num HalfAngle(Trace? t) =>
-        t.Step("half angle of the joint's arc", "α", Measure.Angle, Recess, 2 * Num.Arctan(2 * D(t) / J(t)));
+    private Num HalfAngle(Trace? t) => t.Step("half angle of the joint's arc", "α", Measure.Angle, Recess, 2 * Num.Arctan(2 * D(t) / J(t)));
 
     private Num CrossSection(Trace? t)
     {

@@ -54,67 +54,35 @@ public sealed record TiledWallMeasurements
 
     /// <summary>The walls in the order in which they meet, from left to right; at least one.</summary>
     /// <exception cref="ArgumentException">Empty, or an entry is missing.</exception>
-    public required IReadOnlyList<WallRun> Walls
-    {
-        get;
-        init => field = Guard.List(value, nameof(Walls), 1);
-    }
+    public required IReadOnlyList<WallRun> Walls { get; init => field = Guard.List(value, 1); }
 
     /// <summary>One side of a tile, 5 mm to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length TileLength
-    {
-        get => Tape.Length(nameof(TileLength));
-        init => Tape = Tape.With(nameof(TileLength), value);
-    }
+    public required Length TileLength { get => Tape.Length(nameof(TileLength)); init => Tape = Tape.With(nameof(TileLength), value); }
 
     /// <summary>The other side of a tile, 5 mm to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length TileWidth
-    {
-        get => Tape.Length(nameof(TileWidth));
-        init => Tape = Tape.With(nameof(TileWidth), value);
-    }
+    public required Length TileWidth { get => Tape.Length(nameof(TileWidth)); init => Tape = Tape.With(nameof(TileWidth), value); }
 
     /// <summary>Width of a joint, 0.5 to 25 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length JointWidth
-    {
-        get => Tape.Length(nameof(JointWidth));
-        init => Tape = Tape.With(nameof(JointWidth), value);
-    }
+    public required Length JointWidth { get => Tape.Length(nameof(JointWidth)); init => Tape = Tape.With(nameof(JointWidth), value); }
 
     /// <summary>How deep a joint lies below the tile, 0 to 15 mm; at most half its width where it is concave.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length JointDepth
-    {
-        get => Tape.Length(nameof(JointDepth));
-        init => Tape = Tape.With(nameof(JointDepth), value);
-    }
+    public required Length JointDepth { get => Tape.Length(nameof(JointDepth)); init => Tape = Tape.With(nameof(JointDepth), value); }
 
     /// <summary>The shape of the recess.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public required JointProfile JointProfile
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(JointProfile));
-    }
+    public required JointProfile JointProfile { get; init => field = Guard.Defined(value); }
 
     /// <summary>Windows, niches, dishes and plates that are not coated; may be empty.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public required IReadOnlyList<RectangularOpening> Openings
-    {
-        get;
-        init => field = Guard.List(value, nameof(Openings));
-    }
+    public required IReadOnlyList<RectangularOpening> Openings { get; init => field = Guard.List(value); }
 
     /// <summary>Niches, window reveals and soap dishes that are coated too; none unless it is set.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<WallRecess> Recesses
-    {
-        get;
-        init => field = Guard.List(value, nameof(Recesses));
-    } = ValueList<WallRecess>.Empty;
+    public IReadOnlyList<WallRecess> Recesses { get; init => field = Guard.List(value); } = ValueList<WallRecess>.Empty;
 
     internal TileJoint Joint => new(TileLength.Meters, TileWidth.Meters, JointWidth.Meters, JointDepth.Meters, JointProfile);
 

@@ -24,9 +24,9 @@ public sealed record WallRecess
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public WallRecess(WallRecessKind kind, Length length, Length height, Length depth)
     {
-        Kind = Guard.Defined(kind, nameof(kind));
+        Kind = Guard.Defined(kind);
         Opening = new RectangularOpening(length, height);
-        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length, 1), nameof(depth));
+        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length, 1));
     }
 
     /// <summary>What it is.</summary>

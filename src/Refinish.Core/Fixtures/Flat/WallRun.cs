@@ -20,8 +20,8 @@ public sealed record WallRun
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
     public WallRun(Length length, Length height)
     {
-        this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 20), nameof(length));
-        this.height = Guard.Within(height, Bounds.Positive(Measure.Length, 5), nameof(height));
+        this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 20));
+        this.height = Guard.Within(height, Bounds.Positive(Measure.Length, 5));
     }
 
     /// <summary>Length along the wall.</summary>

@@ -24,45 +24,25 @@ public sealed partial record FixtureMaterial
 {
     /// <summary>Identifier, such as <c>acrylic</c>.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Id(value); }
 
     /// <summary>The material as it stands in a sentence, such as <c>enamelled cast iron</c>.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>What cleaner, abrasive and coat meet.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public required MaterialSurface Surface
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Surface));
-    }
+    public required MaterialSurface Surface { get; init => field = Guard.Defined(value); }
 
     /// <summary>
     /// Where it comes from what is said of the material here, above all what it bonds like and whether acid may touch it.
     /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The metal that it is or has behind its face; none when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public MetalBelow Metal
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Metal));
-    }
+    public MetalBelow Metal { get; init => field = Guard.Defined(value); }
 
     /// <summary>Whether it may be etched with acid; not when left out. Acid stays off everything of which nobody says so.</summary>
     public bool MayBeEtched { get; init; }

@@ -5,8 +5,7 @@ namespace Refinish.Fixtures;
 /// <content>The ready materials.</content>
 public sealed partial record FixtureMaterial
 {
-    private static readonly Source Practice =
-        Source.CommonPractice("fixture materials and how they are keyed; data sheets go first");
+    private static readonly Source Practice = Source.CommonPractice("fixture materials and how they are keyed; data sheets go first");
 
     private static readonly MaterialKeying Glassy =
         new("abrade until no gloss is left, or etch as the etchant's sheet says and neutralise", 120, 220);

@@ -48,41 +48,29 @@ public sealed record FixtureThermalData
 
     /// <summary>What the material is called.</summary>
     /// <exception cref="System.ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>Heat to warm a kilogram by a kelvin, more than 0 and at most 5000 J/(kg K).</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public required SpecificEntropy SpecificHeat
     {
         get => SpecificEntropy.FromJoulesPerKilogramKelvin(specificHeat);
-        init => specificHeat = Guard.Within(value, Bounds.Positive(Measure.SpecificHeat, 5000), nameof(SpecificHeat));
+        init => specificHeat = Guard.Within(value, Bounds.Positive(Measure.SpecificHeat, 5000));
     }
 
     /// <summary>Where the specific heat comes from.</summary>
-    public required Source SpecificHeatSource
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(SpecificHeatSource));
-    }
+    public required Source SpecificHeatSource { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Thermal conductivity, more than 0 and at most 500 W/(m K).</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public required ThermalConductivity Conductivity
     {
         get => ThermalConductivity.FromWattsPerMeterKelvin(conductivity);
-        init => conductivity = Guard.Within(value, Bounds.Positive(Measure.Conductivity, 500), nameof(Conductivity));
+        init => conductivity = Guard.Within(value, Bounds.Positive(Measure.Conductivity, 500));
     }
 
     /// <summary>Where the conductivity comes from.</summary>
-    public required Source ConductivitySource
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(ConductivitySource));
-    }
+    public required Source ConductivitySource { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The name and the two figures in one line.</summary>
     /// <returns>Text such as <c>cast iron: 530 J/(kg·K), 56 W/(m·K)</c>.</returns>

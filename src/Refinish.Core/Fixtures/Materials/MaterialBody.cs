@@ -15,18 +15,14 @@ public sealed record MaterialBody
 
     /// <summary>How it takes up and conducts heat; of enamel the metal below, of gelcoat the laminate.</summary>
     /// <exception cref="System.ArgumentNullException">Missing.</exception>
-    public required FixtureThermalData Heat
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Heat));
-    }
+    public required FixtureThermalData Heat { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Usual thickness of the wall, more than 0 and at most 0.5 m; measure where it counts.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length UsualThickness
     {
         get => Length.FromMeters(thickness);
-        init => thickness = Guard.Within(value, Bounds.Positive(Measure.Length, 0.5), nameof(UsualThickness));
+        init => thickness = Guard.Within(value, Bounds.Positive(Measure.Length, 0.5));
     }
 
     /// <summary>Density, 50 to 25 000 kg/m³.</summary>
@@ -34,16 +30,12 @@ public sealed record MaterialBody
     public required Density Density
     {
         get => Density.FromKilogramsPerCubicMeter(density);
-        init => density = Guard.Within(value, Bounds.Between(50, 25_000, Measure.Density), nameof(Density));
+        init => density = Guard.Within(value, Bounds.Between(50, 25_000, Measure.Density));
     }
 
     /// <summary>Where thickness and density come from.</summary>
     /// <exception cref="System.ArgumentNullException">Missing.</exception>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The three figures in one line.</summary>
     /// <returns>Text such as <c>cast iron: 530 J/(kg·K), 56 W/(m·K); 6 mm, 7200 kg/m³</c>.</returns>

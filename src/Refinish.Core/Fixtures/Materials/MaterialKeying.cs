@@ -15,9 +15,9 @@ public sealed record MaterialKeying
     /// <exception cref="System.ArgumentOutOfRangeException">A grit is outside its range.</exception>
     public MaterialKeying(string instruction, int coarsestGrit, int finestGrit)
     {
-        Instruction = Guard.Named(instruction, nameof(instruction));
-        CoarsestGrit = Guard.Count(coarsestGrit, 16, 5000, nameof(coarsestGrit));
-        FinestGrit = Guard.Count(finestGrit, coarsestGrit, 5000, nameof(finestGrit));
+        Instruction = Guard.Named(instruction);
+        CoarsestGrit = Guard.Count(coarsestGrit, 16, 5000);
+        FinestGrit = Guard.Count(finestGrit, coarsestGrit, 5000);
     }
 
     /// <summary>What the crew reads.</summary>
@@ -31,6 +31,5 @@ public sealed record MaterialKeying
 
     /// <summary>The instruction and the grits.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() =>
-        Instruction + " (" + Figures.Fixed(CoarsestGrit, 0) + " to " + Figures.Fixed(FinestGrit, 0) + ")";
+    public override string ToString() => Instruction + " (" + Figures.Fixed(CoarsestGrit, 0) + " to " + Figures.Fixed(FinestGrit, 0) + ")";
 }

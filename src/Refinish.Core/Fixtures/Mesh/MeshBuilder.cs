@@ -7,7 +7,7 @@ namespace Refinish.Fixtures;
 /// <summary>Collects what a scan holds; it grows with what was read, whatever a header promised.</summary>
 internal sealed class MeshBuilder(Length fileUnit)
 {
-    private readonly double unit = Guard.Within(fileUnit, Bounds.Between(1e-9, 1e3, Measure.Length), nameof(fileUnit));
+    private readonly double unit = Guard.Within(fileUnit, Bounds.Between(1e-9, 1e3, Measure.Length));
     private readonly List<MeshPoint> points = [];
     private readonly List<MeshTriangle> triangles = [];
 

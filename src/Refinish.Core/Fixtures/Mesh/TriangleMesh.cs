@@ -30,7 +30,7 @@ public sealed class TriangleMesh
     /// <exception cref="ArgumentNullException">A list is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite, or a corner is no place in the list.</exception>
     public TriangleMesh(IEnumerable<MeshPoint> vertices, IEnumerable<MeshTriangle> triangles)
-        : this([.. Guard.NotNull(vertices, nameof(vertices))], [.. Guard.NotNull(triangles, nameof(triangles))])
+        : this([.. Guard.NotNull(vertices)], [.. Guard.NotNull(triangles)])
     {
         for (int i = 0; i < this.vertices.Length; i++)
         {
@@ -83,7 +83,7 @@ public sealed class TriangleMesh
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="level"/> is outside its range.</exception>
     public Volume? WaterBelow(Length level) =>
-        MeshWater.Below(this, Guard.Within(level, Bounds.Between(-1000, 1000, Measure.Length), nameof(level))) is double water
+        MeshWater.Below(this, Guard.Within(level, Bounds.Between(-1000, 1000, Measure.Length))) is double water
             ? Volume.FromCubicMeters(water)
             : null;
 
@@ -153,13 +153,13 @@ public sealed class TriangleMesh
     /// <remarks>Each corner goes to the first earlier one within the tolerance, so that no corner moves farther than it.</remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="tolerance"/> is outside its range.</exception>
     public TriangleMesh Welded(Length tolerance) =>
-        MeshEdges.Welded(vertices, triangles, Guard.Within(tolerance, Bounds.NotNegative(Measure.Length, 0.05), nameof(tolerance)));
+        MeshEdges.Welded(vertices, triangles, Guard.Within(tolerance, Bounds.NotNegative(Measure.Length, 0.05)));
 
     /// <summary>The part on the kept side of a plane; triangles across it are cut.</summary>
     /// <param name="plane">The plane.</param>
     /// <returns>What is kept; the cut stays open.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="plane"/> is missing.</exception>
-    public TriangleMesh Cropped(MeshPlane plane) => MeshCrop.By(this, Guard.NotNull(plane, nameof(plane)));
+    public TriangleMesh Cropped(MeshPlane plane) => MeshCrop.By(this, Guard.NotNull(plane));
 
     /// <summary>The part inside a box; triangles across its sides are cut.</summary>
     /// <param name="box">The box.</param>
@@ -167,7 +167,7 @@ public sealed class TriangleMesh
     /// <exception cref="ArgumentNullException"><paramref name="box"/> is missing.</exception>
     public TriangleMesh Cropped(MeshBox box)
     {
-        Guard.NotNull(box, nameof(box));
+        Guard.NotNull(box);
         return Cropped(new MeshPlane(box.Lowest, new(1, 0, 0))).Cropped(new MeshPlane(box.Lowest, new(0, 1, 0))).Cropped(new MeshPlane(box.Lowest, new(0, 0, 1)))
             .Cropped(new MeshPlane(box.Highest, new(-1, 0, 0))).Cropped(new MeshPlane(box.Highest, new(0, -1, 0))).Cropped(new MeshPlane(box.Highest, new(0, 0, -1)));
     }
@@ -180,7 +180,7 @@ public sealed class TriangleMesh
     /// <exception cref="ArgumentException">The list is missing, empty or holds an empty entry.</exception>
     public TriangleMesh Classified(IReadOnlyList<ZoneRule> rules)
     {
-        ValueList<ZoneRule> list = Guard.List(rules, nameof(rules), 1);
+        ValueList<ZoneRule> list = Guard.List(rules, 1);
         MeshTriangle[] zoned = new MeshTriangle[triangles.Length];
         for (int i = 0; i < zoned.Length; i++)
         {

@@ -32,10 +32,10 @@ public sealed record ZonePart
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ZonePart(string name, FixtureZoneKind kind, Area area, Angle slopeFromHorizontal)
     {
-        Name = Guard.Named(name, nameof(name));
-        Kind = Guard.Defined(kind, nameof(kind));
-        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000), nameof(area));
-        slope = Guard.Within(slopeFromHorizontal, Bounds.Between(0, Math.PI, Measure.Angle), nameof(slopeFromHorizontal));
+        Name = Guard.Named(name);
+        Kind = Guard.Defined(kind);
+        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000));
+        slope = Guard.Within(slopeFromHorizontal, Bounds.Between(0, Math.PI, Measure.Angle));
         Guard.Rule(kind != FixtureZoneKind.Floor || slope <= Math.PI / 2, nameof(slopeFromHorizontal), slope, Measure.Angle,
             "at most 90° for Floor, on which a person stands; turn a mesh over that faces away");
         Guard.Rule(kind != FixtureZoneKind.Ceiling || slope > Math.PI / 2, nameof(slopeFromHorizontal), slope, Measure.Angle,
@@ -56,11 +56,7 @@ public sealed record ZonePart
 
     /// <summary>Developed over plain area, 1 to 3: what texture, joints or a profile add; 1, which is smooth, unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double DevelopedFactor
-    {
-        get;
-        init => field = Guard.Within(value, Bounds.Between(1, 3, Measure.Number), nameof(DevelopedFactor));
-    }
+    public double DevelopedFactor { get; init => field = Guard.Within(value, Bounds.Between(1, 3, Measure.Number)); }
     = 1;
 
     /// <summary>Openings that are taken off, 0 or more; none unless given. A fixture refuses a part of which they leave nothing.</summary>
@@ -68,16 +64,12 @@ public sealed record ZonePart
     public Area OpeningArea
     {
         get => Area.FromSquareMeters(openings);
-        init => openings = Guard.Within(value, Bounds.NotNegative(Measure.Area), nameof(OpeningArea));
+        init => openings = Guard.Within(value, Bounds.NotNegative(Measure.Area));
     }
 
     /// <summary>Where the area comes from; the caller's own measurement unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public Source Source { get; init => field = Guard.NotNull(value); }
     = Source.Supplied("measured on the fixture");
 
     /// <summary>What gets coated: plain area × developed factor − openings.</summary>

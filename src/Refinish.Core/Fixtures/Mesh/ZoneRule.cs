@@ -25,11 +25,11 @@ public sealed record ZoneRule
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ZoneRule(FixtureZoneKind zone, Angle flattest, Angle steepest, Length lowest, Length highest)
     {
-        Zone = Guard.Defined(zone, nameof(zone));
-        this.flattest = Guard.Within(flattest, Bounds.Between(0, Math.PI / 2, Measure.Angle), nameof(flattest));
-        this.steepest = Guard.Within(steepest, Bounds.Between(this.flattest, Math.PI / 2, Measure.Angle), nameof(steepest));
-        this.lowest = Guard.Within(lowest, Bounds.Between(double.MinValue, double.MaxValue, Measure.Length), nameof(lowest));
-        this.highest = Guard.Within(highest, Bounds.Between(this.lowest, double.MaxValue, Measure.Length), nameof(highest));
+        Zone = Guard.Defined(zone);
+        this.flattest = Guard.Within(flattest, Bounds.Between(0, Math.PI / 2, Measure.Angle));
+        this.steepest = Guard.Within(steepest, Bounds.Between(this.flattest, Math.PI / 2, Measure.Angle));
+        this.lowest = Guard.Within(lowest, Bounds.Between(double.MinValue, double.MaxValue, Measure.Length));
+        this.highest = Guard.Within(highest, Bounds.Between(this.lowest, double.MaxValue, Measure.Length));
     }
 
     /// <summary>The zone that is given.</summary>

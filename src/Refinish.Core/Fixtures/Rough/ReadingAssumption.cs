@@ -27,17 +27,17 @@ public sealed record ReadingAssumption
     private ReadingAssumption(string reading, AssumptionForm form, string? of, string? less, double least, double likely, double greatest,
         Bounds bounds, Source source)
     {
-        Reading = Guard.Named(reading, nameof(reading));
+        Reading = Guard.Named(reading);
         Form = form;
         Of = of;
         Less = less;
         Measure = bounds.Measure;
-        Least = Guard.Within(least, bounds, nameof(least));
-        Likely = Guard.Within(likely, bounds, nameof(likely));
-        Greatest = Guard.Within(greatest, bounds, nameof(greatest));
+        Least = Guard.Within(least, bounds);
+        Likely = Guard.Within(likely, bounds);
+        Greatest = Guard.Within(greatest, bounds);
         Guard.Rule(likely >= least, nameof(likely), likely, Measure, "at least least, ", least);
         Guard.Rule(greatest >= likely, nameof(greatest), greatest, Measure, "at least likely, ", likely);
-        Source = Guard.NotNull(source, nameof(source));
+        Source = Guard.NotNull(source);
     }
 
     /// <summary>Name of the reading that it stands in for.</summary>
@@ -117,7 +117,7 @@ public sealed record ReadingAssumption
     /// <exception cref="ArgumentException">A text is empty or missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range or out of order.</exception>
     public static ReadingAssumption Share(string reading, string of, double least, double likely, double greatest, Source source) =>
-        new(reading, AssumptionForm.Share, Guard.Named(of, nameof(of)), null, least, likely, greatest, Shares, source);
+        new(reading, AssumptionForm.Share, Guard.Named(of), null, least, likely, greatest, Shares, source);
 
     /// <summary>A share of what is left of one reading when another is taken off.</summary>
     /// <param name="reading">Name of the reading.</param>
@@ -132,8 +132,7 @@ public sealed record ReadingAssumption
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range or out of order.</exception>
     public static ReadingAssumption ShareOfRest(string reading, string of, string less, double least, double likely, double greatest,
         Source source) =>
-        new(reading, AssumptionForm.Share, Guard.Named(of, nameof(of)), Guard.Named(less, nameof(less)), least, likely, greatest, Shares,
-            source);
+        new(reading, AssumptionForm.Share, Guard.Named(of), Guard.Named(less), least, likely, greatest, Shares, source);
 
     /// <summary>A length beyond another reading.</summary>
     /// <param name="reading">Name of the reading.</param>
@@ -146,8 +145,7 @@ public sealed record ReadingAssumption
     /// <exception cref="ArgumentException">A text is empty or missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range or out of order.</exception>
     public static ReadingAssumption Beyond(string reading, string of, Length least, Length likely, Length greatest, Source source) =>
-        new(reading, AssumptionForm.Beyond, Guard.Named(of, nameof(of)), null, least.Meters, likely.Meters, greatest.Meters, Lengths,
-            source);
+        new(reading, AssumptionForm.Beyond, Guard.Named(of), null, least.Meters, likely.Meters, greatest.Meters, Lengths, source);
 
     /// <summary>The three points and what they refer to, in metric units.</summary>
     /// <returns>Text such as <c>RimLength: 0.84 – 0.885 – 0.93 of OverallLength</c>.</returns>

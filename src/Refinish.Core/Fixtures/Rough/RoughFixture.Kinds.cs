@@ -55,7 +55,7 @@ public sealed partial record RoughFixture
     /// A length is outside what the proportions are made for, or <paramref name="mounting"/> is not a named value.
     /// </exception>
     public static RoughFixture CounterSink(SinkMounting mounting, Length length, Length width) => Said(
-        Guard.Defined(mounting, nameof(mounting)) switch
+        Guard.Defined(mounting) switch
         {
             SinkMounting.DropIn => "dropInSink",
             SinkMounting.Vessel => "vesselSink",

@@ -118,9 +118,9 @@ public sealed partial record RoughFixture : IFixture
     /// </exception>
     public static RoughFixture Of(RoughKind kind, IEnumerable<TakenReading> taken, IEnumerable<ReadingAssumption> own)
     {
-        Guard.NotNull(kind, nameof(kind));
-        ValueList<TakenReading> readings = Guard.List(taken, nameof(taken));
-        ValueList<ReadingAssumption> assumptions = Guard.List(own, nameof(own));
+        Guard.NotNull(kind);
+        ValueList<TakenReading> readings = Guard.List(taken);
+        ValueList<ReadingAssumption> assumptions = Guard.List(own);
         Once(readings.Select(reading => reading.Name), nameof(taken));
         Once(assumptions.Select(assumption => assumption.Reading), nameof(own));
         foreach (TakenReading reading in readings)
@@ -183,7 +183,7 @@ public sealed partial record RoughFixture : IFixture
     /// <exception cref="ArgumentOutOfRangeException">It is out of range, or cannot go together with the others that were taken.</exception>
     public RoughFixture With(TakenReading reading)
     {
-        Guard.NotNull(reading, nameof(reading));
+        Guard.NotNull(reading);
         Kind.PlaceOf(reading.Name, nameof(reading));
         return Of(Kind, Taken.Where(taken => taken.Name != reading.Name).Append(reading), OwnAssumptions);
     }
@@ -196,7 +196,7 @@ public sealed partial record RoughFixture : IFixture
     /// <exception cref="ArgumentOutOfRangeException">The most likely readings make no fixture.</exception>
     public RoughFixture Assuming(ReadingAssumption assumption)
     {
-        Guard.NotNull(assumption, nameof(assumption));
+        Guard.NotNull(assumption);
         Kind.PlaceOf(assumption.Reading, nameof(assumption));
         return Of(Kind, Taken, OwnAssumptions.Where(own => own.Reading != assumption.Reading).Append(assumption));
     }
@@ -231,17 +231,16 @@ public sealed partial record RoughFixture : IFixture
             // What was taken beside it moved the value off its proportion.
             double value = values[place];
             bool holds = Math.Abs(formula.Value - value) <= 1e-12 * Math.Max(1, Math.Abs(value));
-            t.Note(
-                reading.Name + ", most likely", reading.Name, (holds ? formula : Point(value)).Formula, value, reading.Measure,
-                holds ? assumption.Source : Source.Derived("what the readings that were taken leave of its band"));
+            t.Step(
+                reading.Name + ", most likely", reading.Name, reading.Measure,
+                holds ? assumption.Source : Source.Derived("what the readings that were taken leave of its band"), holds ? formula : Point(value));
 
             Num Point(double at) => t.Given("p", at, reading.Measure);
         }
 
         return t.Workings("Readings of a " + Kind.Name);
 
-        Num? Named(string? name) =>
-            name is null ? null : t.Given(name, values[Kind.Places[name]], Kind.All[Kind.Places[name]].Measure);
+        Num? Named(string? name) => name is null ? null : t.Given(name, values[Kind.Places[name]], Kind.All[Kind.Places[name]].Measure);
     }
 
     /// <summary>Whether the other is of the same kind, with the same readings and the same assumptions.</summary>

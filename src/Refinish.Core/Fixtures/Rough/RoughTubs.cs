@@ -43,8 +43,7 @@ internal static class RoughTubs
         .Between(k => (0.001, 2 * k["RollRadius"]))
         .Count("Feet", 4, "four feet unless it is said otherwise")
         .Usual("FootPadDiameter", 0.04, 0.05, 0.08)
-        .Making(k => new FreestandingTub(
-            new FreestandingTubMeasurements(k.For(FreestandingTubMeasurements.Inputs), outside, outside)));
+        .Making(k => new FreestandingTub(new FreestandingTubMeasurements(k.For(FreestandingTubMeasurements.Inputs), outside, outside)));
 
     public static RoughKind Oval() => new RoughKindBuilder("ovalTub", "oval tub in a deck", typeof(OvalTub))
         .Needed("DeckLength", 1.1, 2.5)

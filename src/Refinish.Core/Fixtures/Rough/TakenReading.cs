@@ -23,9 +23,9 @@ public sealed record TakenReading
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
     public TakenReading(string name, Length value, Length plusMinus)
     {
-        Name = Guard.Named(name, nameof(name));
+        Name = Guard.Named(name);
         Value = Guard.Within(value, Lengths, name);
-        double error = Guard.Within(plusMinus, LengthErrors, nameof(plusMinus));
+        double error = Guard.Within(plusMinus, LengthErrors);
         PlusMinus = Value == 0 ? 0 : error;
         Measure = Measure.Length;
     }
@@ -35,8 +35,7 @@ public sealed record TakenReading
     /// <param name="value">The length, −1 to 20 m; what its fixture allows is narrower.</param>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is outside its range.</exception>
-    public TakenReading(string name, Length value)
-        : this(name, value, RoughFixture.TapePlusMinus)
+    public TakenReading(string name, Length value) : this(name, value, RoughFixture.TapePlusMinus)
     {
     }
 
@@ -47,7 +46,7 @@ public sealed record TakenReading
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is outside its range.</exception>
     public TakenReading(string name, double value)
     {
-        Name = Guard.Named(name, nameof(name));
+        Name = Guard.Named(name);
         Value = Guard.Within(value, Numbers, name);
         Measure = Measure.Number;
     }
@@ -59,7 +58,7 @@ public sealed record TakenReading
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is outside its range.</exception>
     public TakenReading(string name, Angle value)
     {
-        Name = Guard.Named(name, nameof(name));
+        Name = Guard.Named(name);
         Value = Guard.Within(value, Angles, name);
         Measure = Measure.Angle;
     }

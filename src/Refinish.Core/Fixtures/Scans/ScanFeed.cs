@@ -26,7 +26,7 @@ internal sealed class ScanFeed
 
     public ScanFeed(Stream stream)
     {
-        this.stream = Guard.NotNull(stream, nameof(stream));
+        this.stream = Guard.NotNull(stream);
         if (!stream.CanRead)
         {
             throw new ArgumentException("stream cannot be read from.", nameof(stream));
@@ -263,8 +263,7 @@ internal sealed class ScanFeed
         }
     }
 
-    public FormatException Wrong(string what) =>
-        new(string.Format(CultureInfo.InvariantCulture, "Line {0}: {1}.", Line, what));
+    public FormatException Wrong(string what) => new(string.Format(CultureInfo.InvariantCulture, "Line {0}: {1}.", Line, what));
 
     public static FormatException WrongAt(long offset, string what) =>
         new(string.Format(CultureInfo.InvariantCulture, "Byte {0}: {1}.", offset, what));

@@ -52,9 +52,9 @@ public sealed record PlanOutline
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
     public static PlanOutline RoundedRectangle(Length length, Length width, Length cornerRadius)
     {
-        double l = Guard.Within(length, Sides, nameof(length));
-        double w = Guard.Within(width, Sides, nameof(width));
-        return new(l, w, Guard.Within(cornerRadius, Bounds.NotNegative(Measure.Length, Math.Min(l, w) / 2 * (1 + PlaneShapes.LastDigits)), nameof(cornerRadius)), false);
+        double l = Guard.Within(length, Sides);
+        double w = Guard.Within(width, Sides);
+        return new(l, w, Guard.Within(cornerRadius, Bounds.NotNegative(Measure.Length, Math.Min(l, w) / 2 * (1 + PlaneShapes.LastDigits))), false);
     }
 
     /// <summary>An ellipse.</summary>
@@ -62,8 +62,7 @@ public sealed record PlanOutline
     /// <param name="width">Width over all, 0.05 to 3 m.</param>
     /// <returns>The outline.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
-    public static PlanOutline Ellipse(Length length, Length width) =>
-        new(Guard.Within(length, Sides, nameof(length)), Guard.Within(width, Sides, nameof(width)), 0, true);
+    public static PlanOutline Ellipse(Length length, Length width) => new(Guard.Within(length, Sides), Guard.Within(width, Sides), 0, true);
 
     /// <summary>Its point towards an angle, at a height.</summary>
     internal MeshPoint Towards(double turn, double z) =>

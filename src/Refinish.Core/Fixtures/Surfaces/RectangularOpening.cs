@@ -22,8 +22,8 @@ public sealed record RectangularOpening
     /// <exception cref="ArgumentOutOfRangeException">A length is outside its range.</exception>
     public RectangularOpening(Length length, Length height)
     {
-        this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 10), nameof(length));
-        this.height = Guard.Within(height, Bounds.Positive(Measure.Length, 10), nameof(height));
+        this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 10));
+        this.height = Guard.Within(height, Bounds.Positive(Measure.Length, 10));
     }
 
     /// <summary>Length along the wall or along the counter.</summary>

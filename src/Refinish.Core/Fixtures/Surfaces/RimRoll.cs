@@ -14,8 +14,7 @@ internal readonly record struct RimRoll(double Perimeter, double Radius, double 
 {
     public static readonly Source Pappus = Source.Derived("Pappus's theorem along a line offset by Steiner's formula");
 
-    public Num Area(Trace? t = null) =>
-        (Tube(t) * Turned(t) * MiddleLine(t)) - (2 * t.Pi() * Num.Square(Tube(t)) * Num.Sin(Turned(t)));
+    public Num Area(Trace? t = null) => (Tube(t) * Turned(t) * MiddleLine(t)) - (2 * t.Pi() * Num.Square(Tube(t)) * Num.Sin(Turned(t)));
 
     /// <summary>The line where it ends outside.</summary>
     public Num OuterLine(Trace? t = null) => MiddleLine(t) - (2 * t.Pi() * Tube(t) * Num.Cos(Turned(t)));

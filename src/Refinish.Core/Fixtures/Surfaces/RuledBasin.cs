@@ -186,8 +186,7 @@ internal readonly partial record struct RuledBasin(
         Num middle = t.Step("section at half the level", "A_1", Measure.Area, Loft, Section(level / 2, t));
         Num surface = t.Step("section at the water", "A_2", Measure.Area, Loft, Section(level, t));
         Num cove = t.Step("change by the cove", "V_cove", Measure.Capacity, CoveArc, CoveVolume(t));
-        return t.Step(
-            "water up to the level", "V", Measure.Capacity, Prismoid, (level * (floor + (4 * middle) + surface) / 6) + cove);
+        return t.Step("water up to the level", "V", Measure.Capacity, Prismoid, (level * (floor + (4 * middle) + surface) / 6) + cove);
     }
 
     /// <summary>How the water up to a level above the cove follows.</summary>
@@ -242,9 +241,7 @@ internal readonly partial record struct RuledBasin(
     private Num AlongFloor(Trace? t, Func<Num, Num> function, Num corners)
     {
         Num length = BottomLength(t) - (2 * BottomRadius(t));
-        Num sides = Shift == 0
-            ? 2 * length * function(NearSlope(t))
-            : length * (function(NearSlope(t)) + function(FarSlope(t)));
+        Num sides = Shift == 0 ? 2 * length * function(NearSlope(t)) : length * (function(NearSlope(t)) + function(FarSlope(t)));
         return sides
             + ((BottomWidth(t) - (2 * BottomRadius(t))) * (function(HeadSlope(t)) + function(FootSlope(t))))
             + (2 * BottomRadius(t) * corners);
@@ -268,9 +265,7 @@ internal readonly partial record struct RuledBasin(
     {
         double end = endRun - RadiusChange;
         double side = sideRun - RadiusChange;
-        return end < 0 && side < 0
-            ? RadiusChange - Math.Sqrt((end * end) + (side * side))
-            : Math.Min(endRun, sideRun);
+        return end < 0 && side < 0 ? RadiusChange - Math.Sqrt((end * end) + (side * side)) : Math.Min(endRun, sideRun);
     }
 
     // Spares a fixture without a cove its integrals; a derivation writes them all the same.

@@ -23,8 +23,7 @@ internal sealed class Tessellation
     private readonly List<MeshPoint> points = [];
     private readonly List<MeshTriangle> triangles = [];
 
-    public Tessellation(Length chordTolerance) =>
-        tolerance = Guard.Within(chordTolerance, Bounds.Between(1e-6, 0.05, Measure.Length), nameof(chordTolerance));
+    public Tessellation(Length chordTolerance) => tolerance = Guard.Within(chordTolerance, Bounds.Between(1e-6, 0.05, Measure.Length));
 
     public double Tolerance => tolerance;
 

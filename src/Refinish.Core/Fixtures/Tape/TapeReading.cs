@@ -29,11 +29,11 @@ public sealed record TapeReading<TMeasurements>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="plusMinus"/> or <paramref name="spread"/> is outside its range.</exception>
     public TapeReading(string name, Length plusMinus, ReadingSpread spread, Func<TMeasurements, Length> value, Func<TMeasurements, Length, TMeasurements> with)
     {
-        Name = Guard.Named(name, nameof(name));
-        this.plusMinus = Guard.Within(plusMinus, Bounds.NotNegative(Measure.Length, 0.5), nameof(plusMinus));
-        Spread = Guard.Defined(spread, nameof(spread));
-        Value = Guard.NotNull(value, nameof(value));
-        With = Guard.NotNull(with, nameof(with));
+        Name = Guard.Named(name);
+        this.plusMinus = Guard.Within(plusMinus, Bounds.NotNegative(Measure.Length, 0.5));
+        Spread = Guard.Defined(spread);
+        Value = Guard.NotNull(value, nameof(value), nameof(value));
+        With = Guard.NotNull(with);
     }
 
     /// <summary>The measurement's name.</summary>

@@ -28,7 +28,7 @@ public static class TapeReadings
         TMeasurements tape, UnitsNet.Length plusMinus, ReadingSpread spread)
         where TMeasurements : class
     {
-        Guard.NotNull(tape, nameof(tape));
+        Guard.NotNull(tape);
         IMeasured<TMeasurements> kind = FixtureKind.All.OfType<IMeasured<TMeasurements>>().FirstOrDefault(kind => kind.Measures(tape))
             ?? throw new ArgumentException(
                 "tape is a " + typeof(TMeasurements).Name + ", by which no kind of fixture of this library is measured.", nameof(tape));
@@ -42,7 +42,7 @@ public static class TapeReadings
     /// <exception cref="ArgumentNullException"><paramref name="fixture"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="spread"/> is not a named value.</exception>
     public static IReadOnlyList<TapeReading<ComposedFixture>> Of(ComposedFixture fixture, ReadingSpread spread) =>
-        new ValueList<TapeReading<ComposedFixture>>(Guard.NotNull(fixture, nameof(fixture)).Taken
+        new ValueList<TapeReading<ComposedFixture>>(Guard.NotNull(fixture).Taken
             .Where(reading => reading.Measure.Equals(Measure.Length) && reading.Value != 0)
             .Select(reading => new TapeReading<ComposedFixture>(
                 reading.Name, UnitsNet.Length.FromMeters(reading.PlusMinus), spread,

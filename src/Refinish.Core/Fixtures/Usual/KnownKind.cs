@@ -14,8 +14,7 @@ internal sealed class KnownKind<TFixture, TTape> : FixtureKind, IMeasured<TTape>
     private readonly (UsualReading Usual, ReadingRow<TTape> Row)[][] rows;
 
     /// <summary>A kind that is measured by a record with a table of inputs.</summary>
-    public KnownKind(RecordInputs<TTape> inputs, params Form<TTape>[] forms)
-        : this(inputs, typeof(TFixture).Name, forms)
+    public KnownKind(RecordInputs<TTape> inputs, params Form<TTape>[] forms) : this(inputs, typeof(TFixture).Name, forms)
     {
     }
 
@@ -93,5 +92,4 @@ internal sealed class KnownKind<TFixture, TTape> : FixtureKind, IMeasured<TTape>
 }
 
 /// <summary>One of the things that a kind of fixture can stand for, with its rows. The last form of a kind applies to all.</summary>
-internal sealed record Form<T>(string Words, Func<T, bool> Applies, params ReadingRow<T>[] Rows)
-    where T : class;
+internal sealed record Form<T>(string Words, Func<T, bool> Applies, params ReadingRow<T>[] Rows) where T : class;

@@ -22,14 +22,14 @@ public sealed record Caution
     /// somebody unnamed.</exception>
     public Caution(string code, Hazard hazard, string sentence, string decidedBy, Source source, Audience concerns)
     {
-        Code = IsKebabCase(Guard.Named(code, nameof(code)))
+        Code = IsKebabCase(Guard.Named(code))
             ? code
             : throw new ArgumentException(
                 "code is \"" + code + "\"; allowed: lower-case letters and digits in groups joined by single hyphens.", nameof(code));
-        Hazard = Guard.Defined(hazard, nameof(hazard));
-        Sentence = Guard.Named(sentence, nameof(sentence));
-        DecidedBy = Guard.Named(decidedBy, nameof(decidedBy));
-        Source = Guard.NotNull(source, nameof(source));
+        Hazard = Guard.Defined(hazard);
+        Sentence = Guard.Named(sentence);
+        DecidedBy = Guard.Named(decidedBy);
+        Source = Guard.NotNull(source);
         Concerns = Somebody(concerns, nameof(concerns));
     }
 

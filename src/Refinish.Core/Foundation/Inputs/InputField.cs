@@ -134,7 +134,7 @@ public sealed class InputField
 
     private double Si(IQuantity value)
     {
-        (double si, Measure[] measures) = Guard.NotNull(value, nameof(value)) switch
+        (double si, Measure[] measures) = Guard.NotNull(value, nameof(value), nameof(value)) switch
         {
             Length length => (length.Meters, Lengths),
             Angle angle => (angle.Radians, Angles),

@@ -48,7 +48,7 @@ public class InputTable : IReadOnlyList<InputField>
 
     internal int PlaceOf(string name) => Find(name) is >= 0 and int place
         ? place
-        : throw new ArgumentException("name is \"" + Guard.NotNull(name, nameof(name)) + "\"; known: " + this + ".", nameof(name));
+        : throw new ArgumentException("name is \"" + Guard.NotNull(name) + "\"; known: " + this + ".", nameof(name));
 
     // A property asks for its own name, which is mostly the same object: found without reading the letters.
     internal int Find(string name)
@@ -81,7 +81,6 @@ public class InputTable : IReadOnlyList<InputField>
 
         return values.IsWhole
             ? values
-            : throw new ArgumentException(
-                name + " lacks " + string.Join(", ", values.Missing.Select(input => input.Name)) + ".", name);
+            : throw new ArgumentException(name + " lacks " + string.Join(", ", values.Missing.Select(input => input.Name)) + ".", name);
     }
 }

@@ -15,8 +15,7 @@ public sealed class RecordInputs<T> : InputTable
     private readonly Func<T, InputValues> values;
     private readonly Func<T, InputValues, T> with;
 
-    internal RecordInputs(Func<T, InputValues> values, Func<T, InputValues, T> with, params InputField[] inputs)
-        : base(inputs)
+    internal RecordInputs(Func<T, InputValues> values, Func<T, InputValues, T> with, params InputField[] inputs) : base(inputs)
     {
         this.values = values;
         this.with = with;
@@ -26,7 +25,7 @@ public sealed class RecordInputs<T> : InputTable
     /// <param name="record">The record.</param>
     /// <returns>Its values by name.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="record"/> is missing.</exception>
-    public InputValues ValuesOf(T record) => values(Guard.NotNull(record, nameof(record)));
+    public InputValues ValuesOf(T record) => values(Guard.NotNull(record));
 
     /// <summary>The same record with other values.</summary>
     /// <param name="record">The record; what is no input of the table is taken from it.</param>
@@ -35,5 +34,5 @@ public sealed class RecordInputs<T> : InputTable
     /// <exception cref="ArgumentException">
     /// An argument is missing, the values are of other inputs, or one is missing that has to be given.
     /// </exception>
-    public T With(T record, InputValues newValues) => with(Guard.NotNull(record, nameof(record)), Whole(newValues, nameof(newValues)));
+    public T With(T record, InputValues newValues) => with(Guard.NotNull(record), Whole(newValues, nameof(newValues)));
 }

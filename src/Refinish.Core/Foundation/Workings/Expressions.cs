@@ -25,7 +25,7 @@ internal enum Operation
 }
 
 internal sealed class NumberExpression(double value, string? name)
-    : Expression(Guard.Within(value, Bounds.Between(double.MinValue, double.MaxValue, Measure.Number), nameof(value)))
+    : Expression(Guard.Within(value, Bounds.Between(double.MinValue, double.MaxValue, Measure.Number), nameof(value), nameof(value)))
 {
     internal override int BindingIn(FormulaWriter writer) => Value < 0 ? Binding.Negative : Binding.Atom;
 
@@ -43,7 +43,7 @@ internal sealed class NumberExpression(double value, string? name)
 }
 
 internal sealed class QuantityExpression(string symbol, double value, Measure measure)
-    : Expression(Guard.Within(value, Bounds.Between(double.MinValue, double.MaxValue, measure), nameof(value)))
+    : Expression(Guard.Within(value, Bounds.Between(double.MinValue, double.MaxValue, measure), nameof(value), nameof(value)))
 {
     internal override int BindingIn(FormulaWriter writer) => writer.System switch
     {

@@ -48,16 +48,16 @@ internal sealed class Trace
     public Workings Workings(string title) => new(title, steps, parts);
 
     /// <summary>Notes a step, unless the same has been noted before, up to the last digits.</summary>
-    public void Note(string name, string symbol, Expression formula, double value, Measure measure, Source source)
+    public void Note(string name, string symbol, Expression formula, Measure measure, Source source)
     {
         foreach (WorkingStep step in steps)
         {
-            if (step.Symbol == symbol && step.Name == name && Math.Abs(step.Value - value) <= 1e-12 * Math.Abs(value))
+            if (step.Symbol == symbol && step.Name == name && Math.Abs(step.Value - formula.Value) <= 1e-12 * Math.Abs(formula.Value))
             {
                 return;
             }
         }
 
-        steps.Add(new WorkingStep(name, symbol, formula, value, measure, source));
+        steps.Add(new WorkingStep(name, symbol, formula, measure, source));
     }
 }

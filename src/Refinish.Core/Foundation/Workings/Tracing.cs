@@ -44,7 +44,7 @@ internal static class Tracing
             return formula.Value;
         }
 
-        trace.Note(name, symbol, formula.Formula, formula.Value, measure, source);
+        trace.Note(name, symbol, formula.Formula, measure, source);
         return trace.Given(symbol, formula.Value, measure);
     }
 
@@ -62,7 +62,7 @@ internal static class Tracing
             return formula.Value;
         }
 
-        trace.Note(name, symbol, formula.Formula, (double)formula.Value, measure, source);
+        trace.Note(name, symbol, formula.Formula, measure, source);
         return trace.Money(symbol, formula.Value, measure);
     }
 

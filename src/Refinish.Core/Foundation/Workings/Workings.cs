@@ -11,16 +11,20 @@ namespace Refinish;
 /// </code></example>
 public sealed record Workings
 {
-    /// <summary>Makes workings.</summary>
+    /// <summary>Puts several workings under one title.</summary>
     /// <param name="title">What was worked out.</param>
-    /// <param name="steps">The steps in order.</param>
-    /// <param name="parts">The workings of the parts that the steps rest on, in order.</param>
-    /// <exception cref="System.ArgumentException"><paramref name="title"/> is empty or a list holds an empty entry.</exception>
-    public Workings(string title, IEnumerable<WorkingStep> steps, IEnumerable<Workings>? parts = null)
+    /// <param name="parts">The workings, in order.</param>
+    /// <exception cref="System.ArgumentException"><paramref name="title"/> is empty or the list holds an empty entry.</exception>
+    public Workings(string title, IEnumerable<Workings> parts)
+        : this(title, [], parts)
     {
-        Title = Guard.Named(title, nameof(title));
-        Steps = Guard.List(steps, nameof(steps));
-        Parts = Guard.List(parts ?? [], nameof(parts));
+    }
+
+    internal Workings(string title, IEnumerable<WorkingStep> steps, IEnumerable<Workings>? parts = null)
+    {
+        Title = Guard.Named(title);
+        Steps = Guard.List(steps);
+        Parts = Guard.List(parts ?? [], name: nameof(parts));
     }
 
     /// <summary>What was worked out.</summary>

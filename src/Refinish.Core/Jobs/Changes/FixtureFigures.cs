@@ -7,18 +7,10 @@ public sealed record FixtureFigures
 {
     /// <summary>Identifier of the fixture.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Named(value); }
 
     /// <summary>Name for people; the identifier unless given.</summary>
-    public string Name
-    {
-        get => field ?? Id;
-        init;
-    }
+    public string Name { get => field ?? Id; init; }
 
     /// <summary>No water before this instant; <see langword="null"/> when it is not said.</summary>
     public DateTimeOffset? WaterFrom { get; init; }

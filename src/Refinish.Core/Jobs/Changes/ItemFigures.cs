@@ -9,11 +9,7 @@ public sealed record ItemFigures
 {
     /// <summary>Identity, such as <c>fixture/tub</c> or <c>option/slip-floor/tub</c>.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Named(value); }
 
     /// <summary>What it is; <see langword="null"/> for a stored word that this library does not know.</summary>
     public QuoteItemKind? Kind { get; init; }
@@ -22,22 +18,14 @@ public sealed record ItemFigures
     public string? Fixture { get; init; }
 
     /// <summary>What the customer reads; the identity unless given.</summary>
-    public string Description
-    {
-        get => field ?? Id;
-        init;
-    }
+    public string Description { get => field ?? Id; init; }
 
     /// <summary>How much; 1 unless given.</summary>
     public decimal Quantity { get; init; } = 1;
 
     /// <summary>Symbol of the unit of the quantity; pieces unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public string Unit
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Unit));
-    }
+    public string Unit { get; init => field = Guard.NotNull(value); }
     = LineUnit.Each.Symbol();
 
     /// <summary>Price before discount and tax.</summary>

@@ -9,18 +9,10 @@ public sealed record LineFigures
 {
     /// <summary>Identity of the line, such as <c>labour/L-10/tub</c> or <c>material/epoxy-primer/750</c>.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Named(value); }
 
     /// <summary>What is counted, such as <c>labour/L-10</c> or <c>material/epoxy-primer/750</c>; the identity unless given.</summary>
-    public string Item
-    {
-        get => field ?? Id;
-        init;
-    }
+    public string Item { get => field ?? Id; init; }
 
     /// <summary>What the line is for; <see langword="null"/> for a stored word that this library does not know.</summary>
     public LineCategory? Category { get; init; }
@@ -33,11 +25,7 @@ public sealed record LineFigures
 
     /// <summary>What it is; of a material its name without the kit.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public string Description
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Description));
-    }
+    public string Description { get; init => field = Guard.NotNull(value); }
     = string.Empty;
 
     /// <summary>How much.</summary>
@@ -45,11 +33,7 @@ public sealed record LineFigures
 
     /// <summary>Symbol of the unit of the quantity; empty for an amount of money.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public string Unit
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Unit));
-    }
+    public string Unit { get; init => field = Guard.NotNull(value); }
     = string.Empty;
 
     /// <summary>Money for one unit; a share for a tax.</summary>

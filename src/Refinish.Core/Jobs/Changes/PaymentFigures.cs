@@ -8,26 +8,14 @@ public sealed record PaymentFigures
 {
     /// <summary>Identity of the stage.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Named(value); }
 
     /// <summary>What the customer reads; the identity unless given.</summary>
-    public string Name
-    {
-        get => field ?? Id;
-        init;
-    }
+    public string Name { get => field ?? Id; init; }
 
     /// <summary>When it falls due, in words such as <c>on acceptance</c>; empty when it is not said.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public string When
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(When));
-    }
+    public string When { get; init => field = Guard.NotNull(value); }
     = string.Empty;
 
     /// <summary>Amount with tax.</summary>

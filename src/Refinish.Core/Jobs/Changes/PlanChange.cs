@@ -104,7 +104,7 @@ public sealed record PlanChange
     /// <returns>One sentence with a full stop.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reader"/> is not a named value.</exception>
     public string Sentence(DisplayUnits system, Refinish.Estimating.LineReader reader) =>
-        ChangeText.Of(this, system, Guard.Defined(reader, nameof(reader)));
+        ChangeText.Of(this, system, Guard.Defined(reader));
 
     /// <summary>The sentence in metric units.</summary>
     /// <returns>See <see cref="Sentence(DisplayUnits)"/>.</returns>

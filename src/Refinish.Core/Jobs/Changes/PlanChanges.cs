@@ -106,9 +106,9 @@ public sealed class PlanChanges
     /// <exception cref="ArgumentException">An entry of <paramref name="inputs"/> is missing.</exception>
     public static PlanChanges Between(PlanFigures before, PlanFigures after, IReadOnlyList<ValueChange> inputs)
     {
-        Guard.NotNull(before, nameof(before));
-        Guard.NotNull(after, nameof(after));
-        return new PlanChanges(before, after, Guard.List(inputs, nameof(inputs)), ChangesOfMoney.Of(before, after)
+        Guard.NotNull(before);
+        Guard.NotNull(after);
+        return new PlanChanges(before, after, Guard.List(inputs), ChangesOfMoney.Of(before, after)
             .Concat(ChangesOfTime.Of(before, after)).Concat(ChangesOfRemarks.Of(before, after)));
     }
 
@@ -122,9 +122,9 @@ public sealed class PlanChanges
     /// <exception cref="ArgumentException">There is no reason, or an entry is missing.</exception>
     public static PlanChanges Refused(PlanFigures before, IReadOnlyList<PlanRemark> reasons)
     {
-        Guard.NotNull(before, nameof(before));
+        Guard.NotNull(before);
         return new PlanChanges(before, new PlanFigures { Job = before.Job }, ValueList<ValueChange>.Empty, new Pairs<PlanRemark>(
-            [], Guard.List(reasons, nameof(reasons), 1), reason => reason.Id).All.Select(pair =>
+            [], Guard.List(reasons, 1), reason => reason.Id).All.Select(pair =>
             new PlanChange("refusal/" + pair.Key, ChangeSubject.Refusal, ChangeKind.Added) { About = pair.After!.About,
                 RemarkAfter = pair.After }));
     }
@@ -137,7 +137,7 @@ public sealed class PlanChanges
     /// <param name="reader">Who reads it. What was left out for a customer does not come back for the shop.</param>
     /// <returns>The changes; their prices still add up to <see cref="Total"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reader"/> is not a named value.</exception>
-    public PlanChanges For(LineReader reader) => Guard.Defined(reader, nameof(reader)) == Reader || Reader == LineReader.Customer
+    public PlanChanges For(LineReader reader) => Guard.Defined(reader) == Reader || Reader == LineReader.Customer
         ? this
         : new PlanChanges(
             ChangesForCustomer.Seen(Before),

@@ -19,18 +19,10 @@ public sealed record PlanFigures
 {
     /// <summary>Identifier of the job.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Job
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Job));
-    }
+    public required string Job { get; init => field = Guard.Named(value); }
 
     /// <summary>Name of the job for people; the identifier unless given.</summary>
-    public string Name
-    {
-        get => field ?? Job;
-        init;
-    }
+    public string Name { get => field ?? Job; init; }
 
     /// <summary>The quote as the customer holds it; <see langword="null"/> when there is none.</summary>
     public QuoteFigures? Quote { get; init; }
@@ -58,11 +50,7 @@ public sealed record PlanFigures
 
     /// <summary>The lines of the price; their prices add up to <see cref="Total"/> and their costs to <see cref="Cost"/>.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<LineFigures> Lines
-    {
-        get;
-        init => field = Guard.List(value, nameof(Lines));
-    }
+    public IReadOnlyList<LineFigures> Lines { get; init => field = Guard.List(value); }
     = ValueList<LineFigures>.Empty;
 
     /// <summary>Days on which the shop comes; <see langword="null"/> without a schedule.</summary>
@@ -73,56 +61,32 @@ public sealed record PlanFigures
 
     /// <summary>The days of each person on the premises.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<VisitFigures> Visits
-    {
-        get;
-        init => field = Guard.List(value, nameof(Visits));
-    }
+    public IReadOnlyList<VisitFigures> Visits { get; init => field = Guard.List(value); }
     = ValueList<VisitFigures>.Empty;
 
     /// <summary>The fixtures that are planned, with their dates.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<FixtureFigures> Fixtures
-    {
-        get;
-        init => field = Guard.List(value, nameof(Fixtures));
-    }
+    public IReadOnlyList<FixtureFigures> Fixtures { get; init => field = Guard.List(value); }
     = ValueList<FixtureFigures>.Empty;
 
     /// <summary>What stands in the way.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<PlanRemark> Objections
-    {
-        get;
-        init => field = Guard.List(value, nameof(Objections));
-    }
+    public IReadOnlyList<PlanRemark> Objections { get; init => field = Guard.List(value); }
     = ValueList<PlanRemark>.Empty;
 
     /// <summary>What the price book lacks.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<PlanRemark> Gaps
-    {
-        get;
-        init => field = Guard.List(value, nameof(Gaps));
-    }
+    public IReadOnlyList<PlanRemark> Gaps { get; init => field = Guard.List(value); }
     = ValueList<PlanRemark>.Empty;
 
     /// <summary>What has to be done or found out before the plan holds.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<PlanRemark> Conditions
-    {
-        get;
-        init => field = Guard.List(value, nameof(Conditions));
-    }
+    public IReadOnlyList<PlanRemark> Conditions { get; init => field = Guard.List(value); }
     = ValueList<PlanRemark>.Empty;
 
     /// <summary>What people are warned of, by the code of each caution.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<PlanRemark> Cautions
-    {
-        get;
-        init => field = Guard.List(value, nameof(Cautions));
-    }
+    public IReadOnlyList<PlanRemark> Cautions { get; init => field = Guard.List(value); }
     = ValueList<PlanRemark>.Empty;
 
     /// <summary>The units in which stored sentences stand; <see langword="null"/> when they can be had in any.</summary>
@@ -142,7 +106,7 @@ public sealed record PlanFigures
     /// <param name="plan">The plan.</param>
     /// <returns>Its figures.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="plan"/> is missing.</exception>
-    public static PlanFigures Of(JobPlan plan) => FiguresOfPlan.Of(Guard.NotNull(plan, nameof(plan)));
+    public static PlanFigures Of(JobPlan plan) => FiguresOfPlan.Of(Guard.NotNull(plan));
 
     /// <summary>The job and its total.</summary>
     /// <returns>One line of text.</returns>

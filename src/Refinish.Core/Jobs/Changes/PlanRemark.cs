@@ -15,15 +15,14 @@ public sealed record PlanRemark
     /// <param name="sentence">What people are told.</param>
     /// <exception cref="ArgumentException"><paramref name="id"/> is empty.</exception>
     /// <exception cref="ArgumentNullException">A text is missing.</exception>
-    public PlanRemark(string id, string about, string sentence)
-        : this(id, about, Always(Guard.NotNull(sentence, nameof(sentence))))
+    public PlanRemark(string id, string about, string sentence) : this(id, about, Always(Guard.NotNull(sentence)))
     {
     }
 
     internal PlanRemark(string id, string about, Func<DisplayUnits, string> sentence)
     {
-        Id = Guard.Named(id, nameof(id));
-        About = Guard.NotNull(about, nameof(about));
+        Id = Guard.Named(id);
+        About = Guard.NotNull(about);
         this.sentence = sentence;
     }
 

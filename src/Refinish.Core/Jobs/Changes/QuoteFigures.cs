@@ -18,37 +18,21 @@ public sealed record QuoteFigures
 
     /// <summary>Whether the customer reads each item before discount and tax, or with both.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public PricesShown PricesShown
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(PricesShown));
-    }
+    public PricesShown PricesShown { get; init => field = Guard.Defined(value); }
 
     /// <summary>The items in the order of the quote. Their prices are the subtotal; with discount and tax they are the total.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<ItemFigures> Items
-    {
-        get;
-        init => field = Guard.List(value, nameof(Items));
-    }
+    public IReadOnlyList<ItemFigures> Items { get; init => field = Guard.List(value); }
     = ValueList<ItemFigures>.Empty;
 
     /// <summary>What is paid when; empty when no stages are agreed.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<PaymentFigures> Payments
-    {
-        get;
-        init => field = Guard.List(value, nameof(Payments));
-    }
+    public IReadOnlyList<PaymentFigures> Payments { get; init => field = Guard.List(value); }
     = ValueList<PaymentFigures>.Empty;
 
     /// <summary>Codes of the cautions that the quote tells the customer; the others concern the shop's people.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<string> Cautions
-    {
-        get;
-        init => field = Guard.List(value, nameof(Cautions));
-    }
+    public IReadOnlyList<string> Cautions { get; init => field = Guard.List(value); }
     = ValueList<string>.Empty;
 
     /// <summary>Number, revision and how many items there are.</summary>

@@ -21,7 +21,7 @@ public sealed record ValueChange
     /// <exception cref="System.ArgumentException"><paramref name="path"/> is empty.</exception>
     public ValueChange(string path, string? before, string? after)
     {
-        Path = Guard.Named(path, nameof(path));
+        Path = Guard.Named(path);
         Before = before;
         After = after;
         Kind = before is null && after is not null

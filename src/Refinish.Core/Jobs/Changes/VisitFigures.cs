@@ -7,11 +7,7 @@ public sealed record VisitFigures
 {
     /// <summary>Identifier of the person.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Worker
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Worker));
-    }
+    public required string Worker { get; init => field = Guard.Named(value); }
 
     /// <summary>Start of the first operation.</summary>
     public required DateTimeOffset Arrives { get; init; }

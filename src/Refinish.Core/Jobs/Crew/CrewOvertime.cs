@@ -17,7 +17,7 @@ public sealed class CrewOvertime
     /// <exception cref="ArgumentNullException"><paramref name="schedule"/> is missing.</exception>
     public CrewOvertime(CrewSchedule schedule)
     {
-        Shop shop = Guard.NotNull(schedule, nameof(schedule)).Work.Shop;
+        Shop shop = Guard.NotNull(schedule).Work.Shop;
         if (shop.Overtime is not OvertimeRule rule)
         {
             People = ValueList<OvertimeHours>.Empty;

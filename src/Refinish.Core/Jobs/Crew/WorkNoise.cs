@@ -22,10 +22,10 @@ public sealed record WorkNoise
     /// <exception cref="ArgumentOutOfRangeException">The kind is not a named one, or the level is outside its range.</exception>
     public WorkNoise(WorkKind work, string tool, Level level, Source source)
     {
-        Work = Guard.Defined(work, nameof(work));
-        Tool = Guard.Named(tool, nameof(tool));
-        this.level = Guard.Within(level, NoiseSpan.Levels, nameof(level));
-        Source = Guard.NotNull(source, nameof(source));
+        Work = Guard.Defined(work);
+        Tool = Guard.Named(tool);
+        this.level = Guard.Within(level, NoiseSpan.Levels);
+        Source = Guard.NotNull(source);
     }
 
     /// <summary>Operations of this kind are done at the level.</summary>

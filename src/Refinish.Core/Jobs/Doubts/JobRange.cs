@@ -103,9 +103,9 @@ public sealed class JobRange
     public static JobRange Of(Job job, JobUncertainty uncertainty, SimulationOptions options, IProgress<double>? progress,
         CancellationToken cancellation)
     {
-        Guard.NotNull(job, nameof(job));
-        Guard.NotNull(uncertainty, nameof(uncertainty));
-        Guard.NotNull(options, nameof(options));
+        Guard.NotNull(job);
+        Guard.NotNull(uncertainty);
+        Guard.NotNull(options);
         JobTrial trial = new(job, uncertainty);
         double[][] drawn = new SimulationEngine(trial.Inputs, options).Run(
             Outputs + trial.Inputs.Count,

@@ -45,18 +45,14 @@ public sealed record JobUncertainty
 
     /// <summary>How the three points of a labour standard are read; beta-PERT unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named reading.</exception>
-    public ThreePointReading Hours
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Hours));
-    }
+    public ThreePointReading Hours { get; init => field = Guard.Defined(value); }
 
     /// <summary>Chance that somebody has to come back for touching up, 0 to 100 %; 10 % unless given (invented).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio ComesBack
     {
         get => Ratio.FromDecimalFractions(comesBack);
-        init => comesBack = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(ComesBack));
+        init => comesBack = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>How long touching up takes when somebody comes back, more than 0 and at most 8 h; 1 h unless given (invented).</summary>
@@ -66,7 +62,7 @@ public sealed record JobUncertainty
         get;
         init
         {
-            Guard.Within(value, Bounds.Positive(Measure.Hours, 8 * 3600), nameof(TouchUp));
+            Guard.Within(value, Bounds.Positive(Measure.Hours, 8 * 3600));
             field = value;
         }
     }

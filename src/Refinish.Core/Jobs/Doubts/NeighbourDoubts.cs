@@ -90,8 +90,7 @@ internal static class NeighbourDoubts
     {
         FixtureJob[] let = [.. inside.Where(entry => FixtureKind.Measured(entry.Fixture) is CounterSink sink
             && sink.Measurements.Mounting != SinkMounting.Vessel)];
-        IFixture[] tops = [.. inside.Select(entry => FixtureKind.Measured(entry.Fixture)).Where(fixture =>
-            Depth(fixture) is not null)];
+        IFixture[] tops = [.. inside.Select(entry => FixtureKind.Measured(entry.Fixture)).Where(fixture => Depth(fixture) is not null)];
         if (let.Length == 0 || tops.Length == 0)
         {
             yield break;

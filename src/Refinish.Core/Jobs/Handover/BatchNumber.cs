@@ -12,9 +12,9 @@ public sealed record BatchNumber
     /// <exception cref="ArgumentException">A text is empty.</exception>
     public BatchNumber(string product, string component, string number)
     {
-        Product = Guard.Named(product, nameof(product));
-        Component = Guard.Named(component, nameof(component));
-        Number = Guard.Named(number, nameof(number));
+        Product = Guard.Named(product);
+        Component = Guard.Named(component);
+        Number = Guard.Named(number);
     }
 
     /// <summary>Identifier of the product.</summary>

@@ -19,11 +19,7 @@ public sealed record CoatRecord
 
     /// <summary>Identifier of the run, as in the plan.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Coat
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Coat));
-    }
+    public required string Coat { get; init => field = Guard.Named(value); }
 
     /// <summary>First stroke.</summary>
     public required DateTimeOffset Start { get; init; }
@@ -33,26 +29,18 @@ public sealed record CoatRecord
 
     /// <summary>Who sprayed.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string By
-    {
-        get;
-        init => field = Guard.Named(value, nameof(By));
-    }
+    public required string By { get; init => field = Guard.Named(value); }
 
     /// <summary>Air at the surface before the coat, as read.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required MoistAir Air
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Air));
-    }
+    public required MoistAir Air { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Temperature of the surface before the coat, as read; −20 to 80 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Temperature Surface
     {
         get => Temperature.FromKelvins(surface);
-        init => surface = Guard.Within(value, Bounds.Between(253.15, 353.15, Measure.Temperature), nameof(Surface));
+        init => surface = Guard.Within(value, Bounds.Between(253.15, 353.15, Measure.Temperature));
     }
 
     /// <summary>What was weighed of each can, all cups together, in the order of pouring; at least one.</summary>
@@ -60,7 +48,7 @@ public sealed record CoatRecord
     public required IReadOnlyList<PartMass> Weighed
     {
         get;
-        init => field = Unique.Ids(Guard.List(value, nameof(Weighed), 1), one => one.Component, nameof(Weighed));
+        init => field = Unique.Ids(Guard.List(value, 1), one => one.Component, nameof(Weighed));
     }
 
     /// <summary>Wet film found with the comb, more than 0 and at most 2 mm; <see langword="null"/> when not measured.</summary>

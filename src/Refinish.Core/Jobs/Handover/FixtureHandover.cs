@@ -28,8 +28,8 @@ public sealed class FixtureHandover
     /// <exception cref="ArgumentException">The schedule has no coat on the fixture.</exception>
     public FixtureHandover(CrewSchedule schedule, Procedure procedure)
     {
-        Guard.NotNull(schedule, nameof(schedule));
-        Procedure = Guard.NotNull(procedure, nameof(procedure));
+        Guard.NotNull(schedule);
+        Procedure = Guard.NotNull(procedure);
         string id = procedure.Fixture.Id;
         runs = new ValueList<ScheduledRun>(schedule.Runs.Where(run => run.Operation.Operation.Fixtures.Contains(id)));
         if (runs.Count == 0)

@@ -23,7 +23,7 @@ public sealed class Handover
     /// <exception cref="ArgumentException">The schedule was not found, or a fixture of it has no coat.</exception>
     public Handover(CrewSchedule schedule)
     {
-        Guard.NotNull(schedule, nameof(schedule));
+        Guard.NotNull(schedule);
         Fixtures = new ValueList<FixtureHandover>(schedule.Work.Procedures.Select(procedure => new FixtureHandover(schedule, procedure)));
         Begun = schedule.Operations[0].Start;
         Record = new ValueList<string>(RecordOf(schedule.Runs.Select(run => run.Run.Layer.Product)));

@@ -17,27 +17,15 @@ public sealed record WarrantyRecord
 
     /// <summary>Number of the job in the shop's books.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Reference
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Reference));
-    }
+    public required string Reference { get; init => field = Guard.Named(value); }
 
     /// <summary>The batch numbers.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public required IReadOnlyList<BatchNumber> Batches
-    {
-        get;
-        init => field = Guard.List(value, nameof(Batches));
-    }
+    public required IReadOnlyList<BatchNumber> Batches { get; init => field = Guard.List(value); }
 
     /// <summary>The coats in order.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public required IReadOnlyList<CoatRecord> Coats
-    {
-        get;
-        init => field = Guard.List(value, nameof(Coats));
-    }
+    public required IReadOnlyList<CoatRecord> Coats { get; init => field = Guard.List(value); }
 
     /// <summary>Dry film found on each spot, without what was there before; each 0 to 5 mm; none when not measured.</summary>
     /// <exception cref="ArgumentException">The list is missing.</exception>
@@ -45,7 +33,7 @@ public sealed record WarrantyRecord
     public IReadOnlyList<Length> DryFilm
     {
         get => [.. films.Select(film => Length.FromMeters(film))];
-        init => films = new ValueList<double>(Guard.List(value, nameof(DryFilm)).Select(film => Guard.Within(film, Bounds.NotNegative(Measure.Film, 0.005), nameof(DryFilm))));
+        init => films = new ValueList<double>(Guard.List(value).Select(film => Guard.Within(film, Bounds.NotNegative(Measure.Film, 0.005), nameof(DryFilm))));
     }
 
     /// <summary>Gauge that measured the dry film; <see langword="null"/> when none did.</summary>
@@ -53,11 +41,7 @@ public sealed record WarrantyRecord
 
     /// <summary>Where the photographs before and after are kept; empty when there are none.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<string> Photographs
-    {
-        get;
-        init => field = Guard.List(value, nameof(Photographs));
-    } = ValueList<string>.Empty;
+    public IReadOnlyList<string> Photographs { get; init => field = Guard.List(value); } = ValueList<string>.Empty;
 
     /// <summary>When the job was handed over; <see langword="null"/> when it was not yet.</summary>
     public DateTimeOffset? HandedOver { get; init; }
@@ -74,7 +58,7 @@ public sealed record WarrantyRecord
     /// <exception cref="ArgumentNullException"><paramref name="plan"/> is missing.</exception>
     public IReadOnlyList<string> MissingFor(JobPlan plan)
     {
-        Guard.NotNull(plan, nameof(plan));
+        Guard.NotNull(plan);
         return new ValueList<string>(Missing(plan));
     }
 

@@ -15,34 +15,22 @@ public sealed record WarrantyTerms
 
     /// <summary>Term in whole years, 1 to 50.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required int Years
-    {
-        get;
-        init => field = Guard.Count(value, 1, 50, nameof(Years));
-    }
+    public required int Years { get; init => field = Guard.Count(value, 1, 50); }
 
     /// <summary>How long the surface of one refinished fixture lasts; every planned fixture carries its own risk.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required WeibullLife Life
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Life));
-    }
+    public required WeibullLife Life { get; init => field = Guard.NotNull(value); }
 
     /// <summary>What one claim on one fixture costs the shop, zero or more.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
-    public required decimal CostPerClaim
-    {
-        get;
-        init => field = Guard.Money(value, nameof(CostPerClaim));
-    }
+    public required decimal CostPerClaim { get; init => field = Guard.Money(value); }
 
     /// <summary>Chance that a failure within the term becomes a claim, 0 to 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio ClaimProbability
     {
         get => Ratio.FromDecimalFractions(claimProbability);
-        init => claimProbability = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(ClaimProbability));
+        init => claimProbability = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>Interest per year at which later claims are discounted, 0 to 100 %; none unless given.</summary>
@@ -50,7 +38,7 @@ public sealed record WarrantyTerms
     public Ratio DiscountRate
     {
         get => Ratio.FromDecimalFractions(discountRate);
-        init => discountRate = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(DiscountRate));
+        init => discountRate = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>The term in one line.</summary>

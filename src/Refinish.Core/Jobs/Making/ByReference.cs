@@ -6,8 +6,7 @@ namespace Refinish.Jobs;
 /// <summary>Compares by reference, where values that are equal may as well be made twice.</summary>
 internal static class ByReference
 {
-    public static IEqualityComparer<T> Of<T>()
-        where T : class => Comparer<T>.One;
+    public static IEqualityComparer<T> Of<T>() where T : class => Comparer<T>.One;
 
     private sealed class Comparer<T> : IEqualityComparer<T>
         where T : class

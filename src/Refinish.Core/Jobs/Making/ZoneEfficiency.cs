@@ -15,8 +15,8 @@ public sealed record ZoneEfficiency
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ZoneEfficiency(FixtureZoneKind zone, Ratio efficiency)
     {
-        Zone = Guard.Defined(zone, nameof(zone));
-        this.efficiency = Guard.Within(efficiency, Bounds.Between(0.05, 1, Measure.Percent), nameof(efficiency));
+        Zone = Guard.Defined(zone);
+        this.efficiency = Guard.Within(efficiency, Bounds.Between(0.05, 1, Measure.Percent));
     }
 
     /// <summary>The zone.</summary>

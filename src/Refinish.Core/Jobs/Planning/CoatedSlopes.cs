@@ -15,8 +15,7 @@ internal static class CoatedSlopes
     public static bool Hang(FixtureJob entry) => Of(entry).Any(slope => slope > LooksDown);
 
     /// <summary>Whether it is worked on from below. The outside of a sink looks down too, and is reached from the side.</summary>
-    public static bool AreOverhead(FixtureJob entry) =>
-        FixtureKind.Of(entry.Fixture) is not { IsReachedFromTheSide: true } && Hang(entry);
+    public static bool AreOverhead(FixtureJob entry) => FixtureKind.Of(entry.Fixture) is not { IsReachedFromTheSide: true } && Hang(entry);
 
     /// <summary>The slope nearest to upright, 0 to π/2: a film creeps alike on both sides of a sloping board.</summary>
     public static double Steepest(FixtureJob entry) => Of(entry).Select(slope => Math.Min(slope, Math.PI - slope)).DefaultIfEmpty().Max();

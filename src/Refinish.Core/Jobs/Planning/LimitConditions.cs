@@ -11,8 +11,7 @@ namespace Refinish.Jobs;
 /// </summary>
 internal static class LimitConditions
 {
-    public static IEnumerable<PlanCondition> Of(JobPlan plan) =>
-        Elsewhere(plan).Concat(plan.Planned.SelectMany(Slip)).Concat(Noise(plan));
+    public static IEnumerable<PlanCondition> Of(JobPlan plan) => Elsewhere(plan).Concat(plan.Planned.SelectMany(Slip)).Concat(Noise(plan));
 
     // A limit of another set is told and never counted.
     private static IEnumerable<PlanCondition> Elsewhere(JobPlan plan)

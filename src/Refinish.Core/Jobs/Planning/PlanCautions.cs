@@ -35,10 +35,7 @@ internal sealed class PlanCautions
         gathered.Rest();
         List<string> known = [.. Cautions.All.Select(caution => caution.Code)];
         int Place(string code) => known.IndexOf(code) is int at and >= 0 ? at : known.Count;
-        return gathered.order
-            .OrderBy(entry => entry.Caution.Hazard)
-            .ThenBy(entry => Place(entry.Caution.Code))
-            .Select(gathered.Planned);
+        return gathered.order.OrderBy(entry => entry.Caution.Hazard).ThenBy(entry => Place(entry.Caution.Code)).Select(gathered.Planned);
     }
 
     private void Work()

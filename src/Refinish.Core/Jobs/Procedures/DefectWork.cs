@@ -32,26 +32,18 @@ public sealed record DefectWork
     public required WorkKind Kind
     {
         get;
-        init => field = Places.Contains(Guard.Defined(value, nameof(Kind)))
+        init => field = Places.Contains(Guard.Defined(value))
             ? value
             : throw new ArgumentException("Kind is " + value + "; allowed: " + string.Join(", ", Places) + ".", nameof(Kind));
     }
 
     /// <summary>What the crew reads.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Instruction
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Instruction));
-    }
+    public required string Instruction { get; init => field = Guard.Named(value); }
 
     /// <summary>Where instruction and hours come from.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Hours of one person for one, 0 to 1000 h; <see langword="null"/>, those of a standard of the shop, when left out.</summary>
     /// <exception cref="ArgumentException">There is a labour code already.</exception>
@@ -83,28 +75,20 @@ public sealed record DefectWork
         init
         {
             OneOfTwo(value is not null && Hours is not null, nameof(LabourCode));
-            field = value is null ? null : Guard.Id(value, nameof(LabourCode));
+            field = value is null ? null : Guard.Id(value);
         }
     }
 
     /// <summary>Materials for one, beside the filler of its hollow; none when left out.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<MaterialNeed> Materials
-    {
-        get;
-        init => field = Guard.List(value, nameof(Materials));
-    }
+    public IReadOnlyList<MaterialNeed> Materials { get; init => field = Guard.List(value); }
     = ValueList<MaterialNeed>.Empty;
 
     /// <summary>
     /// What evaporates in the course of the work, for all together; none when left out. It goes into the air of the room.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Evaporation> Vapours
-    {
-        get;
-        init => field = Guard.List(value, nameof(Vapours));
-    }
+    public IReadOnlyList<Evaporation> Vapours { get; init => field = Guard.List(value); }
     = ValueList<Evaporation>.Empty;
 
     /// <summary>Whether it raises dust and is loud, as grinding; not when left out.</summary>

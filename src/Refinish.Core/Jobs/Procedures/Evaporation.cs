@@ -31,9 +31,9 @@ public sealed record Evaporation
     /// <exception cref="ArgumentOutOfRangeException">The mass is outside its range, or the shares do not add up.</exception>
     public Evaporation(string name, Mass mass, IEnumerable<SolventShare> solvents)
     {
-        Name = Guard.Named(name, nameof(name));
-        this.mass = Guard.Within(mass, Bounds.Positive(Measure.Mass, 100), nameof(mass));
-        ValueList<SolventShare> shares = Guard.List(solvents, nameof(solvents), 1);
+        Name = Guard.Named(name);
+        this.mass = Guard.Within(mass, Bounds.Positive(Measure.Mass, 100));
+        ValueList<SolventShare> shares = Guard.List(solvents, 1);
         double sum = shares.Sum(share => share.MassFraction.DecimalFractions);
         Guard.Rule(Math.Abs(sum - 1) <= 1e-3, nameof(solvents), sum, Measure.Percent, "shares that add up to 100 % within 0.1 %");
         Solvents = shares.Any(share => share.Solvent.CasNumber == Coatings.Solvents.MethyleneChloride.CasNumber)
@@ -60,7 +60,7 @@ public sealed record Evaporation
         get;
         init
         {
-            Guard.Within(value, Bounds.Between(1, 30 * 86400, Measure.Minutes), nameof(TimeConstant));
+            Guard.Within(value, Bounds.Between(1, 30 * 86400, Measure.Minutes));
             field = value;
         }
     }

@@ -40,7 +40,7 @@ public sealed record OwnDefect : Defect
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="effect"/> is not a named value.</exception>
     public OwnDefect(string code, string name, Suitability effect, string remedy, string repeatTest, Source source)
-        : base(DefectKind.Own(code), Guard.Named(name, nameof(name)))
+        : base(DefectKind.Own(code), Guard.Named(name))
     {
         rule = SurveyRule.All.Any(ready => ready.Code.Equals(code, StringComparison.OrdinalIgnoreCase))
             ? throw new ArgumentException("code is " + code + ", which a ready rule has; give yours another.", nameof(code))
@@ -64,11 +64,7 @@ public sealed record OwnDefect : Defect
 
     /// <summary>How many there are, all alike, 1 to 10 000; one when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Count
-    {
-        get;
-        init => field = Guard.Count(value, 1, 10_000, nameof(Count));
-    }
+    public int Count { get; init => field = Guard.Count(value, 1, 10_000); }
     = 1;
 
     /// <summary>The hollow of each that is filled; <see langword="null"/>, none, when left out.</summary>
@@ -99,11 +95,7 @@ public sealed record OwnDefect : Defect
     /// What can hurt because of it, while it is there and while it is mended; none beside those of the kind of work when left out.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Caution> Cautions
-    {
-        get;
-        init => field = Guard.List(value, nameof(Cautions));
-    }
+    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); }
     = ValueList<Caution>.Empty;
 
     /// <inheritdoc/>
@@ -125,8 +117,7 @@ public sealed record OwnDefect : Defect
         t.Given("n", Count, Measure.Number) * t.Given("V_1", Hollow.CubicMetres, Measure.Liquid), Hollow.Metres, Source.Supplied("volume of the hollow"));
 
     /// <summary>Whether the other is mended in the same way, so that both are one operation.</summary>
-    internal bool IsMendedAs(OwnDefect other) =>
-        Name == other.Name && Equals(Work, other.Work) && Cautions.Equals(other.Cautions);
+    internal bool IsMendedAs(OwnDefect other) => Name == other.Name && Equals(Work, other.Work) && Cautions.Equals(other.Cautions);
 
     private static void Fits(Hollow? hollow, DefectWork? work, string name)
     {

@@ -42,19 +42,11 @@ public sealed record PrepChemical
     /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     /// <exception cref="ArgumentException">Not an identity.</exception>
-    public required string Id
-    {
-        get;
-        init => field = Guard.Id(value, nameof(Id));
-    }
+    public required string Id { get; init => field = Guard.Id(value); }
 
     /// <summary>What people call it.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public required string Name
-    {
-        get;
-        init => field = Guard.Named(value, nameof(Name));
-    }
+    public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>The kind of work that uses it, one that stands before the coats and has hands at it.</summary>
     /// <exception cref="ArgumentOutOfRangeException">
@@ -63,7 +55,7 @@ public sealed record PrepChemical
     public required WorkKind For
     {
         get;
-        init => field = Guard.Defined(value, nameof(For)) != WorkKind.Warm && Array.IndexOf(WorkOrder.BeforeCoats, value) >= 0 ? value
+        init => field = Guard.Defined(value) != WorkKind.Warm && Array.IndexOf(WorkOrder.BeforeCoats, value) >= 0 ? value
             : throw new ArgumentOutOfRangeException(
                 nameof(For),
                 value,
@@ -73,11 +65,7 @@ public sealed record PrepChemical
 
     /// <summary>Surfaces that it may touch; empty, which is any, unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public IReadOnlyList<FixtureMaterial> Surfaces
-    {
-        get;
-        init => field = Guard.List(value, nameof(Surfaces));
-    }
+    public IReadOnlyList<FixtureMaterial> Surfaces { get; init => field = Guard.List(value); }
     = ValueList<FixtureMaterial>.Empty;
 
     /// <summary>
@@ -104,23 +92,19 @@ public sealed record PrepChemical
     public Volume PerMeterOfJoint
     {
         get => Volume.FromCubicMeters(perMeterOfJoint);
-        init => perMeterOfJoint = Guard.Within(value, Volumes, nameof(PerMeterOfJoint));
+        init => perMeterOfJoint = Guard.Within(value, Volumes);
     }
 
     /// <summary>Volume for each fixture on which it is used, 0 to 10 L; none when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Volume Each
-    {
-        get => Volume.FromCubicMeters(each);
-        init => each = Guard.Within(value, Volumes, nameof(Each));
-    }
+    public Volume Each { get => Volume.FromCubicMeters(each); init => each = Guard.Within(value, Volumes); }
 
     /// <summary>Density of the liquid or gel, 0.3 to 5 g/mL.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Density Density
     {
         get => Density.FromKilogramsPerCubicMeter(density);
-        init => density = Guard.Within(value, Bounds.Between(300, 5000, Measure.Density), nameof(Density));
+        init => density = Guard.Within(value, Bounds.Between(300, 5000, Measure.Density));
     }
 
     /// <summary>
@@ -170,7 +154,7 @@ public sealed record PrepChemical
         get;
         init
         {
-            Guard.Within(value, Bounds.Between(1, 30 * 86400, Measure.Minutes), nameof(TimeConstant));
+            Guard.Within(value, Bounds.Between(1, 30 * 86400, Measure.Minutes));
             field = value;
         }
     }
@@ -197,20 +181,12 @@ public sealed record PrepChemical
 
     /// <summary>What can hurt in using it beside its vapour; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Caution> Cautions
-    {
-        get;
-        init => field = Guard.List(value, nameof(Cautions));
-    }
+    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); }
     = ValueList<Caution>.Empty;
 
     /// <summary>Where the figures come from.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required Source Source
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Source));
-    }
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Whether what it gives off is known: no solvent at all, or a fraction and the solvents it is made of.</summary>
     public bool IsVapourStated => volatiles is double fraction && (fraction == 0 || Solvents.Count > 0);
@@ -248,8 +224,8 @@ public sealed record PrepChemical
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public Volume Amount(Area area, Length joint)
     {
-        double worked = Guard.Within(area, Bounds.NotNegative(Measure.Area, 1e4), nameof(area));
-        double meters = Guard.Within(joint, Bounds.NotNegative(Measure.Distance, 1e4), nameof(joint));
+        double worked = Guard.Within(area, Bounds.NotNegative(Measure.Area, 1e4));
+        double meters = Guard.Within(joint, Bounds.NotNegative(Measure.Distance, 1e4));
         double byArea = Coverage is SpreadingRate rate ? worked / rate.SquareMetersPerCubicMeter : 0;
         return Volume.FromCubicMeters(each + (meters * perMeterOfJoint) + byArea);
     }
@@ -262,7 +238,7 @@ public sealed record PrepChemical
     /// <exception cref="ArgumentOutOfRangeException">Outside the range, or more than 100 kg of solvent.</exception>
     public Evaporation? Vapour(Volume amount)
     {
-        double volume = Guard.Within(amount, Bounds.NotNegative(Measure.Capacity, 10), nameof(amount));
+        double volume = Guard.Within(amount, Bounds.NotNegative(Measure.Capacity, 10));
         double mass = volume * density * (volatiles ?? 0);
         return mass > 0 && Solvents.Count > 0
             ? new Evaporation(Name, Mass.FromKilograms(mass), Solvents) { TimeConstant = TimeConstant, TakenOffAfter = Dwell }

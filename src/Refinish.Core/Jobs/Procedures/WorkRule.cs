@@ -60,7 +60,7 @@ public sealed record WorkRule
     /// <param name="kind">The kind.</param>
     /// <returns>Its rule.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException">Not a named kind.</exception>
-    public static WorkRule Of(WorkKind kind) => WorkOrder.Of(Guard.Defined(kind, nameof(kind)));
+    public static WorkRule Of(WorkKind kind) => WorkOrder.Of(Guard.Defined(kind));
 
     /// <summary>Place and label.</summary>
     /// <returns>One line of text.</returns>

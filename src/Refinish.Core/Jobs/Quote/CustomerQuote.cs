@@ -40,9 +40,9 @@ public sealed class CustomerQuote
     /// </exception>
     public CustomerQuote(PriceEstimate price, IReadOnlyList<FixtureWeight> fixtures, QuoteTerms terms)
     {
-        Guard.NotNull(price, nameof(price));
-        Terms = Guard.NotNull(terms, nameof(terms));
-        ValueList<FixtureWeight> listed = Unique.Ids(Guard.List(fixtures, nameof(fixtures), 1), fixture => fixture.Id, nameof(fixtures));
+        Guard.NotNull(price);
+        Terms = Guard.NotNull(terms);
+        ValueList<FixtureWeight> listed = Unique.Ids(Guard.List(fixtures, 1), fixture => fixture.Id, nameof(fixtures));
         if (!price.IsComplete)
         {
             throw new ArgumentException("price is not complete: " + price, nameof(price));

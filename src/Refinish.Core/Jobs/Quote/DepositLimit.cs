@@ -27,7 +27,7 @@ public sealed record DepositLimit
     {
         this.share = share is Ratio part ? Money.Fraction(part, Bounds.NotNegative(Measure.Percent, 1), nameof(share)) : null;
         Amount = Money.Amount(amount, nameof(amount));
-        Source = Guard.NotNull(source, nameof(source));
+        Source = Guard.NotNull(source);
         if (share is null && amount is null)
         {
             throw new ArgumentException("share and amount are both left out; allowed: one of them, or both for the lesser.", nameof(share));
@@ -48,11 +48,7 @@ public sealed record DepositLimit
     /// later do not count.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public PaymentDue Until
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Until));
-    }
+    public PaymentDue Until { get; init => field = Guard.Defined(value); }
     = PaymentDue.AtStart;
 
     /// <summary>The most that may be asked for.</summary>

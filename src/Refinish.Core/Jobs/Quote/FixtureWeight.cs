@@ -18,9 +18,9 @@ public sealed record FixtureWeight
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="weight"/> is outside its range.</exception>
     public FixtureWeight(string id, string name, double weight)
     {
-        Id = Guard.Id(id, nameof(id));
-        Name = Guard.Named(name, nameof(name));
-        Weight = Guard.Within(weight, Bounds.NotNegative(Measure.Number, 1e6), nameof(weight));
+        Id = Guard.Id(id);
+        Name = Guard.Named(name);
+        Weight = Guard.Within(weight, Bounds.NotNegative(Measure.Number, 1e6));
     }
 
     /// <summary>Identity of the fixture.</summary>

@@ -34,7 +34,7 @@ public sealed record PaymentPlan
     /// <exception cref="ArgumentOutOfRangeException">An amount is outside its range or has more decimals than the currency.</exception>
     public PaymentPlan(Currency currency, decimal total, decimal cashStep, IReadOnlyList<PaymentStage> stages)
     {
-        Currency = Guard.NotNull(currency, nameof(currency));
+        Currency = Guard.NotNull(currency);
         Total = Fitting(total, nameof(total));
         CashStep = Fitting(cashStep, nameof(cashStep));
         Stages = QuoteTerms.InOrder(stages, nameof(stages));
@@ -72,7 +72,7 @@ public sealed record PaymentPlan
     /// <exception cref="ArgumentNullException"><paramref name="limit"/> is missing.</exception>
     public LimitComparison Against(DepositLimit limit)
     {
-        Guard.NotNull(limit, nameof(limit));
+        Guard.NotNull(limit);
         decimal? asked = Payments.Count == 0 ? null : Payments.Where(payment => payment.Stage.Due <= limit.Until).Sum(payment =>
             payment.Amount);
         return new LimitComparison(

@@ -17,8 +17,8 @@ public sealed record PaymentStage
 
     private PaymentStage(string id, PaymentDue due, decimal? share, decimal? amount)
     {
-        Id = Guard.Id(id, nameof(id));
-        Due = Guard.Defined(due, nameof(due));
+        Id = Guard.Id(id);
+        Due = Guard.Defined(due);
         Fraction = share;
         Amount = amount;
     }
@@ -31,11 +31,7 @@ public sealed record PaymentStage
 
     /// <summary>What the customer reads; the identity unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name
-    {
-        get => name ?? Id;
-        init => name = Guard.Named(value, nameof(Name));
-    }
+    public string Name { get => name ?? Id; init => name = Guard.Named(value); }
 
     /// <summary>Share of the total with tax; <see langword="null"/> for an amount and for the rest.</summary>
     public Ratio? Share => Fraction is decimal share ? Ratio.FromDecimalFractions((double)share) : null;
@@ -52,7 +48,7 @@ public sealed record PaymentStage
     public int Days
     {
         get;
-        init => field = Guard.Count(value, 0, 3650, nameof(Days)) == 0 || Due == PaymentDue.AfterCompletion
+        init => field = Guard.Count(value, 0, 3650) == 0 || Due == PaymentDue.AfterCompletion
             ? value
             : throw new ArgumentException("Days is " + Figures.Fixed(value, 0) + " for a stage that falls due " + InWords(Due)
                 + "; allowed: 0, or a stage that falls due after completion.", nameof(Days));

@@ -17,7 +17,7 @@ public sealed class QuoteAlternatives
     /// <exception cref="System.ArgumentNullException"><paramref name="plan"/> is missing.</exception>
     public QuoteAlternatives(JobPlan plan)
     {
-        Plan = Guard.NotNull(plan, nameof(plan));
+        Plan = Guard.NotNull(plan);
         Alternatives = new ValueList<AlternativePlan>(plan.Job.Alternatives.Select(alternative => new AlternativePlan(plan, alternative)));
     }
 

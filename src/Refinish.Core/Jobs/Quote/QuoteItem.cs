@@ -66,7 +66,7 @@ public sealed record QuoteItem
     /// <param name="shown">Net or with tax.</param>
     /// <returns><see cref="Price"/> or <see cref="WithTax"/>.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="shown"/> is not a named value.</exception>
-    public decimal As(PricesShown shown) => Guard.Defined(shown, nameof(shown)) == PricesShown.WithTax ? WithTax : Price;
+    public decimal As(PricesShown shown) => Guard.Defined(shown) == PricesShown.WithTax ? WithTax : Price;
 
     /// <summary>Description and price before discount and tax.</summary>
     /// <returns>One line of text.</returns>

@@ -32,19 +32,11 @@ public sealed record QuoteTerms
 
     /// <summary>Number of the quote in the host's books; it rides along. <see langword="null"/> unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string? Number
-    {
-        get;
-        init => field = value is null ? null : Guard.Named(value, nameof(Number));
-    }
+    public string? Number { get; init => field = value is null ? null : Guard.Named(value); }
 
     /// <summary>Revision of the quote as the host counts them; it rides along. <see langword="null"/> unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string? Revision
-    {
-        get;
-        init => field = value is null ? null : Guard.Named(value, nameof(Revision));
-    }
+    public string? Revision { get; init => field = value is null ? null : Guard.Named(value); }
 
     /// <summary>
     /// When the quote is handed out, in the years 1900 to 2200; <see langword="null"/> unless given. Its offset is the clock of the
@@ -69,11 +61,7 @@ public sealed record QuoteTerms
     /// For how many days after the day of issue the quote holds, 0 to 3650; <see langword="null"/>, not agreed, unless given.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int? ValidFor
-    {
-        get;
-        init => field = value is int days ? Guard.Count(days, 0, 3650, nameof(ValidFor)) : null;
-    }
+    public int? ValidFor { get; init => field = value is int days ? Guard.Count(days, 0, 3650, nameof(ValidFor)) : null; }
 
     /// <summary>The discount; none unless given.</summary>
     public Discount? Discount { get; init; }
@@ -95,20 +83,12 @@ public sealed record QuoteTerms
     /// An entry is missing, two have one identity, one falls due before the entry ahead of it, the last is not the rest or another is, or
     /// the shares are more than the whole.
     /// </exception>
-    public IReadOnlyList<PaymentStage> Payments
-    {
-        get;
-        init => field = InOrder(value, nameof(Payments));
-    }
+    public IReadOnlyList<PaymentStage> Payments { get; init => field = InOrder(value, nameof(Payments)); }
     = ValueList<PaymentStage>.Empty;
 
     /// <summary>Whether prices of single items are shown net or with tax; net unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public PricesShown PricesShown
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(PricesShown));
-    }
+    public PricesShown PricesShown { get; init => field = Guard.Defined(value); }
 
     /// <summary>
     /// The last day on which the quote holds, on the clock of <see cref="Issued"/>; <see langword="null"/> when day of issue or validity is
@@ -138,7 +118,7 @@ public sealed record QuoteTerms
     /// <summary>Stages of one quote, or a refusal that names the parameter.</summary>
     internal static ValueList<PaymentStage> InOrder(IReadOnlyList<PaymentStage> value, string name)
     {
-        ValueList<PaymentStage> stages = Unique.Ids(Guard.List(value, name), stage => stage.Id, name);
+        ValueList<PaymentStage> stages = Unique.Ids(Guard.List(value, name: name), stage => stage.Id, name);
         for (int i = 0; i < stages.Count; i++)
         {
             bool isLast = i == stages.Count - 1;

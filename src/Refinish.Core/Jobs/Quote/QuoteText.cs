@@ -252,8 +252,7 @@ internal sealed class QuoteText
         }
     }
 
-    private string Condition(PlanCondition condition) =>
-        condition.In(system, quote.NameOf(condition.About));
+    private string Condition(PlanCondition condition) => condition.In(system, quote.NameOf(condition.About));
 
     private void Section(string title, IEnumerable<string> lines)
     {

@@ -13,18 +13,14 @@ public sealed record ReplacementOffer
 
     /// <summary>The replacement with everything it costs, its life and its days out of use.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required RenewalOption Replacement
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Replacement));
-    }
+    public required RenewalOption Replacement { get; init => field = Guard.NotNull(value); }
 
     /// <summary>How long the refinished surfaces are expected to serve, more than 0 and at most 200 years.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double RefinishLifeYears
     {
         get => refinishLifeYears;
-        init => refinishLifeYears = Guard.Within(value, Bounds.Positive(Measure.Years, 200), nameof(RefinishLifeYears));
+        init => refinishLifeYears = Guard.Within(value, Bounds.Positive(Measure.Years, 200));
     }
 
     /// <summary>Interest per year, 0 to 100 %.</summary>
@@ -32,25 +28,17 @@ public sealed record ReplacementOffer
     public required Ratio DiscountRate
     {
         get => Ratio.FromDecimalFractions(discountRate);
-        init => discountRate = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1), nameof(DiscountRate));
+        init => discountRate = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>What the care of the refinished surfaces costs every year, 0 to 10⁹; nothing unless given. That of the new ones is in
     /// <see cref="Replacement"/>.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public decimal RefinishYearlyCost
-    {
-        get;
-        init => field = Money.Amount(value, nameof(RefinishYearlyCost));
-    }
+    public decimal RefinishYearlyCost { get; init => field = Money.Amount(value, nameof(RefinishYearlyCost)); }
 
     /// <summary>What a day without the bathroom costs, 0 to 10⁹; nothing unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
-    public decimal CostPerDayOutOfUse
-    {
-        get;
-        init => field = Money.Amount(value, nameof(CostPerDayOutOfUse));
-    }
+    public decimal CostPerDayOutOfUse { get; init => field = Money.Amount(value, nameof(CostPerDayOutOfUse)); }
 
     /// <summary>The replacement in one line.</summary>
     /// <returns>One line of text.</returns>

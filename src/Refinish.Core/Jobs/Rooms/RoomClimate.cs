@@ -52,7 +52,7 @@ public sealed record RoomClimate
     /// <returns>The climate.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="air"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="surface"/> is outside its range.</exception>
-    public static RoomClimate Held(MoistAir air, Temperature surface) => new(RoomClimateKind.Held, Guard.NotNull(air, nameof(air)), Checked(surface));
+    public static RoomClimate Held(MoistAir air, Temperature surface) => new(RoomClimateKind.Held, Guard.NotNull(air), Checked(surface));
 
     /// <summary>A room whose temperature swings by day as a cosine, in steps of an hour.</summary>
     /// <param name="mean">The air at the mean temperature of the day; its dew point holds all day.</param>
@@ -64,10 +64,10 @@ public sealed record RoomClimate
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or an hour of the day would be outside −20 to 60 °C.</exception>
     public static RoomClimate Daily(MoistAir mean, Temperature surface, TemperatureDelta swing, TimeSpan warmest)
     {
-        Guard.NotNull(mean, nameof(mean));
+        Guard.NotNull(mean);
         double cold = Checked(surface);
-        double half = Guard.Within(swing, Swings, nameof(swing));
-        Guard.Within(warmest, Bounds.Between(0, 86400, Measure.Hours), nameof(warmest));
+        double half = Guard.Within(swing, Swings);
+        Guard.Within(warmest, Bounds.Between(0, 86400, Measure.Hours));
         double lowest = Math.Min(cold, mean.DryBulb.Kelvins) - half;
         double highest = Math.Max(cold, mean.DryBulb.Kelvins) + half;
         Guard.Rule(
@@ -85,10 +85,10 @@ public sealed record RoomClimate
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the surface would leave −20 to 60 °C.</exception>
     public static RoomClimate Logged(TemperatureHistory log, Temperature dewPoint, Temperature surface)
     {
-        Guard.NotNull(log, nameof(log));
+        Guard.NotNull(log);
         double cold = Checked(surface);
         double first = log.Kelvins[0];
-        double dew = Guard.Within(dewPoint, Bounds.Between(233.15, 333.15, Measure.Temperature), nameof(dewPoint));
+        double dew = Guard.Within(dewPoint, Bounds.Between(233.15, 333.15, Measure.Temperature));
         double below = cold - first;
         for (int i = 0; i < log.Kelvins.Count; i++)
         {
@@ -117,8 +117,7 @@ public sealed record RoomClimate
 
     internal double SwingKelvins => swing;
 
-    private RoomClimate(RoomClimateKind kind, MoistAir air, double surface, double swing)
-        : this(kind, air, surface) => this.swing = swing;
+    private RoomClimate(RoomClimateKind kind, MoistAir air, double surface, double swing) : this(kind, air, surface) => this.swing = swing;
 
-    private static double Checked(Temperature surface) => Guard.Within(surface, TemperatureShift.Thermometer, nameof(surface));
+    private static double Checked(Temperature surface) => Guard.Within(surface, TemperatureShift.Thermometer);
 }

@@ -49,7 +49,7 @@ public sealed record LocalClock
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="offset"/> is outside its range, or two changes are too close.</exception>
     public static LocalClock WithChanges(TimeSpan offset, IEnumerable<ClockChange> changes)
     {
-        ValueList<ClockChange> sorted = new(Guard.List(changes, nameof(changes)).OrderBy(change => change.Instant));
+        ValueList<ClockChange> sorted = new(Guard.List(changes).OrderBy(change => change.Instant));
         for (int i = 1; i < sorted.Count; i++)
         {
             TimeSpan apart = sorted[i].Instant - sorted[i - 1].Instant;
@@ -63,7 +63,7 @@ public sealed record LocalClock
     /// <param name="zone">The zone.</param>
     /// <returns>The clock.</returns>
     /// <exception cref="ArgumentNullException">No zone is given.</exception>
-    public static LocalClock Of(TimeZoneInfo zone) => new(TimeSpan.Zero, ValueList<ClockChange>.Empty, Guard.NotNull(zone, nameof(zone)));
+    public static LocalClock Of(TimeZoneInfo zone) => new(TimeSpan.Zero, ValueList<ClockChange>.Empty, Guard.NotNull(zone));
 
     /// <summary>Local time less universal time at an instant.</summary>
     /// <param name="instant">The instant; its own offset does not matter.</param>

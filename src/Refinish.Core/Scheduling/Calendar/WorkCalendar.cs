@@ -27,8 +27,8 @@ public sealed record WorkCalendar
     /// <exception cref="ArgumentException">No shift is given, two overlap, or a day off has a time of day.</exception>
     public WorkCalendar(LocalClock clock, IEnumerable<WorkShift> shifts, IEnumerable<DateTime>? daysOff = null)
     {
-        Clock = Guard.NotNull(clock, nameof(clock));
-        ValueList<WorkShift> sorted = new(Guard.List(shifts, nameof(shifts), 1).OrderBy(shift => Array.IndexOf(Week, shift.Day))
+        Clock = Guard.NotNull(clock);
+        ValueList<WorkShift> sorted = new(Guard.List(shifts, 1).OrderBy(shift => Array.IndexOf(Week, shift.Day))
             .ThenBy(shift => shift.Hours.From));
         for (int i = 1; i < sorted.Count; i++)
         {
@@ -94,7 +94,7 @@ public sealed record WorkCalendar
     /// <exception cref="ArgumentOutOfRangeException">The work is longer than any shift, or negative.</exception>
     public DateTimeOffset FirstFit(DateTimeOffset notBefore, TimeSpan duration)
     {
-        Guard.Within(duration, Bounds.NotNegative(Measure.Hours, LongestShift.TotalSeconds), nameof(duration));
+        Guard.Within(duration, Bounds.NotNegative(Measure.Hours, LongestShift.TotalSeconds));
         return At(new Openings(this, notBefore).FirstFit(notBefore.UtcTicks, duration.Ticks, DaySet.All));
     }
 
@@ -105,7 +105,7 @@ public sealed record WorkCalendar
     /// <exception cref="ArgumentOutOfRangeException">The work is negative or longer than 60 days.</exception>
     public IReadOnlyList<TimeInterval> Cut(DateTimeOffset start, TimeSpan duration)
     {
-        Guard.Within(duration, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600), nameof(duration));
+        Guard.Within(duration, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600));
         Openings openings = new(this, start);
         return Pieces(openings, openings.FirstOpen(start.UtcTicks, DaySet.All), duration.Ticks, DaySet.All);
     }

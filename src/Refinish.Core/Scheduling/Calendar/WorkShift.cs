@@ -14,8 +14,8 @@ public sealed record WorkShift
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="day"/> is not a day of the week.</exception>
     public WorkShift(DayOfWeek day, WorkingHours hours)
     {
-        Day = Guard.Defined(day, nameof(day));
-        Hours = Guard.NotNull(hours, nameof(hours));
+        Day = Guard.Defined(day);
+        Hours = Guard.NotNull(hours);
     }
 
     /// <summary>The day of the week.</summary>

@@ -17,8 +17,8 @@ public sealed record WorkingHours
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the end is not after the start.</exception>
     public WorkingHours(TimeSpan from, TimeSpan until)
     {
-        Guard.Within(from, Day, nameof(from));
-        Guard.Within(until, Day, nameof(until));
+        Guard.Within(from, Day);
+        Guard.Within(until, Day);
         Guard.Rule(until > from, nameof(until), until.TotalSeconds, Measure.Hours, "later than the start of work, ", from.TotalSeconds);
         From = from;
         Until = until;
@@ -40,7 +40,7 @@ public sealed record WorkingHours
     /// <exception cref="ArgumentOutOfRangeException">The work is longer than a working day, or negative.</exception>
     public DateTimeOffset FirstFit(DateTimeOffset notBefore, TimeSpan duration)
     {
-        Guard.Within(duration, Bounds.NotNegative(Measure.Hours, Length.TotalSeconds), nameof(duration));
+        Guard.Within(duration, Bounds.NotNegative(Measure.Hours, Length.TotalSeconds));
         DateTimeOffset midnight = new(notBefore.Date, notBefore.Offset);
         DateTimeOffset start = notBefore > midnight + From ? notBefore : midnight + From;
         return start + duration <= midnight + Until ? start : midnight.AddDays(1) + From;
@@ -62,7 +62,7 @@ public sealed record WorkingHours
     /// <exception cref="ArgumentOutOfRangeException">The work is negative or longer than 60 days.</exception>
     public IReadOnlyList<TimeInterval> Cut(DateTimeOffset start, TimeSpan duration)
     {
-        Guard.Within(duration, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600), nameof(duration));
+        Guard.Within(duration, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600));
         List<TimeInterval> pieces = [];
         DateTimeOffset from = start;
         TimeSpan left = duration;

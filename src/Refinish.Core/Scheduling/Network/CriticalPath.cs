@@ -43,8 +43,8 @@ public sealed record CriticalPath
     /// </exception>
     public CriticalPath(IEnumerable<SiteStep> steps, IEnumerable<StepLag> lags)
     {
-        ValueList<SiteStep> listed = Guard.List(steps, nameof(steps), 1);
-        Lags = Guard.List(lags, nameof(lags));
+        ValueList<SiteStep> listed = Guard.List(steps, 1);
+        Lags = Guard.List(lags);
         Check(listed, Lags);
         TemporalNetwork open = NetworkOf(listed, Lags, null);
         Conflict = open.Conflict;

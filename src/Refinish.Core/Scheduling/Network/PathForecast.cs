@@ -51,8 +51,8 @@ public sealed record PathForecast
     /// </exception>
     public PathForecast(IEnumerable<UncertainStep> steps, IEnumerable<StepLag> lags)
     {
-        Steps = Guard.List(steps, nameof(steps), 1);
-        ValueList<StepLag> listed = Guard.List(lags, nameof(lags));
+        Steps = Guard.List(steps, 1);
+        ValueList<StepLag> listed = Guard.List(lags);
         if (listed.FirstOrDefault(lag => lag.Maximum is not null) is StepLag closing)
         {
             throw new ArgumentException(
@@ -102,7 +102,7 @@ public sealed record PathForecast
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio? ChanceBy(TimeSpan time)
     {
-        double seconds = Guard.Within(time, Times, nameof(time));
+        double seconds = Guard.Within(time, Times);
         return governing is null ? null : Ratio.FromDecimalFractions(Chance(seconds));
     }
 
@@ -114,7 +114,7 @@ public sealed record PathForecast
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public TimeSpan? TimeFor(Ratio chance)
     {
-        double score = NormalScore.Of(Guard.Within(chance, Chances, nameof(chance)));
+        double score = NormalScore.Of(Guard.Within(chance, Chances));
         return governing is null ? null : Durations.FromSeconds(Math.Max(0, mean + (score * deviation)));
     }
 
@@ -128,7 +128,7 @@ public sealed record PathForecast
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Workings WorkingsOfChance(TimeSpan time)
     {
-        double seconds = Guard.Within(time, Times, nameof(time));
+        double seconds = Guard.Within(time, Times);
         if (governing is null || deviation == 0)
         {
             return Workings();

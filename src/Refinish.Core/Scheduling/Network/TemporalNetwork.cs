@@ -34,8 +34,8 @@ public sealed record TemporalNetwork
     /// <exception cref="ArgumentException">No point is given, a name stands twice, or a constraint names an unknown point.</exception>
     public TemporalNetwork(IEnumerable<string> points, IEnumerable<TimeConstraint> constraints)
     {
-        this.points = Guard.List(points, nameof(points), 1);
-        this.constraints = Guard.List(constraints, nameof(constraints));
+        this.points = Guard.List(points, 1);
+        this.constraints = Guard.List(constraints);
         Graph graph = new(this.points, this.constraints);
         if (graph.Kernel.Holds())
         {

@@ -20,10 +20,10 @@ public sealed record UncertainStep
     /// <exception cref="ArgumentOutOfRangeException">A time is outside its range or out of order.</exception>
     public UncertainStep(string id, TimeSpan least, TimeSpan likely, TimeSpan most)
     {
-        Id = Guard.Named(id, nameof(id));
-        Guard.Within(least, Times, nameof(least));
-        Guard.Within(likely, Bounds.Positive(Measure.Hours, Times.Maximum), nameof(likely));
-        Guard.Within(most, Times, nameof(most));
+        Id = Guard.Named(id);
+        Guard.Within(least, Times);
+        Guard.Within(likely, Bounds.Positive(Measure.Hours, Times.Maximum));
+        Guard.Within(most, Times);
         Guard.Rule(likely >= least, nameof(likely), likely.TotalSeconds, Measure.Hours, "at least the least time, ", least.TotalSeconds);
         Guard.Rule(most >= likely, nameof(most), most.TotalSeconds, Measure.Hours, "at least the likely time, ", likely.TotalSeconds);
         Least = least;

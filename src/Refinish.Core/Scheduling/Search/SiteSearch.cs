@@ -35,8 +35,7 @@ internal sealed class SiteSearch
     private int mostNodes;
     private bool stopAtFirst;
 
-    public SiteSearch(StepModel model, long start, CancellationToken cancellation)
-        : this(model, start, null, null, cancellation)
+    public SiteSearch(StepModel model, long start, CancellationToken cancellation) : this(model, start, null, null, cancellation)
     {
     }
 

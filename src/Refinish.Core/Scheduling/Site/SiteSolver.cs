@@ -135,11 +135,7 @@ internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<d
 
         SiteTimes times = CheaperTimes.Of(work, model, days, visits, starts, ends);
         Tell(1);
-        return new SiteSchedule(
-            work,
-            times,
-            new ScheduleProof(bound, least, few ? latest : null),
-            nodes + search.Nodes);
+        return new SiteSchedule(work, times, new ScheduleProof(bound, least, few ? latest : null), nodes + search.Nodes);
     }
 
     private (long[] Starts, long[] Ends)? Listed(StepModel model, long latest)

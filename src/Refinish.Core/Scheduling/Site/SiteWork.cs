@@ -57,11 +57,7 @@ public sealed record SiteWork
 
     /// <summary>When the crew is on site.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public required WorkCalendar Calendar
-    {
-        get;
-        init => field = Guard.NotNull(value, nameof(Calendar));
-    }
+    public required WorkCalendar Calendar { get; init => field = Guard.NotNull(value); }
 
     /// <summary>The steps in any order, with unique ids; 1 to 2000.</summary>
     /// <exception cref="ArgumentException">None is given or an entry is missing.</exception>
@@ -71,7 +67,7 @@ public sealed record SiteWork
         get;
         init
         {
-            ValueList<SiteStep> steps = Guard.List(value, nameof(Steps), 1);
+            ValueList<SiteStep> steps = Guard.List(value, 1);
             Guard.Count(steps.Count, 1, 2000, nameof(Steps));
             field = steps;
         }
@@ -79,38 +75,22 @@ public sealed record SiteWork
 
     /// <summary>Times to keep between steps, in any order; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<StepLag> Lags
-    {
-        get;
-        init => field = Guard.List(value, nameof(Lags));
-    }
+    public IReadOnlyList<StepLag> Lags { get; init => field = Guard.List(value); }
     = ValueList<StepLag>.Empty;
 
     /// <summary>How many people the crew has, 1 to 20; 1 unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Crew
-    {
-        get;
-        init => field = Guard.Count(value, 1, 20, nameof(Crew));
-    }
+    public int Crew { get; init => field = Guard.Count(value, 1, 20); }
     = 1;
 
     /// <summary>Tools of which there are more than one; a tool that is not listed is there once.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<SiteTool> Tools
-    {
-        get;
-        init => field = Guard.List(value, nameof(Tools));
-    }
+    public IReadOnlyList<SiteTool> Tools { get; init => field = Guard.List(value); }
     = ValueList<SiteTool>.Empty;
 
     /// <summary>What comes first; <see cref="SchedulePreference.FewestVisits"/> unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public SchedulePreference Prefers
-    {
-        get;
-        init => field = Guard.Defined(value, nameof(Prefers));
-    }
+    public SchedulePreference Prefers { get; init => field = Guard.Defined(value); }
     = SchedulePreference.FewestVisits;
 
     /// <summary>
@@ -123,7 +103,7 @@ public sealed record SiteWork
         get;
         init
         {
-            Guard.Within(value, Slacks, nameof(VisitSlack));
+            Guard.Within(value, Slacks);
             field = value;
         }
     }

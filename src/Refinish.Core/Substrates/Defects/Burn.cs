@@ -12,7 +12,7 @@ public sealed record Burn : Defect
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="diameter"/> is outside its range.</exception>
     public Burn(Length diameter)
         : base(DefectKind.Burn, "burn") =>
-        this.diameter = Guard.Within(diameter, Bounds.Positive(Measure.Length, 0.5), nameof(diameter));
+        this.diameter = Guard.Within(diameter, Bounds.Positive(Measure.Length, 0.5));
 
     /// <summary>Across.</summary>
     public Length Diameter => Length.FromMeters(diameter);

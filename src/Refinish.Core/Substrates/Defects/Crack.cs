@@ -23,12 +23,12 @@ public sealed record Crack : Defect
     public Crack(Length length, Length width, Length depth, bool movesUnderLoad, GrooveProfile profile = GrooveProfile.Vee)
         : base(DefectKind.Crack, "crack")
     {
-        this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 5), nameof(length));
-        this.width = Guard.Within(width, Bounds.Positive(Measure.Length, 0.05), nameof(width));
-        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length, 0.05), nameof(depth));
+        this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 5));
+        this.width = Guard.Within(width, Bounds.Positive(Measure.Length, 0.05));
+        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length, 0.05));
         Guard.Rule(this.width <= this.length, nameof(width), this.width, Measure.Length, "at most length, ", this.length);
         MovesUnderLoad = movesUnderLoad;
-        Profile = Guard.Defined(profile, nameof(profile));
+        Profile = Guard.Defined(profile);
     }
 
     /// <summary>Along the crack.</summary>

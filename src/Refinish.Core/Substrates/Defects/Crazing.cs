@@ -12,7 +12,7 @@ public sealed record Crazing : Defect
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="ofArea"/> is outside its range.</exception>
     public Crazing(Ratio ofArea)
         : base(DefectKind.Crazing, "crazing") =>
-        this.ofArea = Guard.Within(ofArea, Bounds.Positive(Measure.Percent, 1), nameof(ofArea));
+        this.ofArea = Guard.Within(ofArea, Bounds.Positive(Measure.Percent, 1));
 
     /// <summary>Share of the fixture's surface.</summary>
     public Ratio OfArea => Ratio.FromDecimalFractions(ofArea);

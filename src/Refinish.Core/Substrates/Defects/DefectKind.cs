@@ -83,7 +83,7 @@ public sealed record DefectKind
     public static DefectKind Own(string code)
     {
         // Codes of labour are formed from it, which is why it is shorter than other identities.
-        if (Guard.Id(code, nameof(code)).Length > 80)
+        if (Guard.Id(code).Length > 80)
         {
             throw new ArgumentException("code has more than 80 characters.", nameof(code));
         }

@@ -12,7 +12,7 @@ public sealed record FlexingFloor : Defect
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="deflection"/> is outside its range.</exception>
     public FlexingFloor(Length deflection)
         : base(DefectKind.FlexingFloor, "flexing floor") =>
-        this.deflection = Guard.Within(deflection, Bounds.Positive(Measure.Length, 0.1), nameof(deflection));
+        this.deflection = Guard.Within(deflection, Bounds.Positive(Measure.Length, 0.1));
 
     /// <summary>How far the floor goes down.</summary>
     public Length Deflection => Length.FromMeters(deflection);

@@ -13,7 +13,7 @@ public sealed record GroutFailure : Defect
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="joint"/> is outside its range.</exception>
     public GroutFailure(Length joint)
         : base(DefectKind.GroutFailure, "grout failure") =>
-        this.joint = Guard.Within(joint, Bounds.Positive(Measure.Distance, 1000), nameof(joint));
+        this.joint = Guard.Within(joint, Bounds.Positive(Measure.Distance, 1000));
 
     /// <summary>Length of the joints concerned.</summary>
     public Length Joint => Length.FromMeters(joint);

@@ -18,8 +18,8 @@ public sealed record Hollow
     /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range.</exception>
     public Hollow(Volume volume, Length depth)
     {
-        this.volume = Guard.Within(volume, Bounds.Positive(Measure.Liquid, 0.01), nameof(volume));
-        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length, 0.1), nameof(depth));
+        this.volume = Guard.Within(volume, Bounds.Positive(Measure.Liquid, 0.01));
+        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length, 0.1));
     }
 
     /// <summary>Volume; shrinkage, sanding and waste of the filler come on top.</summary>

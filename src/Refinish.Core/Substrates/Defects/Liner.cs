@@ -26,11 +26,10 @@ public sealed record Liner : Defect
     /// <exception cref="System.ArgumentOutOfRangeException">
     /// <paramref name="area"/> is outside its range or <paramref name="state"/> is not a named value.
     /// </exception>
-    public Liner(Area area, LinerState state, bool comesOff)
-        : base(DefectKind.Liner, "liner")
+    public Liner(Area area, LinerState state, bool comesOff) : base(DefectKind.Liner, "liner")
     {
-        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 100), nameof(area));
-        State = Guard.Defined(state, nameof(state));
+        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 100));
+        State = Guard.Defined(state);
         ComesOff = comesOff;
     }
 

@@ -9,9 +9,7 @@ public sealed record LooseTiles : Defect
     /// <summary>Records them.</summary>
     /// <param name="count">How many, 1 to 10 000.</param>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="count"/> is outside its range.</exception>
-    public LooseTiles(int count)
-        : base(DefectKind.LooseTiles, "loose tiles") =>
-        Count = Guard.Count(count, 1, 10_000, nameof(count));
+    public LooseTiles(int count) : base(DefectKind.LooseTiles, "loose tiles") => Count = Guard.Count(count, 1, 10_000);
 
     /// <summary>How many.</summary>
     public int Count { get; }

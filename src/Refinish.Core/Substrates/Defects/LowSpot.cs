@@ -25,13 +25,12 @@ public sealed record LowSpot : Defect
     /// <param name="thickness">Thickness of the cured skim over the patch, more than 0 and at most 20 mm.</param>
     /// <param name="feather">Width over which it runs out, 0 to 1 m.</param>
     /// <exception cref="ArgumentOutOfRangeException">A size is outside its range.</exception>
-    public LowSpot(Length length, Length width, Length thickness, Length feather)
-        : base(DefectKind.LowSpot, "low spot")
+    public LowSpot(Length length, Length width, Length thickness, Length feather) : base(DefectKind.LowSpot, "low spot")
     {
-        this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 5), nameof(length));
-        this.width = Guard.Within(width, Bounds.Positive(Measure.Length, 5), nameof(width));
-        this.thickness = Guard.Within(thickness, Bounds.Positive(Measure.Length, 0.02), nameof(thickness));
-        this.feather = Guard.Within(feather, Bounds.NotNegative(Measure.Length, 1), nameof(feather));
+        this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 5));
+        this.width = Guard.Within(width, Bounds.Positive(Measure.Length, 5));
+        this.thickness = Guard.Within(thickness, Bounds.Positive(Measure.Length, 0.02));
+        this.feather = Guard.Within(feather, Bounds.NotNegative(Measure.Length, 1));
         Guard.Rule(this.width <= this.length, nameof(width), this.width, Measure.Length, "at most length, ", this.length);
     }
 

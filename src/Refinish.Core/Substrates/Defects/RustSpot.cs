@@ -13,7 +13,7 @@ public sealed record RustSpot : Defect
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="diameter"/> is outside its range.</exception>
     public RustSpot(Length diameter)
         : base(DefectKind.RustSpot, "rust spot") =>
-        this.diameter = Guard.Within(diameter, Bounds.Positive(Measure.Length, 0.5), nameof(diameter));
+        this.diameter = Guard.Within(diameter, Bounds.Positive(Measure.Length, 0.5));
 
     /// <summary>Across.</summary>
     public Length Diameter => Length.FromMeters(diameter);

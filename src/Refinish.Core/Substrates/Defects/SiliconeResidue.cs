@@ -12,7 +12,7 @@ public sealed record SiliconeResidue : Defect
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="joint"/> is outside its range.</exception>
     public SiliconeResidue(Length joint)
         : base(DefectKind.SiliconeResidue, "silicone residue") =>
-        this.joint = Guard.Within(joint, Bounds.Positive(Measure.Distance, 1000), nameof(joint));
+        this.joint = Guard.Within(joint, Bounds.Positive(Measure.Distance, 1000));
 
     /// <summary>Length of the joints concerned.</summary>
     public Length Joint => Length.FromMeters(joint);

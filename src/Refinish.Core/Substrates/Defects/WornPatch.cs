@@ -22,10 +22,10 @@ public sealed record WornPatch : Defect
     public WornPatch(Length length, Length width, Length depth, BowlProfile profile = BowlProfile.Paraboloid)
         : base(DefectKind.WornPatch, "worn patch")
     {
-        this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 2), nameof(length));
-        this.width = Guard.Within(width, Bounds.Positive(Measure.Length), nameof(width));
-        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length), nameof(depth));
-        Profile = Guard.Defined(profile, nameof(profile));
+        this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 2));
+        this.width = Guard.Within(width, Bounds.Positive(Measure.Length));
+        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length));
+        Profile = Guard.Defined(profile);
         Guard.Rule(this.width <= this.length, nameof(width), this.width, Measure.Length, "at most length, ", this.length);
         Guard.Rule(this.depth <= this.width / 2, nameof(depth), this.depth, Measure.Length, "at most half of width, ", this.width / 2);
     }

@@ -16,12 +16,12 @@ public sealed record RuleChange
 {
     private RuleChange(string code, Suitability? effect, Source source)
     {
-        Rule = SurveyRule.All.FirstOrDefault(rule => rule.Code == Guard.Named(code, nameof(code)))
+        Rule = SurveyRule.All.FirstOrDefault(rule => rule.Code == Guard.Named(code))
             ?? throw new ArgumentException(
                 "code is " + code + ", which no ready rule has; allowed: " + SurveyRule.All[0].Code + " to "
                     + SurveyRule.All[SurveyRule.All.Count - 1].Code + ".", nameof(code));
         Effect = effect;
-        Source = Guard.NotNull(source, nameof(source));
+        Source = Guard.NotNull(source);
         if (effect == Rule.Effect)
         {
             throw new ArgumentException("effect is what " + Rule + " has anyway, so that nothing would change.", nameof(effect));
@@ -53,8 +53,7 @@ public sealed record RuleChange
     /// <exception cref="ArgumentException">No ready rule has the code, or it has that effect anyway.</exception>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="effect"/> is not a named value.</exception>
-    public static RuleChange ToEffect(string code, Suitability effect, Source source) =>
-        new(code, Guard.Defined(effect, nameof(effect)), source);
+    public static RuleChange ToEffect(string code, Suitability effect, Source source) => new(code, Guard.Defined(effect), source);
 
     /// <summary>What is changed, and by whom.</summary>
     /// <returns>Text such as <c>S-24 waiting time refused: struck [supplied: owner of the shop]</c>.</returns>

@@ -22,11 +22,7 @@ public sealed record SurveyCondition
 
     /// <summary>One of these materials, by identifier; any when left out.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Fixtures.FixtureMaterial> Materials
-    {
-        get;
-        init => field = Guard.List(value, nameof(Materials));
-    }
+    public IReadOnlyList<Fixtures.FixtureMaterial> Materials { get; init => field = Guard.List(value); }
     = ValueList<Fixtures.FixtureMaterial>.Empty;
 
     /// <summary>One of these kinds of surface; any when left out.</summary>
@@ -34,54 +30,34 @@ public sealed record SurveyCondition
     public IReadOnlyList<Fixtures.MaterialSurface> Surfaces
     {
         get;
-        init => field = new ValueList<Fixtures.MaterialSurface>(Guard.NotNull(value, nameof(Surfaces)));
+        init => field = new ValueList<Fixtures.MaterialSurface>(Guard.NotNull(value));
     }
     = ValueList<Fixtures.MaterialSurface>.Empty;
 
     /// <summary>All of these facts of the survey are so; none needs to be when left out.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public IReadOnlyList<SurveyFact> Facts
-    {
-        get;
-        init => field = new ValueList<SurveyFact>(Guard.NotNull(value, nameof(Facts)));
-    }
+    public IReadOnlyList<SurveyFact> Facts { get; init => field = new ValueList<SurveyFact>(Guard.NotNull(value)); }
     = ValueList<SurveyFact>.Empty;
 
     /// <summary>All of these are among <see cref="Survey.OwnFacts"/>; none needs to be when left out.</summary>
     /// <exception cref="ArgumentException">An entry is missing or no identity.</exception>
-    public IReadOnlyList<string> OwnFacts
-    {
-        get;
-        init => field = Survey.Codes(value, nameof(OwnFacts));
-    }
+    public IReadOnlyList<string> OwnFacts { get; init => field = Survey.Codes(value, nameof(OwnFacts)); }
     = ValueList<string>.Empty;
 
     /// <summary>The building was finished before this year, 1500 to 2200; any year when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int? BuiltBefore
-    {
-        get;
-        init => field = value is int year ? Guard.Count(year, 1500, 2200, nameof(BuiltBefore)) : null;
-    }
+    public int? BuiltBefore { get; init => field = value is int year ? Guard.Count(year, 1500, 2200, nameof(BuiltBefore)) : null; }
 
     /// <summary>The fixture is older than so many years, 0 to 300; any age when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int? OlderThanYears
-    {
-        get;
-        init => field = value is int years ? Guard.Count(years, 0, 300, nameof(OlderThanYears)) : null;
-    }
+    public int? OlderThanYears { get; init => field = value is int years ? Guard.Count(years, 0, 300, nameof(OlderThanYears)) : null; }
 
     /// <summary>A defect of this kind was found, ready or of one's own; none needs to be when left out.</summary>
     public DefectKind? Defect { get; init; }
 
     /// <summary>More than so many of <see cref="Defect"/>, 0 to 10 000; one is enough when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int? MoreThan
-    {
-        get;
-        init => field = value is int count ? Guard.Count(count, 0, 10_000, nameof(MoreThan)) : null;
-    }
+    public int? MoreThan { get; init => field = value is int count ? Guard.Count(count, 0, 10_000, nameof(MoreThan)) : null; }
 
     /// <summary>
     /// <see cref="Defect"/> is longer or wider than this, more than 0 and at most 5 m; for chips, patches, low spots, cracks, rust, burns.

@@ -26,8 +26,8 @@ public sealed record MaterialIdentification
     /// <exception cref="ArgumentNullException"><paramref name="codes"/> is missing.</exception>
     public MaterialIdentification(IReadOnlyList<string> codes, IReadOnlyList<MaterialSign>? signs = null)
     {
-        known = signs is null ? MaterialSigns.Generic : Guard.List(signs, nameof(signs));
-        Observed = new ValueList<MaterialSign>(Guard.List(codes, nameof(codes)).Distinct(StringComparer.Ordinal).Select(code => Find(code, nameof(codes))).OrderBy(sign => sign.Code, StringComparer.Ordinal));
+        known = signs is null ? MaterialSigns.Generic : Guard.List(signs);
+        Observed = new ValueList<MaterialSign>(Guard.List(codes).Distinct(StringComparer.Ordinal).Select(code => Find(code, nameof(codes))).OrderBy(sign => sign.Code, StringComparer.Ordinal));
         Candidates = new ValueList<MaterialCandidate>(known
             .SelectMany(sign => sign.SpeaksFor.Concat(sign.SpeaksAgainst))
             .Distinct()

@@ -29,12 +29,12 @@ public sealed record MaterialSign
         IReadOnlyList<FixtureMaterial> speaksAgainst,
         Source source)
     {
-        Code = Guard.Named(code, nameof(code));
-        Aid = Guard.Defined(aid, nameof(aid));
-        Observation = Guard.Named(observation, nameof(observation));
-        SpeaksFor = Guard.List(speaksFor, nameof(speaksFor));
-        SpeaksAgainst = Guard.List(speaksAgainst, nameof(speaksAgainst));
-        Source = Guard.NotNull(source, nameof(source));
+        Code = Guard.Named(code);
+        Aid = Guard.Defined(aid);
+        Observation = Guard.Named(observation);
+        SpeaksFor = Guard.List(speaksFor);
+        SpeaksAgainst = Guard.List(speaksAgainst);
+        Source = Guard.NotNull(source);
         if (SpeaksFor.Intersect(SpeaksAgainst).Any() || SpeaksFor.Count + SpeaksAgainst.Count == 0)
         {
             throw new ArgumentException("speaksAgainst names a material that the sign also speaks for, or the sign names none at all.", nameof(speaksAgainst));
