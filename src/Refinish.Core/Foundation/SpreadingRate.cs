@@ -20,7 +20,7 @@ public readonly record struct SpreadingRate : IComparable<SpreadingRate>
     private readonly double perMeter;
 
     private SpreadingRate(double perMeter, string name) =>
-        this.perMeter = Guard.Within(perMeter, Bounds.NotNegative(Measure.SpreadingRate), name);
+        this.perMeter = Guard.Within(perMeter, Bounds.NotNegative(Measure.SpreadingRate), name, name);
 
     /// <summary>Square metres per litre.</summary>
     public double SquareMetersPerLiter => perMeter / SquareMetersPerLiterInSi;

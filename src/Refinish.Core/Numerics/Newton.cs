@@ -25,7 +25,9 @@ internal static class Newton
         where T : struct, ISlopedFunction
     {
         double x = start;
-        while (true)
+
+        // A root of some order takes many steps; beyond a thousand only rounding moves it to and fro.
+        for (int i = 0; i < 1000; i++)
         {
             double value = function.At(x, out double slope);
             if (value < 0)
@@ -52,5 +54,7 @@ internal static class Newton
                 return x;
             }
         }
+
+        return x;
     }
 }

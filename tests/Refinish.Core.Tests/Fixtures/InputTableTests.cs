@@ -291,7 +291,7 @@ public class InputTableTests
     {
         string[] files = Directory.GetFiles(Path.Combine(ReadmeTests.Root(), "src", "Refinish.Core"), record.Name + ".cs", SearchOption.AllDirectories);
         string source = File.ReadAllText(Assert.Single(files)).Replace("\r", string.Empty);
-        Match found = Regex.Match(source, @"((?:    ///[^\n]*\n)+)    public (?:required )?[\w.]+ " + property + @"\n");
+        Match found = Regex.Match(source, @"((?:    ///[^\n]*\n)+)    public (?:required )?[\w.]+ " + property + @"(?: \{|\n)");
         Assert.True(found.Success, record.Name + "." + property);
         XElement comment = XElement.Parse("<c>" + Regex.Replace(found.Groups[1].Value, @"^ +///", string.Empty, RegexOptions.Multiline) + "</c>");
         return Regex.Replace(comment.Element("summary")!.Value, @"\s+", " ");
