@@ -74,7 +74,7 @@ public sealed record SurfacePatch
     public Area CoatedArea => Area.FromSquareMeters(Coated);
 
     /// <summary>The formula of the plain area with its numbers and its source.</summary>
-    public WorkingStep Step => field ??= Trace.Of("patch", plain).Steps.Last();
+    public WorkingStep Step => field ??= LastOf(Trace.Of("patch", plain));
 
     internal double Coated => Left(null, area).Value;
 
@@ -114,4 +114,6 @@ public sealed record SurfacePatch
         Num whole = DevelopedFactor == 1 ? plain : plain * t.Given("k", DevelopedFactor, Measure.Number);
         return openings == 0 ? whole : whole - t.Given("A_open", openings, Measure.Area);
     }
+
+    private static WorkingStep LastOf(Workings workings) => workings.Steps[workings.Steps.Count - 1];
 }

@@ -159,7 +159,7 @@ public class WarmUpTests
             foreach (WorkingStep factor in steps.Where(step => step.Name.StartsWith("coefficient", StringComparison.Ordinal)
                 && step.Name.EndsWith(side, StringComparison.Ordinal)))
             {
-                double zeta = Of("ζ" + factor.Symbol.Substring(1));
+                double zeta = Of(factor.Symbol.Replace(factor.Symbol[0], 'ζ'));
                 sum += factor.Value * Math.Exp(-(zeta * zeta * fourier));
             }
 

@@ -73,7 +73,7 @@ public class CureTableFitTests
 
         Numbers.Near(factor.Residuals.Max(r => Math.Abs(r.DecimalFractions)), factor.LargestResidual.DecimalFractions, 1e-15);
         Numbers.CanBeWritten(arrhenius.Workings(C(22)));
-        Numbers.Close(arrhenius.TimeAt(C(22))!.Value.TotalSeconds, arrhenius.Workings(C(22)).Steps.Last().Value);
+        Numbers.Close(arrhenius.TimeAt(C(22))!.Value.TotalSeconds, arrhenius.Workings(C(22)).Steps[^1].Value);
         Numbers.CanBeWritten(factor.Workings(C(22)));
     }
 

@@ -113,8 +113,8 @@ public class EquivalentAgeTests
         Numbers.CanBeWritten(age.Workings(one, three));
 
         // The sum over a log on plain numbers is the one that is written out.
-        Numbers.Near(whole.TotalSeconds, age.Workings(one, three).Steps.Last().Value, 1e-6);
-        Numbers.Near((reached - one).TotalSeconds, age.WorkingsOfInstant(one, age.Between(one, two)).Steps.Last().Value, 1e-6);
+        Numbers.Near(whole.TotalSeconds, age.Workings(one, three).Steps[^1].Value, 1e-6);
+        Numbers.Near((reached - one).TotalSeconds, age.WorkingsOfInstant(one, age.Between(one, two)).Steps[^1].Value, 1e-6);
         Numbers.CanBeWritten(age.WorkingsOfInstant(one, age.Between(one, two)));
         TimeSpan tooOld = age.Between(one, Five + all) + TimeSpan.FromSeconds(1);
         Assert.Equal(on, age.InstantOf(one, tooOld) is not null);

@@ -41,7 +41,7 @@ public class MeasurementPageTests
         foreach (InputField input in table)
         {
             text.Append("| `").Append(input.Name).Append("` | ").Append(input.Meaning).Append(input.IsWhole ? ", a whole number" : string.Empty)
-                .Append(" | ").Append(input.ToString().Substring(input.Name.Length + 2))
+                .Append(" | ").Append(input.ToString().Replace(input.Name + ": ", string.Empty, StringComparison.Ordinal))
                 .Append(" | ").Append(input.Default is double si ? input.Measure.Format(si) : "has to be given").Append(" |\n");
         }
 
