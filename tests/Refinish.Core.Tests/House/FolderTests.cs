@@ -10,7 +10,7 @@ using Xunit;
 
 namespace Refinish.Tests.House;
 
-/// <summary>A room (namespace) has sub-folders by subject, which are no namespaces: docs/decisions/0031-rooms-inside-rooms.md.</summary>
+/// <summary>A room (namespace) has sub-folders by subject, which are no namespaces: docs/decisions/0011-rooms-inside-rooms.md.</summary>
 public class FolderTests
 {
     private const int MostFiles = 40;
@@ -27,7 +27,7 @@ public class FolderTests
     private static readonly Dictionary<string, string> FolderOfType = Read();
 
     [Fact]
-    [Evidence(Basis.Contract, "decision 31: every type of the compiled assembly is found in the source tree, and its namespace is its room, never its sub-folder")]
+    [Evidence(Basis.Contract, "decision 11: every type of the compiled assembly is found in the source tree, and its namespace is its room, never its sub-folder")]
     public void A_namespace_is_a_room_and_not_a_folder_of_it()
     {
         Type[] types = [.. Library().Where(type => !type.IsNested)];
@@ -37,7 +37,7 @@ public class FolderTests
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "decision 31: the sub-folders of a room use one another without a cycle; what stands at the top of the room is left out")]
+    [Evidence(Basis.Contract, "decision 11: the sub-folders of a room use one another without a cycle; what stands at the top of the room is left out")]
     public void No_sub_folders_of_a_room_use_each_other_in_a_circle()
     {
         (string From, string To, string Why)[] uses =
@@ -60,7 +60,7 @@ public class FolderTests
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "decision 31: a folder that cannot be looked over at a glance is parted by subject")]
+    [Evidence(Basis.Contract, "decision 11: a folder that cannot be looked over at a glance is parted by subject")]
     public void No_folder_is_crowded() =>
         Assert.Empty(Files().GroupBy(Folder).Where(folder => folder.Count() > MostFiles).Select(folder => folder.Key + " has " + folder.Count().ToString(CultureInfo.InvariantCulture) + " files"));
 
