@@ -9,7 +9,7 @@ namespace Refinish;
 /// <see cref="Trace"/> it is plain arithmetic that allocates nothing; with one it also tells how the number was reached.
 /// </summary>
 /// <remarks>
-/// A number made from a <see cref="double"/> has no formula of its own. Beside a number that has one it is written as a plain number.
+/// A number made from a <see cref="double"/> has no formula of its own. In the formula of another it appears as its digits.
 /// </remarks>
 internal readonly struct Num
 {
