@@ -158,6 +158,11 @@ public sealed record CoatDemand
 
     private Num Whole(Trace? t = null)
     {
+        if (t is null && area > 0)
+        {
+            return area;
+        }
+
         Num sum = 0;
         foreach (CoatedSurface one in Surfaces)
         {
@@ -178,7 +183,8 @@ public sealed record CoatDemand
 
     private Num Filling(Trace? t = null) => t.Step("fills the roughness", "V_dead", Measure.Liquid, Balance, Whole(t) * DeadWet(t));
 
-    private Num Aimed(Trace? t = null) => t.Step("aimed at the surfaces", "V_aim", Measure.Liquid, Efficiency, Landing(Wet(t) + DeadWet(t), t));
+    private Num Aimed(Trace? t = null) => t is null && aimed > 0 ? aimed
+        : t.Step("aimed at the surfaces", "V_aim", Measure.Liquid, Efficiency, Landing(Wet(t) + DeadWet(t), t));
 
     private Num BlownOff(Trace? t = null) => t.Step("blown off", "V_over", Measure.Liquid, Balance, Aimed(t) - OnSurface(t) - Filling(t));
 
@@ -192,7 +198,7 @@ public sealed record CoatDemand
 
     private Num Clinging(Trace? t = null) => t.Step("clings to cups and filter", "V_cling", Measure.Liquid, Balance, Poured(t) - Filled(t));
 
-    private Num All(Trace? t = null) => t.Step("to mix", "V_all", Measure.Liquid, Balance, Poured(t) / Rest("u", Losses.UnusedPot, t));
+    private Num All(Trace? t = null) => t is null && all > 0 ? all : t.Step("to mix", "V_all", Measure.Liquid, Balance, Poured(t) / Rest("u", Losses.UnusedPot, t));
 
     private Num Unused(Trace? t = null) => t.Step("thrown away unused", "V_unused", Measure.Liquid, Balance, All(t) - Poured(t));
 

@@ -53,7 +53,7 @@ public class FolderTests
 
         ILookup<string, string> steps = uses.Select(use => (use.From, use.To)).Distinct().ToLookup(use => use.From, use => use.To);
         Dictionary<string, HashSet<string>> reached = steps.ToDictionary(step => step.Key, step => Reached(step.Key, steps));
-        string circles = string.Join('\n', uses
+        string circles = string.Join("\n", uses
             .Where(use => reached.TryGetValue(use.To, out HashSet<string>? back) && back.Contains(use.From))
             .Select(use => use.Why).Distinct().Order(StringComparer.Ordinal));
         Assert.True(circles.Length == 0, circles);

@@ -24,7 +24,7 @@ public sealed record TakenReading
     public TakenReading(string name, Length value, Length plusMinus)
     {
         Name = Guard.Named(name);
-        Value = Guard.Within(value, Lengths, name);
+        Value = Guard.Within(value, Lengths, name, name);
         double error = Guard.Within(plusMinus, LengthErrors);
         PlusMinus = Value == 0 ? 0 : error;
         Measure = Measure.Length;
@@ -47,7 +47,7 @@ public sealed record TakenReading
     public TakenReading(string name, double value)
     {
         Name = Guard.Named(name);
-        Value = Guard.Within(value, Numbers, name);
+        Value = Guard.Within(value, Numbers, name, name);
         Measure = Measure.Number;
     }
 
@@ -59,7 +59,7 @@ public sealed record TakenReading
     public TakenReading(string name, Angle value)
     {
         Name = Guard.Named(name);
-        Value = Guard.Within(value, Angles, name);
+        Value = Guard.Within(value, Angles, name, name);
         Measure = Measure.Angle;
     }
 

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Numerics;
 
 namespace Refinish;
@@ -122,14 +123,15 @@ internal readonly struct Num
     public static Num Max(IReadOnlyList<Num> terms)
     {
         double largest = terms[0].Value;
-        List<Expression> written = [];
+        bool isTraced = false;
         foreach (Num term in terms)
         {
             largest = Math.Max(largest, term.Value);
-            written.Add(term.Formula);
+            isTraced |= term.IsTraced;
         }
 
-        return terms.Count == 1 ? terms[0] : new Num(largest, new ListedExpression("max", [.. written], largest));
+        return terms.Count == 1 ? terms[0]
+            : new Num(largest, isTraced ? new ListedExpression("max", [.. terms.Select(term => term.Formula)], largest) : null);
     }
 
     /// <summary>A definite integral by the 32-point Gauss–Legendre rule.</summary>
