@@ -73,7 +73,8 @@ public sealed record MixtureIndex
         IsWhole ? [Refinish.Cautions.ReadingIsAMoment] : [Refinish.Cautions.LimitUnknown, Refinish.Cautions.ReadingIsAMoment]);
 
     private string Over => readings.Any(reading => reading.Limit is not null)
-        ? " over " + string.Join(" and ", readings.Select(reading => reading.Limit?.Authority).OfType<string>().Distinct(StringComparer.Ordinal))
+        ? " over " + string.Join(" and ",
+            readings.Select(reading => reading.Limit?.Authority).OfType<string>().Distinct(StringComparer.Ordinal))
         : string.Empty;
 
     private bool IsWhole => readings.All(reading => reading.OfLimit is not null);

@@ -25,9 +25,11 @@ public sealed record CoatingLayer
         Product = Guard.NotNull(product);
         product.CheckConsistency();
         Guard.Within(product.VolumeSolids, Bounds.Positive(Measure.Percent, 1), nameof(product) + "." + nameof(product.VolumeSolids));
-        this.dryFilmPerCoat = Guard.Within(dryFilmPerCoat, Bounds.Between(product.MinimumDryFilm.Meters, product.MaximumDryFilm.Meters, Measure.Film));
+        this.dryFilmPerCoat =
+            Guard.Within(dryFilmPerCoat, Bounds.Between(product.MinimumDryFilm.Meters, product.MaximumDryFilm.Meters, Measure.Film));
         Coats = Guard.Count(coats, 1, 10);
-        this.reducer = Guard.Within(reducer, Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent));
+        this.reducer = Guard.Within(reducer,
+            Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent));
     }
 
     /// <summary>The product.</summary>

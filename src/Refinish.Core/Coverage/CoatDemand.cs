@@ -188,7 +188,8 @@ public sealed record CoatDemand
 
     private Num BlownOff(Trace? t = null) => t.Step("blown off", "V_over", Measure.Liquid, Balance, Aimed(t) - OnSurface(t) - Filling(t));
 
-    private Num ThroughGun(Trace? t = null) => t.Step("through the gun", "V_gun", Measure.Liquid, Balance, Aimed(t) / Rest("o", Losses.EdgeOverspray, t));
+    private Num ThroughGun(Trace? t = null) =>
+        t.Step("through the gun", "V_gun", Measure.Liquid, Balance, Aimed(t) / Rest("o", Losses.EdgeOverspray, t));
 
     private Num PastEdges(Trace? t = null) => t.Step("past the edges", "V_edge", Measure.Liquid, Balance, ThroughGun(t) - Aimed(t));
 
@@ -198,18 +199,21 @@ public sealed record CoatDemand
 
     private Num Clinging(Trace? t = null) => t.Step("clings to cups and filter", "V_cling", Measure.Liquid, Balance, Poured(t) - Filled(t));
 
-    private Num All(Trace? t = null) => t is null && all > 0 ? all : t.Step("to mix", "V_all", Measure.Liquid, Balance, Poured(t) / Rest("u", Losses.UnusedPot, t));
+    private Num All(Trace? t = null) =>
+        t is null && all > 0 ? all : t.Step("to mix", "V_all", Measure.Liquid, Balance, Poured(t) / Rest("u", Losses.UnusedPot, t));
 
     private Num Unused(Trace? t = null) => t.Step("thrown away unused", "V_unused", Measure.Liquid, Balance, All(t) - Poured(t));
 
     /// <summary>A further coat finds the roughness filled.</summary>
     private Num Further(Trace? t) => t.Step("to mix for a further coat", "V_next", Measure.Liquid, Balance,
-        ((Landing(Wet(t), t) / Rest("o", Losses.EdgeOverspray, t)) + Hose(t)) / Rest("w", Losses.Residue, t) / Rest("u", Losses.UnusedPot, t));
+        ((Landing(Wet(t), t) / Rest("o", Losses.EdgeOverspray, t)) + Hose(t)) / Rest("w", Losses.Residue, t) / Rest("u", Losses.UnusedPot,
+            t));
 
     private Num AllCoats(Trace? t = null) => t.Step("to mix for all coats", "V_coats", Measure.Liquid, Balance,
         All(t) + ((t.Given("n", Layer.Coats, Measure.Number) - 1) * Further(t)));
 
-    private Num Parts(Trace? t = null) => t.Step("all parts, without the reducer", "V_mix", Measure.Liquid, Balance, All(t) / (1 + Reducer(t)));
+    private Num Parts(Trace? t = null) =>
+        t.Step("all parts, without the reducer", "V_mix", Measure.Liquid, Balance, All(t) / (1 + Reducer(t)));
 
     private Num Used(Trace? t = null) => t.Step("part that becomes film", "η", Measure.Percent, Balance, OnSurface(t) / All(t));
 
@@ -218,14 +222,16 @@ public sealed record CoatDemand
     private Num Practical(Trace? t = null) => t.Step("practical spreading rate", "SR_p", Measure.SpreadingRate, Balance, Whole(t) / All(t));
 
     private Num Spraying(Trace? t = null) => t.Step("spraying time", "t_spray", Measure.Minutes, Rate, ThroughGun(t)
-        / (t.Given("Q_gun", Gun.FluidRate.CubicMetersPerSecond, Measure.FluidRate) * t.Given("d", Gun.TriggerFraction.DecimalFractions, Measure.Percent)));
+        / (t.Given("Q_gun", Gun.FluidRate.CubicMetersPerSecond, Measure.FluidRate) * t.Given("d", Gun.TriggerFraction.DecimalFractions,
+            Measure.Percent)));
 
     private Num Landing(Num film, Trace? t)
     {
         Num sum = 0;
         foreach (CoatedSurface one in Surfaces)
         {
-            sum += AreaOf(one, t) * film / t.Given("TE", (one.TransferEfficiency ?? Gun.TransferEfficiency).DecimalFractions, Measure.Percent);
+            sum += AreaOf(one, t) * film / t.Given("TE", (one.TransferEfficiency ?? Gun.TransferEfficiency).DecimalFractions,
+                Measure.Percent);
         }
 
         return sum;

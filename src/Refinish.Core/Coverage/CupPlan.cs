@@ -194,7 +194,8 @@ public sealed record CupPlan
         if (PotLife is TimeSpan life)
         {
             TimeFor(life, t);
-            t.Step("most that is sprayed in that time", "V_t", Measure.Liquid, Rule, t.Given("Q", use, Measure.FluidRate) * Num.Max(0, TimeFor(life, t)));
+            t.Step("most that is sprayed in that time", "V_t", Measure.Liquid, Rule,
+                t.Given("Q", use, Measure.FluidRate) * Num.Max(0, TimeFor(life, t)));
         }
 
         if (IsPossible)
@@ -264,14 +265,16 @@ public sealed record CupPlan
         (t.Given("s", Rules.PotLifeShare.DecimalFractions, Measure.Percent) * t.Given("t_pot", life.TotalSeconds, Measure.Minutes))
         - t.Given("t_ind", Induction.TotalSeconds, Measure.Minutes) - t.Given("t_mix", Rules.MixingTime.TotalSeconds, Measure.Minutes));
 
-    private Num All(Trace? t) => t is null ? mixed : t.Step("mixed in all", "V_all", Measure.Liquid, Balance, Num.Sum(Batches.Select(batch =>
+    private Num All(Trace? t) =>
+        t is null ? mixed : t.Step("mixed in all", "V_all", Measure.Liquid, Balance, Num.Sum(Batches.Select(batch =>
         t.Given("n", batch.Graduations, Measure.Number) * t.Given("g", batch.Cup.Step, Measure.Liquid))));
 
     private Num DeliveredOf(Trace? t = null) => t.Step("delivered", "V_del", Measure.Liquid, Balance,
         All(t) - (t.Given("r", Rules.Residue.CubicMeters, Measure.Liquid) * t.Given("N", Batches.Count, Measure.Number)));
 
     private Num Beyond(Trace? t = null) =>
-        t.Step("delivered beyond the need", "V_x", Measure.Liquid, Balance, Num.Max(0, DeliveredOf(t) - t.Given("V_need", need, Measure.Liquid)));
+        t.Step("delivered beyond the need", "V_x", Measure.Liquid, Balance,
+            Num.Max(0, DeliveredOf(t) - t.Given("V_need", need, Measure.Liquid)));
 
     private Num Unneeded(Trace? t = null) =>
         t.Step("mixed and not needed", "V_w", Measure.Liquid, Balance, Num.Max(0, All(t) - t.Given("V_need", need, Measure.Liquid)));

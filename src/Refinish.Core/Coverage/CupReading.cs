@@ -146,7 +146,8 @@ public sealed record CupReading
 
     private Num Graduations(Trace? t) => t.Given("g", graduation, Measure.Liquid);
 
-    private Num VolumeOf(int part, Trace? t) => t is null ? VolumeOf(part) : t.Given("V_" + ReactiveGroups.Letter(part), VolumeOf(part), Measure.Liquid);
+    private Num VolumeOf(int part, Trace? t) =>
+        t is null ? VolumeOf(part) : t.Given("V_" + ReactiveGroups.Letter(part), VolumeOf(part), Measure.Liquid);
 
     private Num Share(int part, Trace? t) => t is null
         ? Cup.Product.ShareOf(part) : t.Given("f_" + ReactiveGroups.Letter(part), Cup.Product.ShareOf(part), Measure.Percent);

@@ -56,7 +56,8 @@ public sealed record MeasuredTransfer
 
         // Up to the last digits, so that a coat of which all landed is one.
         Guard.Rule(
-            Share().Value <= 1 + 1e-12, nameof(sprayed), this.sprayed, Measure.Liquid, "at least what lies on the area and passed its edges, ",
+            Share().Value <= 1 + 1e-12, nameof(sprayed), this.sprayed, Measure.Liquid,
+                "at least what lies on the area and passed its edges, ",
             Landed().Value / (1 - edge));
     }
 
@@ -94,13 +95,15 @@ public sealed record MeasuredTransfer
     /// <summary>The efficiency with the volumes, in metric units.</summary>
     /// <returns>Text such as <c>55.6 %: 183 mL of 330 mL became film</c>.</returns>
     public override string ToString() =>
-        Measure.Percent.Format(Share().Value, DisplayUnits.Si, 3) + ": " + Measure.Liquid.Format(Landed().Value, DisplayUnits.Si, 3) + " of "
+        Measure.Percent.Format(Share().Value, DisplayUnits.Si, 3) + ": " + Measure.Liquid.Format(Landed().Value, DisplayUnits.Si, 3)
+            + " of "
         + Measure.Liquid.Format(sprayed, DisplayUnits.Si, 3) + " became film";
 
     private Num Wet(Trace? t) => t.Step("wet film", "WFT", Measure.Film, Balance, FilmKernel.WetFilm(
         t.Given("DFT", dry, Measure.Film), t.Given("VS", solids, Measure.Percent), t.Given("R", reducer, Measure.Percent)));
 
-    private Num Landed(Trace? t = null) => t.Step("became film", "V_film", Measure.Liquid, Balance, t.Given("A", area, Measure.Area) * Wet(t));
+    private Num Landed(Trace? t = null) =>
+        t.Step("became film", "V_film", Measure.Liquid, Balance, t.Given("A", area, Measure.Area) * Wet(t));
 
     private Num Aimed(Trace? t) => t.Step("aimed at the piece", "V_aim", Measure.Liquid, Balance,
         t.Given("V_gun", sprayed, Measure.Liquid) * (1 - t.Given("o", edge, Measure.Percent)));

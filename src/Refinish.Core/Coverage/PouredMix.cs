@@ -38,7 +38,8 @@ public sealed record PouredMix
         Product = Guard.NotNull(product);
         product.CheckConsistency();
         this.total = Guard.Within(total, Bounds.Positive(Measure.Liquid, 0.1));
-        this.reducer = Guard.Within(reducer, Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent));
+        this.reducer = Guard.Within(reducer,
+            Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent));
         Parts = ValueList<PouredPart>.Owning(Pour());
     }
 

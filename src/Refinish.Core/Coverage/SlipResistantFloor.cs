@@ -81,8 +81,10 @@ public sealed record SlipResistantFloor
     /// <summary>Embedment and covered part against the usual bands, from memory: a starting point for a test panel, not a criterion of slip.</summary>
     public IReadOnlyList<LimitComparison> Bands => new ValueList<LimitComparison>(
     [
-        new("embedment of the grains", Embedding, 0.4, LimitSense.AtLeast, Measure.Percent, Band, Embedding < 0.4 ? "Lay another coat over them or take finer grains; they would break out." : null),
-        new("embedment of the grains", Embedding, 0.7, LimitSense.AtMost, Measure.Percent, Band, Embedding > 0.7 ? "Take coarser grains or fewer coats over them; they would be buried." : null),
+        new("embedment of the grains", Embedding, 0.4, LimitSense.AtLeast, Measure.Percent, Band, Embedding < 0.4
+            ? "Lay another coat over them or take finer grains; they would break out." : null),
+        new("embedment of the grains", Embedding, 0.7, LimitSense.AtMost, Measure.Percent, Band, Embedding > 0.7
+            ? "Take coarser grains or fewer coats over them; they would be buried." : null),
         new("part of the floor under grains", Fraction, 0.1, LimitSense.AtLeast, Measure.Percent, Band, Fraction < 0.1 ? "Broadcast more." : null),
         new("part of the floor under grains", Fraction, 0.35, LimitSense.AtMost, Measure.Percent, Band, Fraction > 0.35 ? "Broadcast less; the floor would be hard to clean." : null),
     ]);
@@ -120,7 +122,8 @@ public sealed record SlipResistantFloor
 
     private Num Embedded(Trace? t = null) => t.Step("embedment", "e", Measure.Percent, Sphere, t.Given("h", film, Measure.Film) / Grain(t));
 
-    private Num Proud(Trace? t = null) => t.Step("stands out", "s", Measure.Film, Sphere, Num.Max(0, Grain(t) - t.Given("h", film, Measure.Film)));
+    private Num Proud(Trace? t = null) =>
+        t.Step("stands out", "s", Measure.Film, Sphere, Num.Max(0, Grain(t) - t.Given("h", film, Measure.Film)));
 
     private Num Added(Trace? t = null) => t.Step("surface added", "a", Measure.Percent, Sphere, Grains(t) * Num.Pi * Num.Square(Proud(t)));
 

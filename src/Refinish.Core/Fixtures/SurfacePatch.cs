@@ -82,11 +82,11 @@ public sealed record SurfacePatch
     /// <param name="other">The patch to compare with.</param>
     /// <returns><see langword="true"/> when they are alike.</returns>
     public bool Equals(SurfacePatch? other) =>
-        other is not null && Name == other.Name && Zone == other.Zone && area.Equals(other.area) && slope.Value.Equals(other.slope.Value)
+        other is not null && Zone == other.Zone && area.Equals(other.area) && Name == other.Name && slope.Value.Equals(other.slope.Value)
         && relativeError.Equals(other.relativeError) && openings.Equals(other.openings) && DevelopedFactor.Equals(other.DevelopedFactor);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((StringComparer.Ordinal.GetHashCode(Name) * 31) + area.GetHashCode());
+    public override int GetHashCode() => unchecked(((int)Zone * 31) + area.GetHashCode());
 
     /// <summary>The name, what gets coated, the zone and the slope in one line, in metric units.</summary>
     /// <returns>Text such as <c>both side walls: 0.64839 m² of Wall at 81.418°</c>.</returns>

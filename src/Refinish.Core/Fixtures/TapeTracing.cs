@@ -18,7 +18,9 @@ internal static class TapeTracing
     public static Num Lying(this Trace? trace, double slope) =>
         slope == 0 ? 0 : slope == Math.PI / 2 ? trace.Pi() / 2 : trace.Given("φ", slope, Measure.Angle);
 
-    /// <summary>A sum over the entries of a list, which allocates nothing without a trace; entries of no part in it are not written.</summary>
+    /// <summary>
+    /// A sum over the entries of a list, which allocates nothing without a trace; entries of no part in it are not written.
+    /// </summary>
     public static Num Total<T, TState>(this IReadOnlyList<T> list, TState state, Func<TState, T, int, Num> term)
     {
         Num sum = 0;

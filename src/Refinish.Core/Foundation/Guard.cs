@@ -11,8 +11,8 @@ namespace Refinish;
 
 /// <summary>
 /// The one place where arguments are checked. Every refusal names the parameter, the value with its unit and the allowed range; NaN and the
-/// infinities are always refused. The overloads hand back the value in SI. The compiler names the argument: a parameter by the text that is handed
-/// in, an input of an init accessor by its property.
+/// infinities are always refused. The overloads hand back the value in SI. The compiler names the argument: a parameter by the text that is
+/// handed in, an input of an init accessor by its property.
 /// </summary>
 internal static class Guard
 {
@@ -145,7 +145,8 @@ internal static class Guard
         value >= minimum && value <= maximum
             ? value
             : throw new ArgumentOutOfRangeException(
-                NameOf(name, member), value.ToString(CultureInfo.InvariantCulture), Miscounted(value, minimum, maximum, NameOf(name, member)));
+                NameOf(name, member), value.ToString(CultureInfo.InvariantCulture),
+                    Miscounted(value, minimum, maximum, NameOf(name, member)));
 
     public static T Defined<T>(T value, [TextOf(nameof(value))] string name = "", [Caller] string member = "")
         where T : struct, Enum

@@ -88,7 +88,8 @@ public sealed record CrossCut
     /// <returns>The comparison, on the digits of the grades: 5 for 5B.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public LimitComparison Against(AdhesionGrade least) => new(
-        "cross-cut adhesion grade, ASTM D3359 B", (int)Grade, (int)Guard.Defined(least), LimitSense.AtLeast, Measure.Number, Astm, "find out which layer parted; strip and prepare again");
+        "cross-cut adhesion grade, ASTM D3359 B", (int)Grade, (int)Guard.Defined(least), LimitSense.AtLeast, Measure.Number, Astm,
+            "find out which layer parted; strip and prepare again");
 
     /// <summary>The grades in one line.</summary>
     /// <returns>Text such as <c>3 % removed: 4B (ASTM D3359 B), class 1 (ISO 2409)</c>.</returns>

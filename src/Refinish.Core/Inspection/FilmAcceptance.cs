@@ -38,7 +38,8 @@ public sealed record FilmAcceptance
     public FilmAcceptance(FilmSpecification specification, IEnumerable<Length> spots)
     {
         Specification = Guard.NotNull(specification);
-        this.spots = new ValueList<double>(Guard.List(spots, 1).Select(spot => Guard.Within(spot, Bounds.Positive(Measure.Film, 5e-3), nameof(spots))));
+        this.spots = new ValueList<double>(Guard.List(spots, 1).Select(spot =>
+            Guard.Within(spot, Bounds.Positive(Measure.Film, 5e-3), nameof(spots))));
         Comparisons = new ValueList<LimitComparison>(Compare());
     }
 

@@ -26,7 +26,8 @@ public sealed record FilmSpot
     public FilmSpot(string place, IEnumerable<Length> readings)
     {
         Place = Guard.Named(place);
-        this.readings = new(Guard.List(readings, 3).Select(one => Guard.Within(one, Bounds.NotNegative(Measure.Film, 10e-3), nameof(readings))));
+        this.readings = new(Guard.List(readings, 3).Select(one =>
+            Guard.Within(one, Bounds.NotNegative(Measure.Film, 10e-3), nameof(readings))));
     }
 
     /// <summary>Where it is.</summary>

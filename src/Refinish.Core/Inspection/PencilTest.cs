@@ -26,7 +26,8 @@ public sealed record PencilTest
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public PencilTest(IEnumerable<(PencilGrade Pencil, PencilMark Mark)> marks)
     {
-        this.marks = new(Guard.List(marks, 1).Select(one => (Guard.Defined(one.Pencil, nameof(marks)), Guard.Defined(one.Mark, nameof(marks)))).OrderBy(one => one.Item1));
+        this.marks = new(Guard.List(marks, 1).Select(one =>
+            (Guard.Defined(one.Pencil, nameof(marks)), Guard.Defined(one.Mark, nameof(marks)))).OrderBy(one => one.Item1));
         if (this.marks.Select(one => one.Pencil).Distinct().Count() != this.marks.Count)
         {
             throw new ArgumentException(nameof(marks) + " has a pencil twice; give each pencil once, with the worst of its marks.", nameof(marks));

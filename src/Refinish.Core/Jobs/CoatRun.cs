@@ -184,7 +184,8 @@ public sealed class CoatRun
 
     private Num TimeTaken(Trace? t) => t.Step("time for the coat", "t_coat", Measure.Minutes, Clock,
         t.Given("t_ind", (InCup.Induction ?? TimeSpan.Zero).TotalSeconds, Measure.Minutes)
-        + (t.Given("n", Math.Max(1, Cups.Batches.Count), Measure.Number) * t.Given("t_mix", Cups.Rules.MixingTime.TotalSeconds, Measure.Minutes))
+        + (t.Given("n", Math.Max(1, Cups.Batches.Count), Measure.Number) * t.Given("t_mix", Cups.Rules.MixingTime.TotalSeconds,
+            Measure.Minutes))
         + t.Given("t_spray", SprayTime.TotalSeconds, Measure.Minutes));
 
     private Num SolventOff(Trace? t = null)

@@ -25,7 +25,8 @@ public sealed record DayRequest
     /// <exception cref="ArgumentOutOfRangeException">A date is not in the years 1900 to 2300.</exception>
     public DayRequest(IEnumerable<DateTime> days, IEnumerable<string> operations)
     {
-        Days = new ValueList<DateTime>(Guard.List(days, 1).Select(day => DateTime.SpecifyKind(day, DateTimeKind.Unspecified)).Distinct().OrderBy(day => day));
+        Days = new ValueList<DateTime>(Guard.List(days, 1).Select(day =>
+            DateTime.SpecifyKind(day, DateTimeKind.Unspecified)).Distinct().OrderBy(day => day));
         foreach (DateTime day in Days)
         {
             Guard.Count(day.Year, 1900, 2300, nameof(days));

@@ -42,7 +42,8 @@ public sealed record OperationChange
     /// <param name="after">Identifier of the operation after which it stands; <see langword="null"/> for the beginning.</param>
     /// <returns>The change.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="operation"/> is missing.</exception>
-    public static OperationChange Add(Operation operation, string? after) => new(OperationChangeKind.Add, null, Guard.NotNull(operation), after);
+    public static OperationChange Add(Operation operation, string? after) =>
+        new(OperationChangeKind.Add, null, Guard.NotNull(operation), after);
 
     /// <summary>Puts an operation in the place of another and keeps the waits that name it.</summary>
     /// <param name="id">Identifier of the one that goes.</param>

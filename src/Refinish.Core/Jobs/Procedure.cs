@@ -175,10 +175,12 @@ public sealed class Procedure
     {
         Workings?[] parts =
         [
-            Fixture.Fixture.Workings(), Filler.Items.Count > 0 ? Filler.Workings() : null, ColourChange?.Workings(), Hiding?.Plan?.Workings(),
+            Fixture.Fixture.Workings(), Filler.Items.Count > 0
+                ? Filler.Workings() : null, ColourChange?.Workings(), Hiding?.Plan?.Workings(),
             SlipFloor?.Workings(),
         ];
-        return Fixture.Zones is null && Fixture.ShareFraction == 1 ? Trace.Of(Fixture.Name, parts) : Trace.Of(Fixture.Name, parts, t => t.Step(
+        return Fixture.Zones is null && Fixture.ShareFraction == 1
+            ? Trace.Of(Fixture.Name, parts) : Trace.Of(Fixture.Name, parts, t => t.Step(
             "area of this entry", "A", Measure.Area, Source.Supplied("the zones and the share of the fixture"),
             t.Given("A_zones", area / Fixture.ShareFraction, Measure.Area) * t.Given("s", Fixture.ShareFraction, Measure.Percent)));
     }

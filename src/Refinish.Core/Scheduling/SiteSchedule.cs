@@ -32,7 +32,8 @@ public sealed record SiteSchedule
         + "W waits for working hours and so as not to come early, N nights and days off within interruptible work");
 
     private static readonly Source Search = Source.Published(
-        "De Reyck and Herroelen, European Journal of Operational Research 111 (1998)", "branch and bound on precedence; bound proved by search");
+        "De Reyck and Herroelen, European Journal of Operational Research 111 (1998)",
+            "branch and bound on precedence; bound proved by search");
 
     private readonly ValueList<PlannedStep> steps;
     private readonly Cache cache = new();

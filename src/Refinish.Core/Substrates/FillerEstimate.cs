@@ -29,7 +29,8 @@ public sealed record FillerEstimate
     public FillerEstimate(IReadOnlyList<Defect> defects, FillerPolicy policy)
     {
         Policy = Guard.NotNull(policy);
-        Items = Guard.List(Guard.List(defects).Select(defect => new FillerVolume(defect, policy)).Where(item => item.IsFilled), name: nameof(defects));
+        Items = Guard.List(Guard.List(defects).Select(defect => new FillerVolume(defect, policy)).Where(item => item.IsFilled),
+            name: nameof(defects));
         NotFilled = Guard.List(defects.Where(defect => defect.CavityUnder(policy) is null), name: nameof(defects));
         volume = Items.Sum(item => item.Mixed.CubicMeters);
         density = policy.Product.MixedDensity.KilogramsPerCubicMeter;
@@ -77,11 +78,13 @@ public sealed record FillerEstimate
     private Num Total(Trace? t) => t is null ? volume : t.Step("filler to mix in all", "V_mix", Measure.Liquid, Summed,
         Num.Sum(Items.Select((item, i) => t.Given("V_" + Figures.Fixed(i + 1, 0), item.Mixed.CubicMeters, Measure.Liquid))));
 
-    private Num MixMass(Trace? t = null) => t.Step("mass of the mix", "m", Measure.Mass, Definition, Total(t) * t.Given("ρ", density, Measure.Density));
+    private Num MixMass(Trace? t = null) =>
+        t.Step("mass of the mix", "m", Measure.Mass, Definition, Total(t) * t.Given("ρ", density, Measure.Density));
 
     private Num Resin(Trace? t = null) => t.Step("resin", "m_r", Measure.Mass, Definition, MixMass(t) / (1 + Hardening(t)));
 
-    private Num Hardener(Trace? t = null) => t.Step("hardener", "m_h", Measure.Mass, Definition, MixMass(t) * Hardening(t) / (1 + Hardening(t)));
+    private Num Hardener(Trace? t = null) =>
+        t.Step("hardener", "m_h", Measure.Mass, Definition, MixMass(t) * Hardening(t) / (1 + Hardening(t)));
 
     private Num Hardening(Trace? t) => t.Given("r", ratio, Measure.Percent);
 }

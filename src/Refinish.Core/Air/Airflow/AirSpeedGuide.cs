@@ -71,7 +71,8 @@ public sealed record AirSpeedGuide
     /// <param name="speed">The speed, 0 or more.</param>
     /// <returns>One or two comparisons; one that cannot be judged when the guide has neither end.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="speed"/> is negative.</exception>
-    public IReadOnlyList<LimitComparison> Compare(Speed speed) => Compare(Guard.Within(speed, Bounds.NotNegative(Measure.AirSpeed)), null, null);
+    public IReadOnlyList<LimitComparison> Compare(Speed speed) =>
+        Compare(Guard.Within(speed, Bounds.NotNegative(Measure.AirSpeed)), null, null);
 
     /// <summary>The name and the speeds.</summary>
     /// <returns>Text such as <c>vapour in an exhaust duct: 5.08 m/s to 10.16 m/s</c>.</returns>

@@ -4,7 +4,9 @@ using Refinish.Coatings;
 
 namespace Refinish.Air;
 
-/// <summary>The sum over substances of volume fraction over limit: Le Chatelier's for flammability, the mixture index for exposure.</summary>
+/// <summary>
+/// The sum over substances of volume fraction over limit: Le Chatelier's for flammability, the mixture index for exposure.
+/// </summary>
 /// <param name="study">The room and what is released in it.</param>
 /// <param name="limits">Per substance, the limit by volume; infinite where none applies: a vapour that does not burn, or water.</param>
 /// <param name="window">The length of the window whose average counts.</param>

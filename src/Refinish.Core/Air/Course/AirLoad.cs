@@ -77,12 +77,12 @@ internal sealed class AirLoad
     /// <summary>Mass of one substance from each term.</summary>
     public double[] Masses(int substance) => masses[substance];
 
-    /// <summary>The same with its derivation.</summary>
-    public Num[] Masses(Solvent solvent, Trace t) => [.. Terms.Select((term, i) =>
+    /// <summary>The same with its derivation; the mark tells rooms apart where a person works in several.</summary>
+    public Num[] Masses(Solvent solvent, Trace t, string mark = "") => [.. Terms.Select((term, i) =>
         term.Emission.Solvents.FirstOrDefault(one => string.Equals(one.Solvent.CasNumber, solvent.CasNumber, StringComparison.Ordinal))
             is SolventShare share
             ? t.Step(
-                solvent.Name + " from " + term.Name, "m_" + Numbering.Number(i), Measure.Mass, Shares,
+                solvent.Name + " from " + term.Name, "m_" + Numbering.Number(i) + mark, Measure.Mass, Shares,
                 term.Mass(i, share, Emission.ShareSum(term.Emission.Solvents, t), t))
             : 0)];
 

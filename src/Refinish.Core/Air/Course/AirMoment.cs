@@ -1,6 +1,8 @@
 namespace Refinish.Air;
 
-/// <summary>A moment, or a window that ends there, with the airborne part of each term then, or its time integral over the window.</summary>
+/// <summary>
+/// A moment, or a window that ends there, with the airborne part of each term then, or its time integral over the window.
+/// </summary>
 internal sealed class AirMoment(double at, double[] parts)
 {
     public double At => at;

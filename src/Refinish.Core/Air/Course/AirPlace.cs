@@ -51,7 +51,8 @@ internal abstract class AirPlace(AirStudy study)
             return new((window > 0 ? Spread(sum, over) : Mixed(sum)).Value, worst.At);
         }
 
-        public override Num At(TermWeights weights, double time, Trace? t = null) => Mixed(Study.Shapes.Answers.Moment(weights, time, t), t);
+        public override Num At(TermWeights weights, double time, Trace? t = null) =>
+            Mixed(Study.Shapes.Answers.Moment(weights, time, t), t);
 
         private protected override Num Over(TermWeights weights, double from, double to, Num spread, Trace? t) =>
             Spread(Study.Shapes.Answers.Dose(weights, from, to, t), spread, t);

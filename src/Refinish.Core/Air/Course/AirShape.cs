@@ -2,7 +2,10 @@ using System.Collections.Generic;
 
 namespace Refinish.Air;
 
-/// <summary>One shape over time: when its sum peaks and over which windows it is worst, with the airborne part of each term there. Found when asked for.</summary>
+/// <summary>
+/// One shape over time: when its sum peaks and over which windows it is worst, with the airborne part of each term there. Found when asked
+/// for.
+/// </summary>
 internal sealed class AirShape(AirShapes owner, double[] weights)
 {
     private readonly Dictionary<double, AirMoment> found = [];

@@ -41,11 +41,13 @@ internal static class ExposureComparisons
 
     /// <summary>A substance for which the set has no eight-hour limit.</summary>
     public static ExposureComparison Unlimited(string of, Solvent solvent, double average, LimitSet limits) => new(
-        solvent, null, Compare(of + solvent.Name + ", 8-hour average, no limit in " + limits.Name, average, null, Missing, limits.Whose, LookUp));
+        solvent, null, Compare(of + solvent.Name + ", 8-hour average, no limit in " + limits.Name, average, null, Missing, limits.Whose,
+            LookUp));
 
     /// <summary>A part of the air against a limit.</summary>
     public static LimitComparison Compare(string subject, double value, double? limit, Source source, string whose, string? remedy) =>
-        new(subject, value, limit, LimitSense.AtMost, Measure.PartsPerMillion, source, remedy) { Digits = AirStudy.ScreeningDigits, Whose = whose };
+        new(subject, value, limit, LimitSense.AtMost, Measure.PartsPerMillion, source, remedy) { Digits = AirStudy.ScreeningDigits,
+            Whose = whose };
 
     /// <summary>The cautions of a study: first those that its numbers call for.</summary>
     public static IReadOnlyList<Caution> Cautions(AirStudy study)
@@ -54,7 +56,8 @@ internal static class ExposureComparisons
         return new ValueList<Caution>(
         [
             .. When(study.Changes == 0, Refinish.Cautions.NoAirflow),
-            .. study.FlammableLimit.Outcome == ComparisonOutcome.Beyond ? [Refinish.Cautions.Flammable] : When(near, Refinish.Cautions.NearFlammable),
+            .. study.FlammableLimit.Outcome == ComparisonOutcome.Beyond
+                ? [Refinish.Cautions.Flammable] : When(near, Refinish.Cautions.NearFlammable),
             .. When(study.Saturation.Any(one => one.Outcome == ComparisonOutcome.Beyond), Refinish.Cautions.BeyondSaturation),
             .. When(study.Exposure.Any(IsImmediatelyDangerous), Refinish.Cautions.ImmediatelyDangerous),
             .. When(

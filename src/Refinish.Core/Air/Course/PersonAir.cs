@@ -126,7 +126,7 @@ internal sealed class PersonAir
             return 0;
         }
 
-        TermWeights masses = t is null ? load.Masses(substance) : load.Masses(solvent, t);
+        TermWeights masses = t is null ? load.Masses(substance) : load.Masses(solvent, t, answers.RoomMark);
         return answers.Dose(masses, stay.From.TotalSeconds, stay.Until.TotalSeconds, t)
             / (stay.Study.Volume(t) * t.Given("T_avg", AirStudy.EightHours, Measure.Hours));
     }

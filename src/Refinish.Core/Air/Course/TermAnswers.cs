@@ -102,6 +102,9 @@ internal sealed class TermAnswers
             : t.Step("time integral of that part up to t_" + end, "U_" + Numbering.Number(i) + end + mark, Measure.Minutes, Box, part);
     }
 
+    /// <summary>What sets the symbols of this room apart from those of others; may be empty.</summary>
+    public string RoomMark => mark;
+
     private RoomTerm Term(int i, Trace? t = null) => line.Term(i, t.Given(symbol, changes, Measure.AirChanges), t);
 
     private string Mark(int i) => Numbering.Number(i) + mark;

@@ -1,14 +1,14 @@
 namespace Refinish.Air;
 
 /// <summary>
-/// Two well-mixed zones in SI: the near field around the source, N, and the rest of the room, F, which the fresh air flushes.
-/// V_N dC_N/dt = G + β (C_F − C_N), V_F dC_F/dt = β (C_N − C_F) − F C_F.
+/// Two well-mixed zones in SI: the near field around the source, N, and the rest of the room, F, which the fresh air flushes. V_N dC_N/dt =
+/// G + β (C_F − C_N), V_F dC_F/dt = β (C_N − C_F) − F C_F.
 /// </summary>
 /// <remarks>
-/// With p = β/V_N, r = β/V_F and q = (β + F)/V_F the rates are the roots of μ² − (p + q) μ + p F/V_F = 0, both real and not negative.
-/// A unit of mass released in the near field gives C_N = a₁ e^(−μ₁t) + a₂ e^(−μ₂t) with a₁ = (μ₁ − q)/((μ₁ − μ₂) V_N),
-/// a₂ = (q − μ₂)/((μ₁ − μ₂) V_N), and C_F = c (e^(−μ₂t) − e^(−μ₁t)) with c = β/(V_N V_F (μ₁ − μ₂)). So each zone is a sum of two one-box rooms with air changes μ₁ and μ₂.
-/// Differences that would cancel are written by (μ − p)(μ − q) = p r.
+/// With p = β/V_N, r = β/V_F and q = (β + F)/V_F the rates are the roots of μ² − (p + q) μ + p F/V_F = 0, both real and not negative. A
+/// unit of mass released in the near field gives C_N = a₁ e^(−μ₁t) + a₂ e^(−μ₂t) with a₁ = (μ₁ − q)/((μ₁ − μ₂) V_N), a₂ = (q − μ₂)/((μ₁ −
+/// μ₂) V_N), and C_F = c (e^(−μ₂t) − e^(−μ₁t)) with c = β/(V_N V_F (μ₁ − μ₂)). So each zone is a sum of two one-box rooms with air changes
+/// μ₁ and μ₂. Differences that would cancel are written by (μ − p)(μ − q) = p r.
 /// </remarks>
 internal sealed class Zones
 {

@@ -82,7 +82,8 @@ public abstract record Emission
         t.Given("w", share.Solvent.Name, share.MassFraction.DecimalFractions, Measure.Percent);
 
     private protected static double BlendDensity(IReadOnlyList<SolventShare> solvents) =>
-        ShareSum(solvents).Value / solvents.Sum(share => share.MassFraction.DecimalFractions / share.Solvent.Density.KilogramsPerCubicMeter);
+        ShareSum(solvents).Value / solvents.Sum(share =>
+            share.MassFraction.DecimalFractions / share.Solvent.Density.KilogramsPerCubicMeter);
 
     private protected static IReadOnlyList<SolventShare> CheckedShares(IReadOnlyList<SolventShare> value, string name)
     {

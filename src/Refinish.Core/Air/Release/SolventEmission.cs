@@ -6,13 +6,13 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// What one coat gives off: its volatile mass, sprayed at a steady rate over the spray time. A part flashes at once (in flight and
-/// with the overspray), the rest lands in the film and leaves it at a first-order rate, or at two when a <see cref="Tail"/> is given.
-/// Nothing is lost: in the end all of it has been in the air.
+/// What one coat gives off: its volatile mass, sprayed at a steady rate over the spray time. A part flashes at once (in flight and with the
+/// overspray), the rest lands in the film and leaves it at a first-order rate, or at two when a <see cref="Tail"/> is given. Nothing is
+/// lost: in the end all of it has been in the air.
 /// </summary>
 /// <remarks>
-/// The first-order film is the family of emission models used for coatings indoors (fast-drying part of the EPA wall-paint model);
-/// late drying, when diffusion through the skin governs, is slower than this. Without a tail a time to clear is the least, not the most.
+/// The first-order film is the family of emission models used for coatings indoors (fast-drying part of the EPA wall-paint model); late
+/// drying, when diffusion through the skin governs, is slower than this. Without a tail a time to clear is the least, not the most.
 /// </remarks>
 /// <example><code>
 /// SolventEmission coat = new()
@@ -26,16 +26,21 @@ public sealed record SolventEmission : Emission
 {
     private readonly double flashFraction;
 
-    /// <summary>Part that flashes while spraying, for want of a measured one and of a transfer efficiency: 40 %, invented. <see cref="FlashOf(Ratio, Ratio)"/> tells it from both.</summary>
+    /// <summary>
+    /// Part that flashes while spraying, for want of a measured one and of a transfer efficiency: 40 %, invented.
+    /// <see cref="FlashOf(Ratio, Ratio)"/> tells it from both.
+    /// </summary>
     public static Ratio AssumedFlashFraction { get; } = Ratio.FromPercent(40);
 
     /// <summary>
-    /// Part of the solvent of what lands that flashes, for want of a measured one: 25 %, from memory of finishing handbooks, which give 10 to 40 % for what air spray
-    /// loses between gun and surface.
+    /// Part of the solvent of what lands that flashes, for want of a measured one: 25 %, from memory of finishing handbooks, which give 10
+    /// to 40 % for what air spray loses between gun and surface.
     /// </summary>
     public static Ratio AssumedFlashOfLanded { get; } = Ratio.FromPercent(25);
 
-    /// <summary>Time constant of the drying film, for want of a measured one: 15 min, invented. A slow film lengthens the time to clear.</summary>
+    /// <summary>
+    /// Time constant of the drying film, for want of a measured one: 15 min, invented. A slow film lengthens the time to clear.
+    /// </summary>
     public static TimeSpan AssumedFilmTimeConstant { get; } = TimeSpan.FromMinutes(15);
 
     /// <summary>How long spraying lasts, more than 0 and at most 24 h.</summary>
@@ -77,7 +82,9 @@ public sealed record SolventEmission : Emission
 
     /// <summary>The part that flashes: all of what misses the surface, and a part of what lands, 1 − η + η · f.</summary>
     /// <param name="transferEfficiency">Part of the spray that lands, η, more than 0 and at most 100 %.</param>
-    /// <param name="ofLanded">Part of the solvent of what lands that is gone by then or at once after, f, 0 to 100 %; see <see cref="AssumedFlashOfLanded"/>.</param>
+    /// <param name="ofLanded">
+    /// Part of the solvent of what lands that is gone by then or at once after, f, 0 to 100 %; see <see cref="AssumedFlashOfLanded"/>.
+    /// </param>
     /// <returns>The part of the volatile mass.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static Ratio FlashOf(Ratio transferEfficiency, Ratio ofLanded)

@@ -179,7 +179,8 @@ public sealed record VapourPressureFit
                 (Coefficient("B", 1, t) / (Coefficient("A", 0, t) - (Num.Ln(p) / Num.Ln(t.Number(10))))) - Coefficient("C", 2, t),
             VapourPressureForm.Dippr101 => Num.Solution(
                 Roots.Rising(
-                    (this, Math.Log(pascals)), static (state, kelvins) => Math.Log(state.Item1.Kernel(kelvins).Value) - state.Item2, minimum, maximum),
+                    (this, Math.Log(pascals)), static (state, kelvins) =>
+                        Math.Log(state.Item1.Kernel(kelvins).Value) - state.Item2, minimum, maximum),
                 "T", kelvins => Kernel(kelvins, t), p),
             _ => 1 / ((1 / Colder(t)) - (Num.Ln(p / There(t)) / Num.Ln(ThereToo(t) / There(t)) * ((1 / Colder(t)) - (1 / Warmer(t))))),
         };

@@ -23,6 +23,10 @@ public sealed record MixedCoating
 
     private static readonly Source Additive = Source.Derived("parts by volume, volumes additive");
 
+    // Sums over the cans, read for each coat and slope: kept.
+    private readonly double? mass;
+    private readonly double? moist;
+    private readonly double? gone;
     private readonly double reducer;
     private readonly double waterOfParts;
     private readonly double exempt;
@@ -54,6 +58,10 @@ public sealed record MixedCoating
                 exemptOfParts += part;
             }
         }
+
+        mass = Total().Value;
+        moist = Moist().Value;
+        gone = Gone().Value;
     }
 
     /// <summary>The product.</summary>
@@ -128,7 +136,8 @@ public sealed record MixedCoating
 
     /// <summary>Density of a solvent blend by mass shares, volumes additive; zero for none.</summary>
     internal static double BlendDensity(IReadOnlyList<SolventShare> solvents) =>
-        solvents.Count == 0 ? 0 : 1 / solvents.Sum(share => share.MassFraction.DecimalFractions / share.Solvent.Density.KilogramsPerCubicMeter);
+        solvents.Count == 0 ? 0
+            : 1 / solvents.Sum(share => share.MassFraction.DecimalFractions / share.Solvent.Density.KilogramsPerCubicMeter);
 
     private bool IsByMass => IsFromCans && Product.IsWaterborne;
 
@@ -148,18 +157,24 @@ public sealed record MixedCoating
     private static Num CanMass(CoatingComponent can, double volume, Trace? t = null) =>
         t.Given("v", volume, Measure.Number) * t.Given("ρ", can.Density.KilogramsPerCubicMeter, Measure.Density);
 
-    private Num Total(Trace? t = null) => t.Step(
+    private Num Total(Trace? t = null) => t is null && mass is double known ? known : TotalOf(t);
+
+    private Num TotalOf(Trace? t) => t.Step(
         "mass for a volume of mixed product", "m", Measure.Density, Additive,
         Num.Sum(Cans().Select(can => CanMass(can.Component, can.Volume, t))));
 
-    private Num Moist(Trace? t = null) => t.Step(
+    private Num Moist(Trace? t = null) => t is null && moist is double known ? known : MoistOf(t);
+
+    private Num MoistOf(Trace? t) => t.Step(
         "of which water", "m_w", Measure.Density, Additive,
         Num.Sum(Cans().Where(can => can.Component.Water is not null).Select(can =>
             CanMass(can.Component, can.Volume, t) * t.Given("w_w", can.Component.Water!.Value.DecimalFractions, Measure.Percent))));
 
-    private Num Gone(Trace? t = null)
+    private Num Gone(Trace? t = null) => t is null && gone is double known ? known : GoneOf(t);
+
+    private Num GoneOf(Trace? t)
     {
-        Num gone = Num.Sum(Cans().Where(can => IsFromCans || ReferenceEquals(can.Component, Product.Reducer)).Select(can =>
+        Num left = Num.Sum(Cans().Where(can => IsFromCans || ReferenceEquals(can.Component, Product.Reducer)).Select(can =>
             CanMass(can.Component, can.Volume, t)
             * (1 - t.Given("w_s", can.Component.MassSolids?.DecimalFractions ?? 0, Measure.Percent))));
         if (!IsFromCans)
@@ -167,10 +182,10 @@ public sealed record MixedCoating
             // What solids and water of the parts leave, at the density of the blend.
             Num ofParts = t.Given("m_w,parts", waterOfParts, Measure.Density);
             Num solvents = Num.Max(0, NoSolids(t) - (ofParts / WaterIn(t))) * Blend(t);
-            gone += Num.Max(solvents, t.Given("m_ec", exemptOfParts, Measure.Density)) + ofParts;
+            left += Num.Max(solvents, t.Given("m_ec", exemptOfParts, Measure.Density)) + ofParts;
         }
 
-        return t.Step("of which evaporates", "m_v", Measure.Density, Additive, gone);
+        return t.Step("of which evaporates", "m_v", Measure.Density, Additive, left);
     }
 
     private Num Applied(Trace? t = null) => t.Step("density as applied", "ρ", Measure.Density, Additive, Total(t) / Thinned(t));

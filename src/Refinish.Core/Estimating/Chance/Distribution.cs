@@ -38,7 +38,8 @@ public abstract record Distribution
     /// <param name="value">The value, −10¹⁵ to 10¹⁵.</param>
     /// <returns>The cumulated chance.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is outside its range.</exception>
-    public Ratio ChanceAtMost(double value) => Ratio.FromDecimalFractions(CumulatedAt(Guard.Within(value, Any, nameof(value), nameof(value))));
+    public Ratio ChanceAtMost(double value) =>
+        Ratio.FromDecimalFractions(CumulatedAt(Guard.Within(value, Any, nameof(value), nameof(value))));
 
     /// <summary>How mean and standard deviation follow.</summary>
     /// <returns>The derivation.</returns>

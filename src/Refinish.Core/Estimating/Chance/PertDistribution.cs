@@ -53,7 +53,8 @@ public sealed record PertDistribution : Distribution
     internal override ScoreTable Table() => ScoreTable.Of(this);
 
     internal override double CumulatedAt(double value) =>
-        value <= Points.Minimum ? 0 : value >= Points.Maximum ? 1 : Special.Beta(Alpha, Beta, (value - Points.Minimum) / (Points.Maximum - Points.Minimum));
+        value <= Points.Minimum
+            ? 0 : value >= Points.Maximum ? 1 : Special.Beta(Alpha, Beta, (value - Points.Minimum) / (Points.Maximum - Points.Minimum));
 
     /// <summary>Where between the ends chance u lies.</summary>
     internal double ShareAt(double u, double start)

@@ -100,16 +100,23 @@ public sealed record LabourTask
     /// count as its total. In the costs of a plan they are stretched to the minutes of the clock that are paid: an operation takes whole
     /// minutes, and a coat as long as mixing and gun need.
     /// </summary>
-    public ThreePoint Hours => new(
-        Work(Standard.Fixed.Minimum, Standard.PerSquareMeter.Minimum, Standard.PerUnit.Minimum).Value,
-        Work(Standard.Fixed.Mode, Standard.PerSquareMeter.Mode, Standard.PerUnit.Mode).Value,
-        Work(Standard.Fixed.Maximum, Standard.PerSquareMeter.Maximum, Standard.PerUnit.Maximum).Value);
+    public ThreePoint Hours
+    {
+        get
+        {
+            double total = Total;
+            return new(
+                Work(Standard.Fixed.Minimum, Standard.PerSquareMeter.Minimum, Standard.PerUnit.Minimum, total).Value,
+                Work(Standard.Fixed.Mode, Standard.PerSquareMeter.Mode, Standard.PerUnit.Mode, total).Value,
+                Work(Standard.Fixed.Maximum, Standard.PerSquareMeter.Maximum, Standard.PerUnit.Maximum, total).Value);
+        }
+    }
 
     /// <summary>Paid minutes of the clock over the hours of the standards; 1 outside of plans.</summary>
     internal double Stretch { get; init; } = 1;
 
     /// <summary>Part of the mean hours that goes by area.</summary>
-    internal double AreaShare => Hours.Mean > 0 ? Work(0, Standard.PerSquareMeter.Mean, 0).Value / Hours.Mean : 0;
+    internal double AreaShare => Hours.Mean is double mean && mean > 0 ? Work(0, Standard.PerSquareMeter.Mean, 0, Total).Value / mean : 0;
 
     /// <summary>Units of the same standard that stand before this task in its operation; they have done what is done once.</summary>
     internal double UnitsBefore { get; init; }
@@ -124,13 +131,17 @@ public sealed record LabourTask
             t.Given("t_0", Standard.Fixed.Mean * 3600, Measure.Hours),
             t.Given("t_A", Standard.PerSquareMeter.Mean * 3600, Measure.Hours),
             t.Given("t_u", Standard.PerUnit.Mean * 3600, Measure.Hours),
+            Total,
             t)
         * (Standard.IsOnSite ? difficulty : 1);
 
-    private Num Work(Num once, Num perArea, Num perUnit, Trace? t = null)
+    // Of many repeats the sum of as many powers: asked for once by each result.
+    private double Total => Learning?.Total(Repeats) ?? Repeats;
+
+    private Num Work(Num once, Num perArea, Num perUnit, double total, Trace? t = null)
     {
         Num times = t.Given("n", Times, Measure.Number);
-        Num repeated = Repeats == 1 ? times : times * t.Given("T_n", Learning?.Total(Repeats) ?? Repeats, Measure.Number);
+        Num repeated = Repeats == 1 ? times : times * t.Given("T_n", total, Measure.Number);
         return (once + (perArea * t.Given("A", area, Measure.Area)) + (perUnit * PaidUnits(t)))
             * (Stretch == 1 ? repeated : repeated * t.Given("c", Stretch, Measure.Number));
     }

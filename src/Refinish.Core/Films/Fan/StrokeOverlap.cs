@@ -5,13 +5,13 @@ using UnitsNet;
 namespace Refinish.Films;
 
 /// <summary>
-/// The wet film of many parallel strokes over a flat panel, in closed form: the mean is fluid rate × transfer efficiency / (speed × spacing),
-/// whatever the fan's shape; how even it is depends on shape and overlap.
+/// The wet film of many parallel strokes over a flat panel, in closed form: the mean is fluid rate × transfer efficiency / (speed ×
+/// spacing), whatever the fan's shape; how even it is depends on shape and overlap.
 /// </summary>
 /// <remarks>
-/// More overlap is not always more even: a parabolic fan is evener at 33 % than at 50 %.
-/// Two coats crossed at right angles are independent of each other, which divides the variation by √2.
-/// Source: mean by conservation of volume, Gaussian by Poisson summation, the others piece by piece (derived); the Gaussian is taken whole, not cut off.
+/// More overlap is not always more even: a parabolic fan is evener at 33 % than at 50 %. Two coats crossed at right angles are independent
+/// of each other, which divides the variation by √2. Source: mean by conservation of volume, Gaussian by Poisson summation, the others
+/// piece by piece (derived); the Gaussian is taken whole, not cut off.
 /// </remarks>
 /// <example><code>
 /// StrokeOverlap wall = new(gun, fan, hand);         // the gun of StrokePlan
@@ -22,11 +22,13 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record StrokeOverlap
 {
-    private static readonly Source Conservation = Source.Derived("volume landed per time = fluid rate × transfer efficiency = film × speed × spacing");
+    private static readonly Source Conservation =
+        Source.Derived("volume landed per time = fluid rate × transfer efficiency = film × speed × spacing");
     private static readonly Source Similar = Source.Derived("a fan over solid angle: width in proportion to distance");
     private static readonly Source Poisson = Source.Derived("Poisson summation of equal Gaussian strokes, σ = w/4");
     private static readonly Source Stripes = Source.Derived("flat stripes: N or N + 1 of them over each point");
-    private static readonly Source Pieces = Source.Derived("sum of equal strokes over one period, extremes searched within its smooth pieces, squares integrated over them");
+    private static readonly Source Pieces =
+        Source.Derived("sum of equal strokes over one period, extremes searched within its smooth pieces, squares integrated over them");
     private static readonly Source Crossed = Source.Derived("two independent patterns of half the film each");
 
     private static readonly Bounds Films = Bounds.Positive(Measure.Film, 5e-3);
@@ -74,8 +76,8 @@ public sealed record StrokeOverlap
     public Ratio CrossedVariation => Ratio.FromDecimalFractions(CvCrossed().Value);
 
     /// <summary>
-    /// How many passes at this speed build a wet film: its thickness over <see cref="MeanWetFilm"/>. No whole number in general; the
-    /// passes of a coat are whole, so take a whole number and <see cref="SpeedFor"/> it.
+    /// How many passes at this speed build a wet film: its thickness over <see cref="MeanWetFilm"/>. No whole number in general; the passes
+    /// of a coat are whole, so take a whole number and <see cref="SpeedFor"/> it.
     /// </summary>
     /// <param name="wetFilm">Mean wet film in all, more than 0 and at most 5 mm.</param>
     /// <returns>The passes, as if each flashed off and lost nothing of its thickness before the next.</returns>

@@ -4,8 +4,9 @@ using Refinish.Numerics;
 namespace Refinish.Films;
 
 /// <summary>
-/// The film of many equal parallel strokes, relative to its mean: r(x) = s Σ p(x − k s) over all whole k. In units of the fan's width: s = 1 − o.
-/// Uniform: n = 1/s = N + f strokes over a point; Gaussian by Poisson summation, aₙ = exp(−2 π² σ² n² / s²) with σ = 1/4; beta piece by piece.
+/// The film of many equal parallel strokes, relative to its mean: r(x) = s Σ p(x − k s) over all whole k. In units of the fan's width: s =
+/// 1 − o. Uniform: n = 1/s = N + f strokes over a point; Gaussian by Poisson summation, aₙ = exp(−2 π² σ² n² / s²) with σ = 1/4; beta piece
+/// by piece.
 /// </summary>
 internal static class StrokeOverlapKernel
 {

@@ -1,8 +1,8 @@
 namespace Refinish.Films;
 
 /// <summary>
-/// Flow of thin wet films, in SI. Symbols: ρ density, g gravity, α slope from level, h film, τ_y yield stress, K consistency (η for index 1), n shear index,
-/// σ surface tension, λ wavelength.
+/// Flow of thin wet films, in SI. Symbols: ρ density, g gravity, α slope from level, h film, τ_y yield stress, K consistency (η for index
+/// 1), n shear index, σ surface tension, λ wavelength.
 /// </summary>
 internal static class FlowKernel
 {

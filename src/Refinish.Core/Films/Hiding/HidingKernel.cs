@@ -1,8 +1,8 @@
 namespace Refinish.Films;
 
 /// <summary>
-/// Kubelka–Munk. Symbols: K absorption and S scattering (1/m), X film (m), a = 1 + K/S, b = √(a² − 1), R_g what lies below, R what is seen, R_∞ the film without end.
-/// Written with T = tanh(b S X)/b, which is S X for a film that does not absorb, so that no form divides by zero.
+/// Kubelka–Munk. Symbols: K absorption and S scattering (1/m), X film (m), a = 1 + K/S, b = √(a² − 1), R_g what lies below, R what is seen,
+/// R_∞ the film without end. Written with T = tanh(b S X)/b, which is S X for a film that does not absorb, so that no form divides by zero.
 /// </summary>
 internal static class HidingKernel
 {

@@ -64,7 +64,8 @@ public sealed record SprayBalance
 
     private Num Gun(Trace? t = null) => t.Step("coating through the gun", "V_gun", Measure.Liquid, Conservation, Aimed(t));
 
-    private Num Lost(Trace? t = null) => t.Step("coating lost on transfer", "V_loss", Measure.Liquid, Transfer, Aimed(t) * (1 - Efficiency(t)));
+    private Num Lost(Trace? t = null) =>
+        t.Step("coating lost on transfer", "V_loss", Measure.Liquid, Transfer, Aimed(t) * (1 - Efficiency(t)));
 
     private Num Passed(Trace? t = null) =>
         t.Step("coating that passed by", "V_by", Measure.Liquid, Conservation, (Aimed(t) * Efficiency(t)) - Film(t));

@@ -9,7 +9,10 @@ namespace Refinish.Films;
 /// <summary>Four lines of sight at once. Those of neighbouring triangles to one gun take nearly the same way through the tree.</summary>
 internal sealed partial class SprayBvh
 {
-    /// <summary>All bits set for each asked line that is blocked; <paramref name="self"/> is the place of the first of four triangles that lie side by side.</summary>
+    /// <summary>
+    /// All bits set for each asked line that is blocked; <paramref name="self"/> is the place of the first of four triangles that lie side
+    /// by side.
+    /// </summary>
     public Four Hidden(Four x, Four y, Four z, Four toX, Four toY, Four toZ, Four asked, int self, int[] stack)
     {
         Four hidden = Four.Zero;

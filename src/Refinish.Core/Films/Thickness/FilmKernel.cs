@@ -1,7 +1,8 @@
 namespace Refinish.Films;
 
 /// <summary>
-/// Film arithmetic in SI, with or without a derivation. Symbols: DFT dry film, WFT wet film (m); VS volume solids, R reducer per volume of mixed coating (fractions).
+/// Film arithmetic in SI, with or without a derivation. Symbols: DFT dry film, WFT wet film (m); VS volume solids, R reducer per volume of
+/// mixed coating (fractions).
 /// </summary>
 internal static class FilmKernel
 {

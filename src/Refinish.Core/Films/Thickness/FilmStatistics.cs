@@ -9,8 +9,8 @@ namespace Refinish.Films;
 /// <summary>What a handful of film readings says: mean, spread, extremes, and how well the mean is known (Student's t).</summary>
 /// <remarks>
 /// s = √(Σ(d − d̄)² / (n − 1)); confidence interval of the mean d̄ ± t s/√n with n − 1 degrees of freedom; NIST/SEMATECH e-Handbook 1.3.5.2
-/// (section from memory, the formula is general). It speaks of the mean, never of the thinnest place: for that see the tolerance interval of the inspection floor.
-/// Readings have to be taken at random: five readings within one circle are one spot.
+/// (section from memory, the formula is general). It speaks of the mean, never of the thinnest place: for that see the tolerance interval
+/// of the inspection floor. Readings have to be taken at random: five readings within one circle are one spot.
 /// </remarks>
 /// <example><code>
 /// FilmStatistics spots = new([Length.FromMils(4.8), Length.FromMils(5.3), Length.FromMils(4.2), Length.FromMils(5.0), Length.FromMils(6.0)]);
@@ -33,7 +33,8 @@ public sealed record FilmStatistics
     public FilmStatistics(IEnumerable<Length> films, Ratio? confidence = null)
     {
         Values = new(Guard.List(films, 1).Select(film => Guard.Within(film, Bounds.NotNegative(Measure.Film, 10e-3), nameof(films))));
-        this.confidence = confidence is Ratio given ? Guard.Within(given, Bounds.Between(0.5, 0.999, Measure.Percent), nameof(confidence)) : 0.95;
+        this.confidence = confidence is Ratio given
+            ? Guard.Within(given, Bounds.Between(0.5, 0.999, Measure.Percent), nameof(confidence)) : 0.95;
     }
 
     /// <summary>The readings.</summary>
@@ -63,7 +64,9 @@ public sealed record FilmStatistics
     /// <summary>Standard deviation of the mean, s/√n; <see langword="null"/> for a single reading.</summary>
     public Length? StandardError => Count < 2 ? null : Length.FromMeters(Error().Value);
 
-    /// <summary>Between which films the true mean lies with the confidence asked for; <see langword="null"/> for a single reading.</summary>
+    /// <summary>
+    /// Between which films the true mean lies with the confidence asked for; <see langword="null"/> for a single reading.
+    /// </summary>
     public FilmInterval? MeanInterval => Count < 2 ? null : new(AtLeast().Value, AtMost().Value);
 
     internal ValueList<double> Values { get; }

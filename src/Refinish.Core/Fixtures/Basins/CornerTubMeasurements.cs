@@ -6,7 +6,11 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>What a tape measure gives for a tub in the corner of a room: a deck of five sides with an oval mouth in it.</summary>
-/// <remarks>The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="CornerTub"/>. The deck has its right angle in the corner of the room; its two returns stand square to the walls, and the front joins their ends, straight or bowed.</remarks>
+/// <remarks>
+/// The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by
+/// <see cref="CornerTub"/>. The deck has its right angle in the corner of the room; its two returns stand square to the walls, and the
+/// front joins their ends, straight or bowed.
+/// </remarks>
 /// <example><code>
 /// CornerTubMeasurements tape = new()
 /// {
@@ -127,7 +131,9 @@ public sealed record CornerTubMeasurements
         init => Tape = Tape.With(nameof(OverflowDiameter), value);
     }
 
-    internal SuperellipseBasin Basin => new(MouthLength.Meters / 2, MouthWidth.Meters / 2, MouthExponent, FloorLength.Meters / 2, FloorWidth.Meters / 2, FloorExponent, Depth.Meters);
+    internal SuperellipseBasin Basin =>
+        new(MouthLength.Meters / 2, MouthWidth.Meters / 2, MouthExponent, FloorLength.Meters / 2, FloorWidth.Meters / 2, FloorExponent,
+        Depth.Meters);
 
     internal CornerPlan Plan => new(LeftWall.Meters, RightWall.Meters, LeftReturn.Meters, RightReturn.Meters, FrontBow.Meters);
 
@@ -147,8 +153,10 @@ public sealed record CornerTubMeasurements
     {
         TapeRules.AtMost(FloorLength.Meters, MouthLength.Meters, nameof(FloorLength), "MouthLength");
         TapeRules.AtMost(FloorWidth.Meters, MouthWidth.Meters, nameof(FloorWidth), "MouthWidth");
-        TapeRules.AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter), "the floor's shorter side");
-        TapeRules.AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter), "the wall above the floor");
+        TapeRules.AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter),
+            "the floor's shorter side");
+        TapeRules.AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter),
+            "the wall above the floor");
 
         // The left return stands square to the left wall, so it runs along the right one.
         TapeRules.AtMost(LeftReturn.Meters, RightWall.Meters, nameof(LeftReturn), "RightWall");

@@ -5,10 +5,14 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>A sink on, in or under a counter: the bowl as half an ellipsoid or a cap of a sphere, with the rim and the outside that its mounting shows.</summary>
+/// <summary>
+/// A sink on, in or under a counter: the bowl as half an ellipsoid or a cap of a sphere, with the rim and the outside that its mounting
+/// shows.
+/// </summary>
 /// <remarks>
-/// Half ellipsoid: 2π R_G(a²b², a²c², b²c²), V = ⅔ π a b c. Cap of mouth radius a and depth h: π (a² + h²), V = π h (3 a² + h²) / 6.
-/// The outside of a vessel is a bowl of the same kind, larger all round by the wall; the patch it stands on is taken off. Source: elementary for the cap; <see cref="Workings"/> names the rest.
+/// Half ellipsoid: 2π R_G(a²b², a²c², b²c²), V = ⅔ π a b c. Cap of mouth radius a and depth h: π (a² + h²), V = π h (3 a² + h²) / 6. The
+/// outside of a vessel is a bowl of the same kind, larger all round by the wall; the patch it stands on is taken off. Source: elementary
+/// for the cap; <see cref="Workings"/> names the rest.
 /// </remarks>
 /// <example><code>
 /// CounterSink vessel = new(tape);                   // the cap of CounterSinkMeasurements
@@ -40,7 +44,9 @@ public sealed record CounterSink : IFixture
     public CounterSinkMeasurements Measurements { get; }
 
     /// <inheritdoc/>
-    public string Description => (Measurements.Mounting switch { SinkMounting.Vessel => "vessel sink ", SinkMounting.DropIn => "drop-in sink ", _ => "undermount sink " })
+    public string Description =>
+        (Measurements.Mounting switch { SinkMounting.Vessel => "vessel sink ", SinkMounting.DropIn => "drop-in sink ", _ =>
+        "undermount sink " })
         + Measure.Length.Format(Measurements.MouthLength.Meters) + " × " + Measure.Length.Format(Measurements.MouthWidth.Meters);
 
     /// <summary>Bowl, rim and outside, as far as they are there.</summary>
@@ -49,7 +55,9 @@ public sealed record CounterSink : IFixture
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(coated);
 
-    /// <summary>The cut edge of an undermount sink, the outline of a drop-in sink, the base of a vessel; and the rings of drain and overflow.</summary>
+    /// <summary>
+    /// The cut edge of an undermount sink, the outline of a drop-in sink, the base of a vessel; and the rings of drain and overflow.
+    /// </summary>
     public Length MaskedEdge => Length.FromMeters(Mask().Value);
 
     /// <summary>The water the bowl holds up to the rim.</summary>
@@ -115,7 +123,8 @@ public sealed record CounterSink : IFixture
             SinkMounting.Vessel => mesh.Add(
                 PlanCurve.Turn,
                 bowl,
-                SurfaceBand.Ruled(FixtureZoneKind.Rim, mouth, turn => PlanCurve.Ellipse(2 * (HalfLength + Wall), 2 * (HalfWidth + Wall), depth, turn)),
+                SurfaceBand.Ruled(FixtureZoneKind.Rim, mouth, turn =>
+                    PlanCurve.Ellipse(2 * (HalfLength + Wall), 2 * (HalfWidth + Wall), depth, turn)),
                 BowlSurface.Outside(Surface(FixtureZoneKind.Outside, Wall, -Wall))).Mesh(),
             SinkMounting.DropIn => mesh.Add(
                 Measurements.Outline!.Breaks(),

@@ -7,7 +7,10 @@ using static Refinish.Fixtures.TapeRules;
 namespace Refinish.Fixtures;
 
 /// <summary>What a tape measure gives for a sink on, in or under a counter.</summary>
-/// <remarks>The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="CounterSink"/>.</remarks>
+/// <remarks>
+/// The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by
+/// <see cref="CounterSink"/>.
+/// </remarks>
 /// <example><code>
 /// CounterSinkMeasurements tape = new()
 /// {
@@ -113,11 +116,14 @@ public sealed record CounterSinkMeasurements
     {
         double narrow = Math.Min(MouthLength.Meters, MouthWidth.Meters);
         AtMost(DrainDiameter.Meters, narrow / 2, nameof(DrainDiameter), "half of the bowl's narrower side");
-        AtMost(OverflowDiameter.Meters, Math.Min(narrow / 2, BowlDepth.Meters), nameof(OverflowDiameter), "half of the bowl's narrower side and the bowl's depth");
+        AtMost(OverflowDiameter.Meters, Math.Min(narrow / 2, BowlDepth.Meters), nameof(OverflowDiameter),
+            "half of the bowl's narrower side and the bowl's depth");
         if (Shape == BowlShape.SphericalCap)
         {
-            Guard.Rule(Math.Abs(MouthWidth.Meters - MouthLength.Meters) <= PlaneShapes.LastDigits, nameof(MouthWidth), MouthWidth.Meters, Measure.Length, "MouthLength (" + Measure.Length.Format(MouthLength.Meters) + ") for a spherical cap");
-            AtMost(BowlDepth.Meters, MouthLength.Meters / 2 * (1 + PlaneShapes.LastDigits), nameof(BowlDepth), "half of the mouth; a deeper cap would overhang");
+            Guard.Rule(Math.Abs(MouthWidth.Meters - MouthLength.Meters) <= PlaneShapes.LastDigits, nameof(MouthWidth), MouthWidth.Meters,
+                Measure.Length, "MouthLength (" + Measure.Length.Format(MouthLength.Meters) + ") for a spherical cap");
+            AtMost(BowlDepth.Meters, MouthLength.Meters / 2 * (1 + PlaneShapes.LastDigits), nameof(BowlDepth),
+                "half of the mouth; a deeper cap would overhang");
         }
 
         bool vessel = Mounting == SinkMounting.Vessel;

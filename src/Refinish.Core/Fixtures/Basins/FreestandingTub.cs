@@ -39,7 +39,8 @@ public sealed record FreestandingTub : IFixture
 
     /// <inheritdoc/>
     public string Description => "freestanding tub "
-        + Measure.Length.Format(Measurements.RimLength.Meters + (4 * Measurements.RollRadius.Meters)) + " × " + Measure.Length.Format(Measurements.RimWidth.Meters + (4 * Measurements.RollRadius.Meters));
+        + Measure.Length.Format(Measurements.RimLength.Meters + (4 * Measurements.RollRadius.Meters)) + " × "
+            + Measure.Length.Format(Measurements.RimWidth.Meters + (4 * Measurements.RollRadius.Meters));
 
     /// <summary>Floor, walls, rim (the roll) and outside, as far as it is coated.</summary>
     public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);

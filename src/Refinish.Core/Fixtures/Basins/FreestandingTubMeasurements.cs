@@ -35,7 +35,8 @@ public sealed record FreestandingTubMeasurements
         InputField.Tape(nameof(FootRun), "run of the foot wall", 0, 1.2),
         InputField.Tape(nameof(CoveRadius), "radius of the cove", 0, 0.3),
         InputField.Tape(nameof(RollRadius), "radius of the roll", 0.003, 0.1),
-        InputField.Of(nameof(RollTurn), "how far the roll turns, from the mouth over the top and down the outside", Bounds.Between(Math.PI / 2, 3 * Math.PI / 2, Measure.Angle)),
+        InputField.Of(nameof(RollTurn), "how far the roll turns, from the mouth over the top and down the outside",
+            Bounds.Between(Math.PI / 2, 3 * Math.PI / 2, Measure.Angle)),
         InputField.Tape(nameof(WallThickness), "thickness of the wall", 0.001, 0.1),
         InputField.Count(nameof(Feet), "how many feet it stands on", 0, 8),
         InputField.Tape(nameof(FootPadDiameter), "diameter of a foot's pad", 0, 0.3),
@@ -160,11 +161,16 @@ public sealed record FreestandingTubMeasurements
         init => Tape = Tape.With(nameof(OverflowDiameter), value);
     }
 
-    internal RuledBasin Basin => new(RimLength.Meters, RimWidth.Meters, RimCornerRadius.Meters, FloorLength.Meters, FloorWidth.Meters, FloorCornerRadius.Meters, Depth.Meters, HeadRun.Meters, FootRun.Meters, CoveRadius.Meters);
+    internal RuledBasin Basin =>
+        new(RimLength.Meters, RimWidth.Meters, RimCornerRadius.Meters, FloorLength.Meters, FloorWidth.Meters, FloorCornerRadius.Meters,
+        Depth.Meters, HeadRun.Meters, FootRun.Meters, CoveRadius.Meters);
 
     /// <summary>The outside: everything larger by the wall, as deep as the inside, sharp below.</summary>
     internal RuledBasin Shell => new(
-        RimLength.Meters + (2 * WallThickness.Meters), RimWidth.Meters + (2 * WallThickness.Meters), RimCornerRadius.Meters + WallThickness.Meters, FloorLength.Meters + (2 * WallThickness.Meters), FloorWidth.Meters + (2 * WallThickness.Meters), FloorCornerRadius.Meters + WallThickness.Meters, Depth.Meters, HeadRun.Meters, FootRun.Meters, 0);
+        RimLength.Meters + (2 * WallThickness.Meters), RimWidth.Meters + (2 * WallThickness.Meters),
+            RimCornerRadius.Meters + WallThickness.Meters, FloorLength.Meters + (2 * WallThickness.Meters),
+            FloorWidth.Meters + (2 * WallThickness.Meters), FloorCornerRadius.Meters + WallThickness.Meters, Depth.Meters, HeadRun.Meters,
+            FootRun.Meters, 0);
 
     /// <summary>The mouth, the depth and the roll in one line, in metric units.</summary>
     /// <returns>Text such as <c>1397 mm × 635 mm × 431.8 mm inside, roll 31.75 mm</c>.</returns>
@@ -184,7 +190,8 @@ public sealed record FreestandingTubMeasurements
         double bottom = Shell.FloorArea().Value;
         if (Feet * PlaneShapes.Disc(FootPadDiameter.Meters).Value > bottom)
         {
-            Guard.Rule(false, nameof(FootPadDiameter), FootPadDiameter.Meters, Measure.Length, "so small that Feet of it cover no more than the bottom's " + Measure.Area.Format(bottom));
+            Guard.Rule(false, nameof(FootPadDiameter), FootPadDiameter.Meters, Measure.Length,
+                "so small that Feet of it cover no more than the bottom's " + Measure.Area.Format(bottom));
         }
     }
 

@@ -6,7 +6,10 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>What a tape measure gives for an oval tub set into a level deck, with an apron along the front or none.</summary>
-/// <remarks>The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="OvalTub"/>.</remarks>
+/// <remarks>
+/// The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by
+/// <see cref="OvalTub"/>.
+/// </remarks>
 /// <example><code>
 /// OvalTubMeasurements tape = new()
 /// {
@@ -112,7 +115,9 @@ public sealed record OvalTubMeasurements
         init => Tape = Tape.With(nameof(OverflowDiameter), value);
     }
 
-    internal SuperellipseBasin Basin => new(MouthLength.Meters / 2, MouthWidth.Meters / 2, MouthExponent, FloorLength.Meters / 2, FloorWidth.Meters / 2, FloorExponent, Depth.Meters);
+    internal SuperellipseBasin Basin =>
+        new(MouthLength.Meters / 2, MouthWidth.Meters / 2, MouthExponent, FloorLength.Meters / 2, FloorWidth.Meters / 2, FloorExponent,
+        Depth.Meters);
 
     /// <summary>The mouth and the deck in one line, in metric units.</summary>
     /// <returns>Text such as <c>1397 mm × 635 mm × 431.8 mm in 1676.4 mm × 914.4 mm</c>.</returns>
@@ -130,8 +135,10 @@ public sealed record OvalTubMeasurements
     {
         TapeRules.AtMost(FloorLength.Meters, MouthLength.Meters, nameof(FloorLength), "MouthLength");
         TapeRules.AtMost(FloorWidth.Meters, MouthWidth.Meters, nameof(FloorWidth), "MouthWidth");
-        TapeRules.AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter), "the floor's shorter side");
-        TapeRules.AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter), "the wall above the floor");
+        TapeRules.AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter),
+            "the floor's shorter side");
+        TapeRules.AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter),
+            "the wall above the floor");
         TapeRules.AtMost(MouthLength.Meters, DeckLength.Meters, nameof(MouthLength), "DeckLength");
         TapeRules.AtMost(MouthWidth.Meters, DeckWidth.Meters, nameof(MouthWidth), "DeckWidth");
     }

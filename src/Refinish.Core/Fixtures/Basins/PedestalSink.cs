@@ -6,12 +6,13 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// A sink on a column: the bowl as the lower half of an ellipsoid, the rim as the outline less the bowl's mouth, an upright outside, the column as a cone's frustum.
+/// A sink on a column: the bowl as the lower half of an ellipsoid, the rim as the outline less the bowl's mouth, an upright outside, the
+/// column as a cone's frustum.
 /// </summary>
 /// <remarks>
-/// Bowl: 2π R_G(a²b², a²c², b²c²) with half axes a, b of the mouth and the depth c. Column: π/2 · (D₁ + D₂) √(h² + ((D₂ − D₁)/2)²) times the share that is coated.
-/// The underside of the basin is not coated. Drain and overflow are taken as flat discs in the bowl, faucet holes as discs in the rim.
-/// Without a column (height 0) and without a skirt it is a sink let into a counter, and the whole outline is taped.
+/// Bowl: 2π R_G(a²b², a²c², b²c²) with half axes a, b of the mouth and the depth c. Column: π/2 · (D₁ + D₂) √(h² + ((D₂ − D₁)/2)²) times
+/// the share that is coated. The underside of the basin is not coated. Drain and overflow are taken as flat discs in the bowl, faucet holes
+/// as discs in the rim. Without a column (height 0) and without a skirt it is a sink let into a counter, and the whole outline is taped.
 /// Source: <see cref="Workings"/> names the source of each step; the tests hold the bowl to published areas of ellipsoids.
 /// </remarks>
 /// <example><code>
@@ -42,7 +43,9 @@ public sealed record PedestalSink : IFixture
     public PedestalSinkMeasurements Measurements { get; }
 
     /// <inheritdoc/>
-    public string Description => (HasColumn ? "pedestal sink " : "sink ") + Measure.Length.Format(Measurements.Outline.Length.Meters) + " × " + Measure.Length.Format(Measurements.Outline.Width.Meters);
+    public string Description =>
+        (HasColumn ? "pedestal sink " : "sink ") + Measure.Length.Format(Measurements.Outline.Length.Meters) + " × "
+        + Measure.Length.Format(Measurements.Outline.Width.Meters);
 
     /// <summary>Bowl, rim, outside and column, as far as they are there.</summary>
     public IReadOnlyList<FixtureZone> Zones => FixtureZone.Present(
@@ -54,7 +57,9 @@ public sealed record PedestalSink : IFixture
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(Coated().Value);
 
-    /// <summary>The edge at the wall (the whole outline when there is no skirt), the coated girth of the column at the floor, and every hole.</summary>
+    /// <summary>
+    /// The edge at the wall (the whole outline when there is no skirt), the coated girth of the column at the floor, and every hole.
+    /// </summary>
     public Length MaskedEdge => Length.FromMeters(Mask().Value);
 
     /// <summary>The water the bowl holds up to the rim: ⅔ π a b c.</summary>
@@ -92,13 +97,16 @@ public sealed record PedestalSink : IFixture
     }
 
     /// <inheritdoc/>
-    /// <remarks>The bowl's mouth stands in the middle of the outline, the outside goes all round, the column hangs below the bowl.</remarks>
+    /// <remarks>
+    /// The bowl's mouth stands in the middle of the outline, the outside goes all round, the column hangs below the bowl.
+    /// </remarks>
     public TriangleMesh Tessellate(Length chordTolerance)
     {
         PlanOutline outline = Measurements.Outline;
         double depth = bowl.C;
         double low = depth - Measurements.SkirtHeight.Meters;
-        Func<double, MeshPoint> mouth = turn => PlanCurve.Ellipse(Measurements.BowlLength.Meters, Measurements.BowlWidth.Meters, depth, turn);
+        Func<double, MeshPoint> mouth = turn =>
+            PlanCurve.Ellipse(Measurements.BowlLength.Meters, Measurements.BowlWidth.Meters, depth, turn);
         Func<double, MeshPoint> edge = turn => outline.Towards(turn, depth);
         Tessellation mesh = new(chordTolerance);
         mesh.Add(
@@ -112,7 +120,8 @@ public sealed record PedestalSink : IFixture
             double share = Measurements.ColumnShare.DecimalFractions;
             mesh.Add(
                 [0, share * Math.PI / 2, share * Math.PI, share * 3 * Math.PI / 2, share * 2 * Math.PI],
-                SurfaceBand.Ruled(FixtureZoneKind.Column, turn => PlanCurve.Circle(Measurements.ColumnTopDiameter.Meters, 0, turn), turn => PlanCurve.Circle(Measurements.ColumnBaseDiameter.Meters, foot, turn)));
+                SurfaceBand.Ruled(FixtureZoneKind.Column, turn => PlanCurve.Circle(Measurements.ColumnTopDiameter.Meters, 0, turn), turn =>
+                    PlanCurve.Circle(Measurements.ColumnBaseDiameter.Meters, foot, turn)));
         }
 
         return mesh.Mesh();
@@ -144,7 +153,8 @@ public sealed record PedestalSink : IFixture
         Measure.Area.Format(Coated().Value),
         Measure.Capacity.Format(Water(bowl.C).Value));
 
-    private static Num Step(Trace? t, string name, string symbol, Num area) => t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
+    private static Num Step(Trace? t, string name, string symbol, Num area) =>
+        t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
 
     private Num Inside(Trace? t = null) =>
         t is null ? bowlArea : t.Step("bowl, half an ellipsoid", "S_bowl", Measure.Area, HalfEllipsoid.Carlson, bowl.Area(t));

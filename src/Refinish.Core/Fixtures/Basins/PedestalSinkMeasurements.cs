@@ -7,7 +7,10 @@ using static Refinish.Fixtures.TapeRules;
 namespace Refinish.Fixtures;
 
 /// <summary>What a tape measure gives for a pedestal sink, or for a sink without its column.</summary>
-/// <remarks>The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="PedestalSink"/>.</remarks>
+/// <remarks>
+/// The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by
+/// <see cref="PedestalSink"/>.
+/// </remarks>
 /// <example><code>
 /// PedestalSinkMeasurements tape = new()
 /// {
@@ -154,7 +157,9 @@ public sealed record PedestalSinkMeasurements
         Measure.Length.Format(BowlWidth.Meters),
         Measure.Length.Format(BowlDepth.Meters));
 
-    /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
+    /// <summary>
+    /// Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.
+    /// </summary>
     internal void CheckConsistency()
     {
         // An ellipse that fits the box also fits every outline with rounded corners of at most half the shorter side.
@@ -163,11 +168,13 @@ public sealed record PedestalSinkMeasurements
         AtMost(WallContact.Meters, Outline.Perimeter.Meters, nameof(WallContact), "the outline's perimeter");
         double narrow = Math.Min(BowlLength.Meters, BowlWidth.Meters);
         AtMost(DrainDiameter.Meters, narrow / 2, nameof(DrainDiameter), "half of the bowl's narrower side");
-        AtMost(OverflowDiameter.Meters, Math.Min(narrow / 2, BowlDepth.Meters), nameof(OverflowDiameter), "half of the bowl's narrower side and the bowl's depth");
+        AtMost(OverflowDiameter.Meters, Math.Min(narrow / 2, BowlDepth.Meters), nameof(OverflowDiameter),
+            "half of the bowl's narrower side and the bowl's depth");
         double rim = Outline.Area.SquareMeters - PlaneShapes.Ellipse(BowlLength.Meters, BowlWidth.Meters).Value;
         if (FaucetHoles * PlaneShapes.Disc(FaucetHoleDiameter.Meters).Value > rim)
         {
-            Guard.Rule(false, nameof(FaucetHoleDiameter), FaucetHoleDiameter.Meters, Measure.Length, "so small that FaucetHoles of it fit the rim's " + Measure.SmallArea.Format(rim));
+            Guard.Rule(false, nameof(FaucetHoleDiameter), FaucetHoleDiameter.Meters, Measure.Length,
+                "so small that FaucetHoles of it fit the rim's " + Measure.SmallArea.Format(rim));
         }
     }
 }

@@ -6,16 +6,17 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// A bathtub set into an alcove: inside walls as an exact ruled loft from a rounded-rectangle floor to a rounded-rectangle mouth,
-/// a coved floor line, a level deck, and an apron. Total = walls + floor + cove + deck + apron − drain − overflow.
+/// A bathtub set into an alcove: inside walls as an exact ruled loft from a rounded-rectangle floor to a rounded-rectangle mouth, a coved
+/// floor line, a level deck, and an apron. Total = walls + floor + cove + deck + apron − drain − overflow.
 /// </summary>
 /// <remarks>
-/// With index t at the mouth and f at the floor: sides (a_t + a_f) √(H² + d_w²), a = L − 2r; each end (b_t + b_f)/2 · √(H² + d²), b = W − 2r;
-/// each corner (r_t + r_f)/2 · ∫₀^{π/2} √(H² + n(θ)²) dθ, n = Δr + (d − Δr) cos θ + (d_w − Δr) sin θ. The cove changes the area by
-/// −ρ (2 tan(φ/2) − φ) and the capacity by −ρ² (tan(φ/2) − φ/2) per length of the sharp floor line; <see cref="CoveOverestimate"/> says how much that over-reads at the corners
-/// (0.07 % of the inside of the tub below, about 4 % in the worst of 60 000 random tubs, with coves as large as the corner).
-/// Capacity by the prismoidal rule, which is exact here. Source: derived; the tests hold it to triangulation, to cones and to prisms.
-/// The drain is taken as a flat disc in the floor, the overflow as one in the foot wall; the deck is level and the apron upright.
+/// With index t at the mouth and f at the floor: sides (a_t + a_f) √(H² + d_w²), a = L − 2r; each end (b_t + b_f)/2 · √(H² + d²), b = W −
+/// 2r; each corner (r_t + r_f)/2 · ∫₀^{π/2} √(H² + n(θ)²) dθ, n = Δr + (d − Δr) cos θ + (d_w − Δr) sin θ. The cove changes the area by −ρ
+/// (2 tan(φ/2) − φ) and the capacity by −ρ² (tan(φ/2) − φ/2) per length of the sharp floor line; <see cref="CoveOverestimate"/> says how
+/// much that over-reads at the corners (0.07 % of the inside of the tub below, about 4 % in the worst of 60 000 random tubs, with coves as
+/// large as the corner). Capacity by the prismoidal rule, which is exact here. Source: derived; the tests hold it to triangulation, to
+/// cones and to prisms. The drain is taken as a flat disc in the floor, the overflow as one in the foot wall; the deck is level and the
+/// apron upright.
 /// </remarks>
 /// <example><code>
 /// RecessedBathtub tub = new(tape);                                        // the five-foot tub of RecessedBathtubMeasurements
@@ -55,7 +56,9 @@ public sealed record RecessedBathtub : IFixture
     public string Description => "recessed bathtub " + Measure.Length.Format(Measurements.OverallLength.Meters)
         + " × " + Measure.Length.Format(Measurements.OverallWidth.Meters);
 
-    /// <summary>Floor, walls, rim (the deck), apron and tiling flange; half of the cove belongs to the floor and half to the walls.</summary>
+    /// <summary>
+    /// Floor, walls, rim (the deck), apron and tiling flange; half of the cove belongs to the floor and half to the walls.
+    /// </summary>
     public IReadOnlyList<FixtureZone> Zones => FixtureZone.Present(
         FixtureZone.Of(FixtureZoneKind.Floor, FloorZone().Value, FloorSlope().Value),
         FixtureZone.Of(FixtureZoneKind.Wall, WallZone().Value, WallSlope().Value),
@@ -66,10 +69,15 @@ public sealed record RecessedBathtub : IFixture
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(coated);
 
-    /// <summary>The deck's three edges at the tile, the apron's foot and two ends (without an apron, the deck's front edge), the flange's two ends, and the rings of drain and overflow.</summary>
+    /// <summary>
+    /// The deck's three edges at the tile, the apron's foot and two ends (without an apron, the deck's front edge), the flange's two ends,
+    /// and the rings of drain and overflow.
+    /// </summary>
     public Length MaskedEdge => Length.FromMeters(Edge().Value);
 
-    /// <summary>The water it holds up to the rim; a tub's label usually gives it to the overflow, see <see cref="CapacityBelowRim"/>.</summary>
+    /// <summary>
+    /// The water it holds up to the rim; a tub's label usually gives it to the overflow, see <see cref="CapacityBelowRim"/>.
+    /// </summary>
     public Volume? WaterCapacity => Volume.FromCubicMeters(Full);
 
     /// <summary>The floor inside the sharp floor line, drain not taken off.</summary>
@@ -93,13 +101,19 @@ public sealed record RecessedBathtub : IFixture
     /// <summary>What the cove changes: zero or negative, because it cuts the sharp line short.</summary>
     public Area CoveCorrection => Area.FromSquareMeters(cove);
 
-    /// <summary>By how much the area over-reads because the cove is taken along the sharp floor line: the stated error of <see cref="CoatedArea"/>, to second order in the cove radius.</summary>
+    /// <summary>
+    /// By how much the area over-reads because the cove is taken along the sharp floor line: the stated error of <see cref="CoatedArea"/>,
+    /// to second order in the cove radius.
+    /// </summary>
     public Area CoveOverestimate => Area.FromSquareMeters(basin.CoveOverestimate().Value);
 
     /// <summary>The whole inside, drain and overflow not taken off.</summary>
     public Area InteriorArea => Area.FromSquareMeters(Inside().Value);
 
-    /// <summary>No basin of this capacity and mouth has less: the larger of the half-sphere of equal capacity, (18 π V²)^(1/3), and the mouth itself.</summary>
+    /// <summary>
+    /// No basin of this capacity and mouth has less: the larger of the half-sphere of equal capacity, (18 π V²)^(1/3), and the mouth
+    /// itself.
+    /// </summary>
     public Area LeastInteriorArea => Area.FromSquareMeters(Least().Value);
 
     /// <summary>No basin inside the box over the mouth has more: L_t W_t + 2 (L_t + W_t) H.</summary>
@@ -121,7 +135,9 @@ public sealed record RecessedBathtub : IFixture
 
     private bool HasFlange => Measurements.TilingFlangeHeight > Length.Zero;
 
-    /// <summary>The water up to a level below the rim, such as the overflow: the practitioner's own check of the tape against the tub's label.</summary>
+    /// <summary>
+    /// The water up to a level below the rim, such as the overflow: the practitioner's own check of the tape against the tub's label.
+    /// </summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the depth less the cove radius.</param>
     /// <returns>The capacity.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
@@ -147,10 +163,11 @@ public sealed record RecessedBathtub : IFixture
 
     /// <inheritdoc/>
     /// <remarks>
-    /// The cove is drawn as the surface of a ball that rolls along floor and walls, exactly, so that the mesh has less area than the patches by
-    /// <see cref="CoveOverestimate"/> (to second order in the cove radius). A ball too large for a corner would fold its surface there; then the arcs stand square
-    /// to the floor line, and the mesh of such a corner can be off by about 1 % of the inside (1.4 % in the worst of 60 random tubs). The mouth stands in the middle of the deck and the drain in the middle of the floor;
-    /// neither drain nor overflow is cut out.
+    /// The cove is drawn as the surface of a ball that rolls along floor and walls, exactly, so that the mesh has less area than the
+    /// patches by <see cref="CoveOverestimate"/> (to second order in the cove radius). A ball too large for a corner would fold its surface
+    /// there; then the arcs stand square to the floor line, and the mesh of such a corner can be off by about 1 % of the inside (1.4 % in
+    /// the worst of 60 random tubs). The mouth stands in the middle of the deck and the drain in the middle of the floor; neither drain nor
+    /// overflow is cut out.
     /// </remarks>
     public TriangleMesh Tessellate(Length chordTolerance)
     {

@@ -5,10 +5,13 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>What a tape measure gives for a recessed bathtub: the mouth, the flat floor, how the two lie to each other, the deck and the apron.</summary>
+/// <summary>
+/// What a tape measure gives for a recessed bathtub: the mouth, the flat floor, how the two lie to each other, the deck and the apron.
+/// </summary>
 /// <remarks>
-/// All lengths are level or upright, none along a slope. Head is the backrest, foot the drain end; the sides slope alike unless FloorShift is set.
-/// The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="RecessedBathtub"/>.
+/// All lengths are level or upright, none along a slope. Head is the backrest, foot the drain end; the sides slope alike unless FloorShift
+/// is set. The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is
+/// checked by <see cref="RecessedBathtub"/>.
 /// </remarks>
 /// <example><code>
 /// RecessedBathtubMeasurements tape = new()
@@ -22,7 +25,10 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record RecessedBathtubMeasurements
 {
-    /// <summary>How far the two runs may miss the difference of rim and floor length: four readings, each rounded by up to half a sixteenth of an inch.</summary>
+    /// <summary>
+    /// How far the two runs may miss the difference of rim and floor length: four readings, each rounded by up to half a sixteenth of an
+    /// inch.
+    /// </summary>
     private const double TapeDivision = 4 * 0.0254 / 32;
 
     /// <summary>What the tape gives, as a table.</summary>
@@ -149,11 +155,16 @@ public sealed record RecessedBathtubMeasurements
         init => Tape = Tape.With(nameof(OverflowDiameter), value);
     }
 
-    /// <summary>How far the middle of the floor lies off the middle of the mouth towards the apron (positive) or the wall (negative), which makes one side wall steeper; −0.3 to 0.3 m, 0 unless it is set.</summary>
+    /// <summary>
+    /// How far the middle of the floor lies off the middle of the mouth towards the apron (positive) or the wall (negative), which makes
+    /// one side wall steeper; −0.3 to 0.3 m, 0 unless it is set.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length FloorShift { get => Tape.Length(nameof(FloorShift)); init => Tape = Tape.With(nameof(FloorShift), value); }
 
-    /// <summary>Height of the upright tiling flange at both ends and the back, where it shows and is coated, 0 to 0.1 m; 0 unless it is set.</summary>
+    /// <summary>
+    /// Height of the upright tiling flange at both ends and the back, where it shows and is coated, 0 to 0.1 m; 0 unless it is set.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length TilingFlangeHeight
     {
@@ -161,7 +172,9 @@ public sealed record RecessedBathtubMeasurements
         init => Tape = Tape.With(nameof(TilingFlangeHeight), value);
     }
 
-    internal RuledBasin Basin => new(RimLength.Meters, RimWidth.Meters, RimCornerRadius.Meters, FloorLength.Meters, FloorWidth.Meters, FloorCornerRadius.Meters, Depth.Meters, HeadRun.Meters, FootRun.Meters, CoveRadius.Meters, FloorShift.Meters);
+    internal RuledBasin Basin =>
+        new(RimLength.Meters, RimWidth.Meters, RimCornerRadius.Meters, FloorLength.Meters, FloorWidth.Meters, FloorCornerRadius.Meters,
+        Depth.Meters, HeadRun.Meters, FootRun.Meters, CoveRadius.Meters, FloorShift.Meters);
 
     /// <summary>The same tub with its overall size from the widths of the deck, side by side with the mouth.</summary>
     /// <param name="head">Deck at the backrest, 0 or more.</param>
@@ -169,7 +182,9 @@ public sealed record RecessedBathtubMeasurements
     /// <param name="apron">Deck at the apron, 0 or more.</param>
     /// <param name="wall">Deck at the long wall, 0 or more.</param>
     /// <returns>Measurements whose overall length and width are mouth and deck together.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A width is negative, or mouth and deck together are outside the range of the overall size.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A width is negative, or mouth and deck together are outside the range of the overall size.
+    /// </exception>
     public RecessedBathtubMeasurements WithDeck(Length head, Length foot, Length apron, Length wall)
     {
         Bounds width = Bounds.NotNegative(Measure.Length, 1);
@@ -189,13 +204,17 @@ public sealed record RecessedBathtubMeasurements
         Measure.Length.Format(OverallLength.Meters),
         Measure.Length.Format(OverallWidth.Meters));
 
-    /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
+    /// <summary>
+    /// Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.
+    /// </summary>
     internal void CheckConsistency()
     {
         TapeRules.AtMost(FloorLength.Meters, RimLength.Meters, nameof(FloorLength), "RimLength");
         TapeRules.AtMost(FloorWidth.Meters, RimWidth.Meters, nameof(FloorWidth), "RimWidth");
-        TapeRules.AtMost(RimCornerRadius.Meters, HalfOf(Math.Min(RimLength.Meters, RimWidth.Meters)), nameof(RimCornerRadius), "half of the rim's shorter side");
-        TapeRules.AtMost(FloorCornerRadius.Meters, HalfOf(Math.Min(FloorLength.Meters, FloorWidth.Meters)), nameof(FloorCornerRadius), "half of the floor's shorter side");
+        TapeRules.AtMost(RimCornerRadius.Meters, HalfOf(Math.Min(RimLength.Meters, RimWidth.Meters)), nameof(RimCornerRadius),
+            "half of the rim's shorter side");
+        TapeRules.AtMost(FloorCornerRadius.Meters, HalfOf(Math.Min(FloorLength.Meters, FloorWidth.Meters)), nameof(FloorCornerRadius),
+            "half of the floor's shorter side");
 
         double runs = HeadRun.Meters + FootRun.Meters;
         double difference = RimLength.Meters - FloorLength.Meters;
@@ -206,7 +225,9 @@ public sealed record RecessedBathtubMeasurements
                 nameof(HeadRun),
                 HeadRun.Meters,
                 Measure.Length,
-                "HeadRun + FootRun, here " + Measure.Length.FormatBoth(runs, 5) + ", as long as RimLength − FloorLength, here " + Measure.Length.FormatBoth(difference, 5) + ", within " + Measure.Length.FormatBoth(TapeDivision) + ", the rounding of four readings; measure one of the four again");
+                "HeadRun + FootRun, here " + Measure.Length.FormatBoth(runs, 5) + ", as long as RimLength − FloorLength, here "
+                    + Measure.Length.FormatBoth(difference, 5) + ", within " + Measure.Length.FormatBoth(TapeDivision)
+                    + ", the rounding of four readings; measure one of the four again");
         }
 
         // The corner of the floor stays inside the corner of the rim: n(θ) ≥ 0, solved for r_t.
@@ -214,18 +235,25 @@ public sealed record RecessedBathtubMeasurements
         double side = Basin.SideRun().Value - Math.Abs(FloorShift.Meters);
         if (side < 0)
         {
-            Guard.Rule(false, nameof(FloorShift), FloorShift.Meters, Measure.Length, "at most " + Measure.Length.Format(Basin.SideRun().Value) + " either way, half of RimWidth − FloorWidth");
+            Guard.Rule(false, nameof(FloorShift), FloorShift.Meters, Measure.Length,
+                "at most " + Measure.Length.Format(Basin.SideRun().Value) + " either way, half of RimWidth − FloorWidth");
         }
 
-        TapeRules.AtMost(RimCornerRadius.Meters, FloorCornerRadius.Meters + end + side + Math.Sqrt(2 * end * side) + PlaneShapes.LastDigits, nameof(RimCornerRadius), "what keeps the floor's corner inside the rim's");
+        TapeRules.AtMost(RimCornerRadius.Meters,
+            FloorCornerRadius.Meters + end + side + Math.Sqrt(2 * end * side) + PlaneShapes.LastDigits, nameof(RimCornerRadius),
+            "what keeps the floor's corner inside the rim's");
 
         TapeRules.AtMost(CoveRadius.Meters, Depth.Meters, nameof(CoveRadius), "Depth");
         double reach = Basin.CoveReach;
-        TapeRules.AtMost(CoveRadius.Meters, CoveRadius.Meters == 0 ? 0 : FloorCornerRadius.Meters * (CoveRadius.Meters / reach) * (1 + PlaneShapes.LastDigits), nameof(CoveRadius), "FloorCornerRadius over the tangent of half the steepest wall's slope, else the cove cannot turn the floor's corner");
+        TapeRules.AtMost(CoveRadius.Meters, CoveRadius.Meters == 0
+            ? 0 : FloorCornerRadius.Meters * (CoveRadius.Meters / reach) * (1 + PlaneShapes.LastDigits), nameof(CoveRadius),
+            "FloorCornerRadius over the tangent of half the steepest wall's slope, else the cove cannot turn the floor's corner");
         TapeRules.AtMost(RimLength.Meters, OverallLength.Meters, nameof(RimLength), "OverallLength");
         TapeRules.AtMost(RimWidth.Meters, OverallWidth.Meters, nameof(RimWidth), "OverallWidth");
-        TapeRules.AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters) - (2 * reach), nameof(DrainDiameter), "the flat of the floor between the coves");
-        TapeRules.AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters - CoveRadius.Meters, FloorWidth.Meters), nameof(OverflowDiameter), "the foot wall above the cove");
+        TapeRules.AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters) - (2 * reach), nameof(DrainDiameter),
+            "the flat of the floor between the coves");
+        TapeRules.AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters - CoveRadius.Meters, FloorWidth.Meters), nameof(OverflowDiameter),
+            "the foot wall above the cove");
     }
 
     private static double HalfOf(double side) => side / 2 * (1 + PlaneShapes.LastDigits);

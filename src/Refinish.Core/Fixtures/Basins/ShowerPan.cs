@@ -4,10 +4,12 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>A shower pan in an alcove: floor, upright walls at the back and both ends with a level ledge, and a curb along the front.</summary>
+/// <summary>
+/// A shower pan in an alcove: floor, upright walls at the back and both ends with a level ledge, and a curb along the front.
+/// </summary>
 /// <remarks>
-/// Floor L W k − drain; walls (L + 2 W) h; ledge g (L + 2 g) + 2 g W; curb inside L h_i, top, outside and threshold (L + 2 g)(t + h_o + w_t). Source: elementary plane geometry.
-/// The fall of the floor towards the drain is left out: at 1 in 48 it adds 0.02 %.
+/// Floor L W k − drain; walls (L + 2 W) h; ledge g (L + 2 g) + 2 g W; curb inside L h_i, top, outside and threshold (L + 2 g)(t + h_o +
+/// w_t). Source: elementary plane geometry. The fall of the floor towards the drain is left out: at 1 in 48 it adds 0.02 %.
 /// </remarks>
 /// <example><code>
 /// ShowerPan pan = new(tape);                        // the pan of ShowerPanMeasurements
@@ -50,7 +52,9 @@ public sealed record ShowerPan : IFixture
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(Coated().Value);
 
-    /// <summary>The ledge's back and two ends along the wall, the foot and two ends of curb and threshold, and the ring of the drain.</summary>
+    /// <summary>
+    /// The ledge's back and two ends along the wall, the foot and two ends of curb and threshold, and the ring of the drain.
+    /// </summary>
     public Length MaskedEdge => Length.FromMeters(Edge().Value);
 
     /// <summary>The water it holds up to the lower of walls and curb; <see langword="null"/> for a pan without one of them.</summary>

@@ -5,8 +5,13 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>What a tape measure gives for a shower pan in an alcove: the floor, its own low walls with a ledge, and the curb along the front.</summary>
-/// <remarks>The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="ShowerPan"/>.</remarks>
+/// <summary>
+/// What a tape measure gives for a shower pan in an alcove: the floor, its own low walls with a ledge, and the curb along the front.
+/// </summary>
+/// <remarks>
+/// The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by
+/// <see cref="ShowerPan"/>.
+/// </remarks>
 /// <example><code>
 /// ShowerPanMeasurements tape = new()
 /// {
@@ -100,7 +105,8 @@ public sealed record ShowerPanMeasurements
     /// <summary>The floor in one line, in metric units.</summary>
     /// <returns>Text such as <c>floor 838.2 mm × 838.2 mm</c>.</returns>
     public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "floor {0} × {1}", Measure.Length.Format(FloorLength.Meters), Measure.Length.Format(FloorWidth.Meters));
+        string.Format(CultureInfo.InvariantCulture, "floor {0} × {1}", Measure.Length.Format(FloorLength.Meters),
+            Measure.Length.Format(FloorWidth.Meters));
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
@@ -108,7 +114,8 @@ public sealed record ShowerPanMeasurements
         double narrow = Math.Min(FloorLength.Meters, FloorWidth.Meters);
         if (DrainDiameter.Meters > narrow)
         {
-            Guard.Rule(false, nameof(DrainDiameter), DrainDiameter.Meters, Measure.Length, "at most " + Measure.Length.Format(narrow) + ", the floor's shorter side");
+            Guard.Rule(false, nameof(DrainDiameter), DrainDiameter.Meters, Measure.Length,
+                "at most " + Measure.Length.Format(narrow) + ", the floor's shorter side");
         }
     }
 }

@@ -30,7 +30,7 @@ internal sealed partial class Composition
     public void RoundedBowl(string name, RuledBasin basin, Num drain, MeshPoint centre, double cellLength, double cellWidth)
     {
         Num slope = 0;
-        Num whole = Part(name, ", faces", basin.Lines, own =>
+        Num whole = Part(name, ", faces", Trace is null ? [] : basin.Lines, own =>
         {
             Num area = 0;
             Num tilt = 0;
@@ -46,7 +46,8 @@ internal sealed partial class Composition
             return basin.Cove > 0 ? area - basin.CoveOverestimate(own) : area;
         });
         Surface(name, FixtureZoneKind.Bowl, whole, slope, 1, PlaneShapes.Disc(drain), RuledBasin.CornerError, RuledBasin.Loft);
-        Holds(Part(name, ", water", basin.RunsAndSlopes, own => basin.Water(own.Given("h", basin.Depth, Measure.Length), own)));
+        Holds(Part(name, ", water", Trace is null ? [] : basin.RunsAndSlopes, own =>
+            basin.Water(own.Given("h", basin.Depth, Measure.Length), own)));
         RuledBasinSurface surface = new(basin);
         MeshPoint shift = centre with { Z = centre.Z - basin.Depth };
         SurfaceBand[] bowl = [.. surface.Bands().Select(band => Moved(band with { Zone = FixtureZoneKind.Bowl }, shift))];
@@ -65,7 +66,8 @@ internal sealed partial class Composition
         HalfEllipsoid bowl = new(Of(length) / 2, Of(width) / 2, Of(depth));
         Num area = bowl.Area(Trace);
         Surface(
-            name, FixtureZoneKind.Bowl, area, bowl.Tilt(Trace) / Trace.Given("S", area.Value, Measure.Area), 1, openings, HalfEllipsoid.Error,
+            name, FixtureZoneKind.Bowl, area, bowl.Tilt(Trace) / Trace.Given("S", area.Value, Measure.Area), 1, openings,
+                HalfEllipsoid.Error,
             HalfEllipsoid.Carlson);
         Holds(Part(name, ", water", [], own => own.Step(
             "water up to the rim", "V", Measure.Capacity, Slices, bowl.Capacity(own.Given("h", bowl.C, Measure.Length), own))));
@@ -88,7 +90,8 @@ internal sealed partial class Composition
         double share = (turns[turns.Length - 1] - turns[0]) / (2 * Math.PI);
         Num whole = Part(name, ", all round", [], body.Walls);
         Surface(
-            name, FixtureZoneKind.Outside, share == 1 ? whole : whole * share, Trace.Pi() - (body.WallTilt(Trace) / whole), factor, openings,
+            name, FixtureZoneKind.Outside, share == 1
+                ? whole : whole * share, Trace.Pi() - (body.WallTilt(Trace) / whole), factor, openings,
             SuperellipseBasin.Error, SuperellipseBasin.Loft);
         SurfaceBand inside = SurfaceBand.Ruled(FixtureZoneKind.Outside, turn => body.Point(false, turn), turn => body.Point(true, turn));
         Draw(mesh => mesh.Add(turns, [.. above, BowlSurface.Outside(inside)]));

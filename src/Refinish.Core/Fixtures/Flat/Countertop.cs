@@ -37,7 +37,9 @@ public sealed record Countertop : IFixture
     public CountertopMeasurements Measurements { get; }
 
     /// <inheritdoc/>
-    public string Description => (Measurements.Runs.Count switch { 1 => "straight countertop ", 2 => "L-shaped countertop ", _ => "U-shaped countertop " }) + Measurements;
+    public string Description =>
+        (Measurements.Runs.Count switch { 1 => "straight countertop ", 2 => "L-shaped countertop ", _ => "U-shaped countertop " })
+        + Measurements;
 
     /// <summary>Top, edge and backsplash, as far as they are there.</summary>
     public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
@@ -97,7 +99,8 @@ public sealed record Countertop : IFixture
     /// <returns>Text such as <c>straight countertop 2438.4 mm × 647.7 mm, Square edge: 1.4864 m² coated</c>.</returns>
     public override string ToString() => Description + ": " + Measure.Area.Format(coated) + " coated";
 
-    private static Num Step(Trace? t, string name, string symbol, Num area) => t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
+    private static Num Step(Trace? t, string name, string symbol, Num area) =>
+        t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
 
     private Num Top(Trace? t = null)
     {

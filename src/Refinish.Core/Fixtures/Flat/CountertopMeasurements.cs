@@ -8,7 +8,9 @@ using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
-/// <summary>What a tape measure gives for a counter of one, two or three runs along walls that meet at right angles: straight, L or U.</summary>
+/// <summary>
+/// What a tape measure gives for a counter of one, two or three runs along walls that meet at right angles: straight, L or U.
+/// </summary>
 /// <remarks>
 /// The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by
 /// <see cref="Countertop"/>. Lengths and depths are level, from the bare wall, what a backsplash covers included, to the outermost line of
@@ -49,7 +51,8 @@ public sealed record CountertopMeasurements
     /// <exception cref="ArgumentException">An argument is missing, the values are of other inputs, or one is missing.</exception>
     [SetsRequiredMembers]
     public CountertopMeasurements(
-        InputValues readings, IReadOnlyList<CounterRun> runs, EdgeProfile profile, bool leftEndIsOpen, bool rightEndIsOpen, IReadOnlyList<RectangularOpening> cutOuts)
+        InputValues readings, IReadOnlyList<CounterRun> runs, EdgeProfile profile, bool leftEndIsOpen, bool rightEndIsOpen,
+            IReadOnlyList<RectangularOpening> cutOuts)
     {
         Tape = Inputs.Whole(readings, nameof(readings));
         Runs = runs;
@@ -118,7 +121,8 @@ public sealed record CountertopMeasurements
             Guard.Count(Runs.Count, 1, 3, nameof(Runs));
         }
 
-        AtMost(EdgeRadius.Meters, Profile == EdgeProfile.Eased ? Thickness.Meters : 0, nameof(EdgeRadius), "the thickness for an eased edge, 0 otherwise");
+        AtMost(EdgeRadius.Meters, Profile == EdgeProfile.Eased
+            ? Thickness.Meters : 0, nameof(EdgeRadius), "the thickness for an eased edge, 0 otherwise");
         double reach = Edge.Reach().Value;
         for (int i = 0; i < Runs.Count; i++)
         {
@@ -128,7 +132,8 @@ public sealed record CountertopMeasurements
             double front = Front(i);
             if (front < 2 * reach)
             {
-                Guard.Rule(false, nameof(Runs), run.Length.Meters, Measure.Length, "long enough to show a front edge beside the runs it meets (" + Measure.Length.Format(front) + " is left of it)");
+                Guard.Rule(false, nameof(Runs), run.Length.Meters, Measure.Length,
+                    "long enough to show a front edge beside the runs it meets (" + Measure.Length.Format(front) + " is left of it)");
             }
         }
 

@@ -109,7 +109,8 @@ public sealed record FlatPanel : IFixture
     /// <returns>Text such as <c>countertop 2438.4 mm × 647.7 mm: 1.4864 m² coated</c>.</returns>
     public override string ToString() => Description + ": " + Measure.Area.Format(Coated().Value) + " coated";
 
-    private static Num Step(Trace? t, string name, string symbol, Num area) => t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
+    private static Num Step(Trace? t, string name, string symbol, Num area) =>
+        t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
 
     private Num CutOuts(Trace? t = null) => Step(t, "cut-outs", "A_open", RectangularOpening.AreaOf(Measurements.CutOuts, t, "w_"));
 

@@ -130,7 +130,8 @@ public sealed record FlatPanelMeasurements
             }
         }
 
-        AtMost(RectangularOpening.AreaOf(CutOuts).Value, (Length.Meters * Width.Meters) - (BacksplashLength.Meters * BacksplashThickness.Meters), nameof(CutOuts),
+        AtMost(RectangularOpening.AreaOf(CutOuts).Value,
+            (Length.Meters * Width.Meters) - (BacksplashLength.Meters * BacksplashThickness.Meters), nameof(CutOuts),
             "the area of the top before the upstand", Measure.Area);
     }
 }

@@ -1,11 +1,14 @@
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// The joints of a tiled wall in SI. l, w tile; j joint width; d recess depth. One module (l + j)(w + j) holds one tile and j (l + w + j) of joint.
-/// Sharp: f = 1 + 2 d (l + w) / module, recess cross-section j d. Concave, an arc of half angle α = 2 arctan(2d / j) over the chord j:
-/// s = j α / sin α, f = 1 + (s − j)(l + w + j) / module, cross-section (j / (2 sin α))² (α − sin α cos α).
+/// The joints of a tiled wall in SI. l, w tile; j joint width; d recess depth. One module (l + j)(w + j) holds one tile and j (l + w + j)
+/// of joint. Sharp: f = 1 + 2 d (l + w) / module, recess cross-section j d. Concave, an arc of half angle α = 2 arctan(2d / j) over the
+/// chord j: s = j α / sin α, f = 1 + (s − j)(l + w + j) / module, cross-section (j / (2 sin α))² (α − sin α cos α).
 /// </summary>
-/// <remarks>Source: derived. The crossing of two joints is counted once, as part of the longer one; the same module stands in the common formula for grout quantity.</remarks>
+/// <remarks>
+/// Source: derived. The crossing of two joints is counted once, as part of the longer one; the same module stands in the common formula for
+/// grout quantity.
+/// </remarks>
 internal readonly record struct TileJoint(double TileLength, double TileWidth, double Width, double Depth, JointProfile Profile)
 {
     public static readonly Source Recess = Source.Derived("developed area of one module of tile and joint");

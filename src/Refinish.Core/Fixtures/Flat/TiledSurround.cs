@@ -7,9 +7,9 @@ namespace Refinish.Fixtures;
 
 /// <summary>Tiled walls with recessed joints: area = (walls − openings) · f, with the recess factor f from tile and joint.</summary>
 /// <remarks>
-/// With tile l × w, joint width j and depth d. Sharp joint: f = 1 + 2 d (l + w) / ((l + j)(w + j)).
-/// Concave joint (d ≤ j/2), an arc of length s: f = 1 + (s − j)(l + w + j) / ((l + j)(w + j)). Source: derived.
-/// A niche or a window reveal takes its mouth off the wall and adds its own faces, tiled alike; a soap dish adds smooth ones.
+/// With tile l × w, joint width j and depth d. Sharp joint: f = 1 + 2 d (l + w) / ((l + j)(w + j)). Concave joint (d ≤ j/2), an arc of
+/// length s: f = 1 + (s − j)(l + w + j) / ((l + j)(w + j)). Source: derived. A niche or a window reveal takes its mouth off the wall and
+/// adds its own faces, tiled alike; a soap dish adds smooth ones.
 /// </remarks>
 /// <example><code>
 /// TiledSurround surround = new(tape);                    // the alcove of TiledWallMeasurements
@@ -43,13 +43,18 @@ public sealed record TiledSurround : IFixture
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(Coated().Value);
 
-    /// <summary>The outline of the walls laid side by side, steps between walls of unequal height included, every opening, and the inner edge of every window reveal.</summary>
+    /// <summary>
+    /// The outline of the walls laid side by side, steps between walls of unequal height included, every opening, and the inner edge of
+    /// every window reveal.
+    /// </summary>
     public Length MaskedEdge => Length.FromMeters(Edge().Value);
 
     /// <summary>Walls hold no water.</summary>
     public Volume? WaterCapacity => null;
 
-    /// <summary>The walls and the tiled faces of recesses, joints as if they were flush, openings and mouths of recesses taken off.</summary>
+    /// <summary>
+    /// The walls and the tiled faces of recesses, joints as if they were flush, openings and mouths of recesses taken off.
+    /// </summary>
     public Area FlatArea => Area.FromSquareMeters(Net().Value);
 
     /// <summary>The openings together.</summary>
@@ -64,7 +69,9 @@ public sealed record TiledSurround : IFixture
     /// <summary>The volume that would fill every recess flush with the tile, nothing lost.</summary>
     public Volume FlushFill => Volume.FromCubicMeters(Fill().Value);
 
-    /// <summary>The walls, the tiled faces of recesses, the smooth ones; openings and mouths are taken off developed, as the walls are.</summary>
+    /// <summary>
+    /// The walls, the tiled faces of recesses, the smooth ones; openings and mouths are taken off developed, as the walls are.
+    /// </summary>
     public IReadOnlyList<SurfacePatch> Patches
     {
         get
@@ -83,7 +90,10 @@ public sealed record TiledSurround : IFixture
     private bool HasRecesses => Measurements.Recesses.Count > 0;
 
     /// <inheritdoc/>
-    /// <remarks>The walls are drawn side by side in one plane, openings closed, and every recess behind it in a row, for where they lie is not measured.</remarks>
+    /// <remarks>
+    /// The walls are drawn side by side in one plane, openings closed, and every recess behind it in a row, for where they lie is not
+    /// measured.
+    /// </remarks>
     public TriangleMesh Tessellate(Length chordTolerance)
     {
         Tessellation mesh = new(chordTolerance);
@@ -114,7 +124,8 @@ public sealed record TiledSurround : IFixture
     /// <returns>Text such as <c>tiled surround of 3 walls: 4.903 m² coated</c>.</returns>
     public override string ToString() => Description + ": " + Measure.Area.Format(Coated().Value) + " coated";
 
-    private static Num Step(Trace? t, string name, string symbol, Num area) => t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
+    private static Num Step(Trace? t, string name, string symbol, Num area) =>
+        t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
 
     private Num Walls(Trace? t) => Step(t, "walls", "A_wall", Measurements.WallArea(t));
 

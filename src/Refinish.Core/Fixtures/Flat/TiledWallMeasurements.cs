@@ -7,7 +7,10 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>What a tape measure gives for tiled walls that meet in a row, such as the three walls of an alcove.</summary>
-/// <remarks>The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="TiledSurround"/>.</remarks>
+/// <remarks>
+/// The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by
+/// <see cref="TiledSurround"/>.
+/// </remarks>
 /// <example><code>
 /// Length height = Length.FromInches(60);
 /// TiledWallMeasurements tape = new()
@@ -106,12 +109,15 @@ public sealed record TiledWallMeasurements
     internal Num RecessFaces(bool tiled, Trace? t = null) =>
         Recesses.Total((t, tiled), static (of, recess, i) => recess.IsTiled == of.tiled ? recess.Faces(of.t, i) : 0);
 
-    /// <summary>Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.</summary>
+    /// <summary>
+    /// Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.
+    /// </summary>
     internal void CheckConsistency()
     {
         if (JointProfile == JointProfile.Concave && JointDepth.Meters > JointWidth.Meters / 2 * (1 + PlaneShapes.LastDigits))
         {
-            Guard.Rule(false, nameof(JointDepth), JointDepth.Meters, Measure.Length, "at most " + Measure.Length.Format(JointWidth.Meters / 2) + ", half of JointWidth, for a concave joint");
+            Guard.Rule(false, nameof(JointDepth), JointDepth.Meters, Measure.Length,
+                "at most " + Measure.Length.Format(JointWidth.Meters / 2) + ", half of JointWidth, for a concave joint");
         }
 
         for (int i = 0; i < Openings.Count; i++)
@@ -136,7 +142,9 @@ public sealed record TiledWallMeasurements
         double open = (RectangularOpening.AreaOf(Openings) + Mouths()).Value;
         if (open > flat)
         {
-            Guard.Rule(false, Recesses.Count == 0 ? nameof(Openings) : nameof(Recesses), open, Measure.Area, "at most " + Measure.Area.Format(flat) + ", the area of all walls");
+            Guard.Rule(false, Recesses.Count == 0
+                ? nameof(Openings) : nameof(Recesses), open, Measure.Area,
+                "at most " + Measure.Area.Format(flat) + ", the area of all walls");
         }
     }
 

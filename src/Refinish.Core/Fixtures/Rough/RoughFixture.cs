@@ -233,7 +233,8 @@ public sealed partial record RoughFixture : IFixture
             bool holds = Math.Abs(formula.Value - value) <= 1e-12 * Math.Max(1, Math.Abs(value));
             t.Step(
                 reading.Name + ", most likely", reading.Name, reading.Measure,
-                holds ? assumption.Source : Source.Derived("what the readings that were taken leave of its band"), holds ? formula : Point(value));
+                holds ? assumption.Source : Source.Derived("what the readings that were taken leave of its band"), holds
+                    ? formula : Point(value));
 
             Num Point(double at) => t.Given("p", at, reading.Measure);
         }

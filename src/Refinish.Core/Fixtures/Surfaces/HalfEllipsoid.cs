@@ -1,13 +1,14 @@
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// The lower half of an ellipsoid with half axes a, b in plan and c downwards, in SI.
-/// Area = 4 ∫₀^{π/2} ∫₀¹ √(p(φ)² (1 − u²) + a² b² u²) du dφ with p(φ) = c √(b² cos²φ + a² sin²φ), which is 2π R_G(a²b², a²c², b²c²)
-/// with Carlson's symmetric elliptic integral R_G (u = cos θ of its double integral); V = ⅔ π a b c.
+/// The lower half of an ellipsoid with half axes a, b in plan and c downwards, in SI. Area = 4 ∫₀^{π/2} ∫₀¹ √(p(φ)² (1 − u²) + a² b² u²) du
+/// dφ with p(φ) = c √(b² cos²φ + a² sin²φ), which is 2π R_G(a²b², a²c², b²c²) with Carlson's symmetric elliptic integral R_G (u = cos θ of
+/// its double integral); V = ⅔ π a b c.
 /// </summary>
 /// <remarks>
-/// Source: NIST Digital Library of Mathematical Functions, §19.33(i) with 19.16.3 (from memory, unverified; the tests hold it to published values, to spheroids and to Carlson's duplication).
-/// Error of the two 32-point rules: below 1e-10 for bowls no deeper than four times their shorter half axis, below 1e-8 for any that the measurements allow.
+/// Source: NIST Digital Library of Mathematical Functions, §19.33(i) with 19.16.3 (from memory, unverified; the tests hold it to published
+/// values, to spheroids and to Carlson's duplication). Error of the two 32-point rules: below 1e-10 for bowls no deeper than four times
+/// their shorter half axis, below 1e-8 for any that the measurements allow.
 /// </remarks>
 internal readonly record struct HalfEllipsoid(double A, double B, double C)
 {

@@ -54,7 +54,8 @@ public sealed record PlanOutline
     {
         double l = Guard.Within(length, Sides);
         double w = Guard.Within(width, Sides);
-        return new(l, w, Guard.Within(cornerRadius, Bounds.NotNegative(Measure.Length, Math.Min(l, w) / 2 * (1 + PlaneShapes.LastDigits))), false);
+        return new(l, w, Guard.Within(cornerRadius, Bounds.NotNegative(Measure.Length, Math.Min(l, w) / 2 * (1 + PlaneShapes.LastDigits))),
+            false);
     }
 
     /// <summary>An ellipse.</summary>
@@ -88,7 +89,8 @@ public sealed record PlanOutline
         IsEllipse ? PlaneShapes.Ellipse(L(t), W(t)) : PlaneShapes.RoundedRectangle(L(t), W(t), t.Given("r", radius, Measure.Length)));
 
     private Num Around(Trace? t = null) => t.Step("perimeter of the outline", "P_o", Measure.Length, PlaneShapes.Elementary,
-        IsEllipse ? PlaneShapes.EllipseEdge(L(t), W(t)) : PlaneShapes.RoundedRectangleEdge(L(t), W(t), t.Given("r", radius, Measure.Length)));
+        IsEllipse ? PlaneShapes.EllipseEdge(L(t), W(t))
+            : PlaneShapes.RoundedRectangleEdge(L(t), W(t), t.Given("r", radius, Measure.Length)));
 
     private Num L(Trace? t) => t.Given("L", length, Measure.Length);
 

@@ -4,16 +4,16 @@ using Refinish.Numerics;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// A basin whose level sections are rounded rectangles that change evenly from floor to rim (a ruled loft), in SI.
-/// L, W, r with index t at the rim and f at the floor; H depth; d_h, d_f, d_w run of the walls at head, foot and sides; Δr = r_t − r_f;
-/// s shift of the floor's middle across, which makes the sides' runs d_w − s and d_w + s;
-/// ρ cove radius. At a corner the wall's run towards the plan angle θ is n(θ) = Δr + (d − Δr) cos θ + (d_w − Δr) sin θ,
-/// and the surface element is r √(H² + n²) dθ times the height's share, so that each corner is one integral over θ and the height falls out exactly.
-/// Sections are quadratic in the height, so the prismoidal rule gives the capacity exactly.
+/// A basin whose level sections are rounded rectangles that change evenly from floor to rim (a ruled loft), in SI. L, W, r with index t at
+/// the rim and f at the floor; H depth; d_h, d_f, d_w run of the walls at head, foot and sides; Δr = r_t − r_f; s shift of the floor's
+/// middle across, which makes the sides' runs d_w − s and d_w + s; ρ cove radius. At a corner the wall's run towards the plan angle θ is
+/// n(θ) = Δr + (d − Δr) cos θ + (d_w − Δr) sin θ, and the surface element is r √(H² + n²) dθ times the height's share, so that each corner
+/// is one integral over θ and the height falls out exactly. Sections are quadratic in the height, so the prismoidal rule gives the capacity
+/// exactly.
 /// </summary>
 /// <remarks>
-/// Error of the 32-point rule: below 1e-10 of the corner for runs up to five depths (held by a test against finer rules).
-/// The cove is taken per length of the sharp floor line, which over-reads by <see cref="CoveOverestimate"/>; the areas of the loft itself are exact.
+/// Error of the 32-point rule: below 1e-10 of the corner for runs up to five depths (held by a test against finer rules). The cove is taken
+/// per length of the sharp floor line, which over-reads by <see cref="CoveOverestimate"/>; the areas of the loft itself are exact.
 /// </remarks>
 internal readonly partial record struct RuledBasin(
     double RimLength,
@@ -131,15 +131,17 @@ internal readonly partial record struct RuledBasin(
         "along the floor line: integral of φ tan(φ/2)", "M_φτ", Measure.Length, Line,
         AlongFloor(t, static slope => slope * Num.Tan(slope / 2), CornerSlopeTangent(t)));
 
-    /// <summary>What the cove adds to the sharp floor line's area, less than nothing: an arc ρ φ stands in for two tangents ρ tan(φ/2).</summary>
+    /// <summary>
+    /// What the cove adds to the sharp floor line's area, less than nothing: an arc ρ φ stands in for two tangents ρ tan(φ/2).
+    /// </summary>
     public Num CoveArea(Trace? t = null) => IsSharp(t) ? 0 : CoveRadius(t) * (LineSlope(t) - (2 * LineTangent(t)));
 
     /// <summary>What the cove adds to the sharp floor line's water: less than nothing.</summary>
     public Num CoveVolume(Trace? t = null) => IsSharp(t) ? 0 : Num.Square(CoveRadius(t)) * ((LineSlope(t) / 2) - LineTangent(t));
 
     /// <summary>
-    /// By how much <see cref="CoveArea"/> over-reads, because the cove at a corner turns on a smaller radius than the sharp floor line:
-    /// ρ² ∫ (φ tan(φ/2) − (1 − cos φ)(1 + tan²(φ/2)/2)) dθ, by Pappus exact where the corner is a cone.
+    /// By how much <see cref="CoveArea"/> over-reads, because the cove at a corner turns on a smaller radius than the sharp floor line: ρ²
+    /// ∫ (φ tan(φ/2) − (1 − cos φ)(1 + tan²(φ/2)/2)) dθ, by Pappus exact where the corner is a cone.
     /// </summary>
     public Num CoveOverestimate(Trace? t = null)
     {
@@ -167,7 +169,9 @@ internal readonly partial record struct RuledBasin(
     /// <summary>Area times slope over the floor's half of the cove, a mean of φ/4 over ρ φ / 2; the floor itself is level.</summary>
     public Num FloorTilt(Trace? t = null) => CoveRadius(t) * LineSlopeSquared(t) / 8;
 
-    /// <summary>How far the cove reaches on to the floor where it reaches farthest: at the least run of any wall, which makes the steepest.</summary>
+    /// <summary>
+    /// How far the cove reaches on to the floor where it reaches farthest: at the least run of any wall, which makes the steepest.
+    /// </summary>
     public double CoveReach
     {
         get

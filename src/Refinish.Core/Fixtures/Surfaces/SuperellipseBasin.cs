@@ -3,14 +3,16 @@ using System;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// A basin whose level outline is a superellipse |x/a|ⁿ + |y/b|ⁿ = 1 at the mouth (index t) and at the floor (f), joined by straight rulings
-/// between points of equal parameter: x = a cos^(2/n) τ, y = b sin^(2/n) τ. H depth; all in SI.
-/// Outline A = 4 a b Γ(1 + 1/n)² / Γ(1 + 2/n), closed. Walls = 8 octants of ∫∫ √(H² (x′² + y′²) + (x′ Δy − y′ Δx)²) dv dτ with x′ = (1 − v) x′_f + v x′_t, Δ = mouth − floor; section = ∫ (x y′ − y x′) dτ / 2.
+/// A basin whose level outline is a superellipse |x/a|ⁿ + |y/b|ⁿ = 1 at the mouth (index t) and at the floor (f), joined by straight
+/// rulings between points of equal parameter: x = a cos^(2/n) τ, y = b sin^(2/n) τ. H depth; all in SI. Outline A = 4 a b Γ(1 + 1/n)² / Γ(1
+/// + 2/n), closed. Walls = 8 octants of ∫∫ √(H² (x′² + y′²) + (x′ Δy − y′ Δx)²) dv dτ with x′ = (1 − v) x′_f + v x′_t, Δ = mouth − floor;
+/// section = ∫ (x y′ − y x′) dτ / 2.
 /// </summary>
 /// <remarks>
-/// x′ and y′ are not smooth where the outline meets an axis, so each octant runs over q with τ = π q¹² / 4, which makes the integrand smooth there.
-/// Error of the two 32-point rules: below 1e-8 of the walls for exponents from 2 to 6 (held by a test against finer rules). Sections are quadratic in the height, so the prismoidal rule is exact.
-/// Source: derived; the tests hold it to elliptic cones, to the Gamma function and to triangulation.
+/// x′ and y′ are not smooth where the outline meets an axis, so each octant runs over q with τ = π q¹² / 4, which makes the integrand
+/// smooth there. Error of the two 32-point rules: below 1e-8 of the walls for exponents from 2 to 6 (held by a test against finer rules).
+/// Sections are quadratic in the height, so the prismoidal rule is exact. Source: derived; the tests hold it to elliptic cones, to the
+/// Gamma function and to triangulation.
 /// </remarks>
 internal readonly record struct SuperellipseBasin(
     double MouthA, double MouthB, double MouthN, double FloorA, double FloorB, double FloorN, double Depth)

@@ -11,7 +11,8 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record ReadingContribution
 {
-    private static readonly Source Reading = Source.FromMemory("JCGM 100:2008, 4.3.7 and 4.3.9: standard uncertainty of a reading within ±");
+    private static readonly Source Reading =
+        Source.FromMemory("JCGM 100:2008, 4.3.7 and 4.3.9: standard uncertainty of a reading within ±");
     private static readonly Source Difference = Source.Derived("difference quotient over ± 10 µm, one-sided where the shape ends");
 
     private readonly int number;

@@ -23,7 +23,8 @@ internal sealed class KnownKind<TFixture, TTape> : FixtureKind, IMeasured<TTape>
         this.forms = forms;
         rows =
         [
-            .. forms.Select(form => form.Rows.Select(row => row.From(inputs)).Select(row => (row.Usual(fixture, form.Words), row)).ToArray()),
+            .. forms.Select(form =>
+                form.Rows.Select(row => row.From(inputs)).Select(row => (row.Usual(fixture, form.Words), row)).ToArray()),
         ];
         Readings = new ValueList<UsualReading>(rows.SelectMany(form => form.Select(row => row.Usual)));
     }

@@ -35,7 +35,8 @@ internal static class TopRows
     private static readonly Source CutOutLimit = Source.Invented("cut-outs of more than 40 % of a top are rare");
 
     public static FixtureKind Panel { get; } = new KnownKind<FlatPanel, FlatPanelMeasurements>(
-        FlatPanelMeasurements.Inputs, new Form<FlatPanelMeasurements>("counter along a wall", AlongAWall, [.. PanelRows(12, 180, 12, 31, Depths)]),
+        FlatPanelMeasurements.Inputs,
+            new Form<FlatPanelMeasurements>("counter along a wall", AlongAWall, [.. PanelRows(12, 180, 12, 31, Depths)]),
         new Form<FlatPanelMeasurements>("plain panel or island", _ => true, [.. PanelRows(6, 160, 4, 72, Sizes)]))
     {
         Id = "flatPanel",
@@ -91,7 +92,8 @@ internal static class TopRows
         Materials = Materials,
         Tape = counter => counter.Measurements,
         Make = tape => new Countertop(tape),
-        OnTheFloor = tape => new Footprint(tape.Runs.Max(run => run.Length.Meters), tape.Runs.Min(run => run.Depth.Meters), tape.Gross().Value),
+        OnTheFloor = tape =>
+            new Footprint(tape.Runs.Max(run => run.Length.Meters), tape.Runs.Min(run => run.Depth.Meters), tape.Gross().Value),
         GoTogether = tape => [CutOuts(tape.CutOuts, tape.Gross().Value)],
     };
 

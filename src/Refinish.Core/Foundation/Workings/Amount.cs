@@ -2,7 +2,9 @@ using System;
 
 namespace Refinish;
 
-/// <summary>What <see cref="Num"/> is for numbers, for money: an exact decimal and, while a derivation is being made, the formula that gave it.</summary>
+/// <summary>
+/// What <see cref="Num"/> is for numbers, for money: an exact decimal and, while a derivation is being made, the formula that gave it.
+/// </summary>
 internal readonly struct Amount
 {
     private readonly Expression? formula;
@@ -22,7 +24,8 @@ internal readonly struct Amount
     public static implicit operator Amount(decimal value) => new(value);
 
     /// <summary>A sum. A plain zero is not written, so that a loop may start from it.</summary>
-    public static Amount operator +(Amount a, Amount b) => a.formula is null && a.Value == 0 ? b : Joined(Operation.Add, a, b, a.Value + b.Value);
+    public static Amount operator +(Amount a, Amount b) =>
+        a.formula is null && a.Value == 0 ? b : Joined(Operation.Add, a, b, a.Value + b.Value);
 
     public static Amount operator -(Amount a, Amount b) => Joined(Operation.Subtract, a, b, a.Value - b.Value);
 

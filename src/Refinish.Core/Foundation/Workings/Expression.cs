@@ -1,8 +1,8 @@
 namespace Refinish;
 
 /// <summary>
-/// A formula of a derivation as it is written out: in symbols, or with its numbers and units, as plain text or in LaTeX. It is made by the same
-/// line that calculated the number, so that what is shown cannot drift from it.
+/// A formula of a derivation as it is written out: in symbols, or with its numbers and units, as plain text or in LaTeX. It is made by the
+/// same line that calculated the number, so that what is shown cannot drift from it.
 /// </summary>
 /// <example><code>
 /// WetFilm film = new(Length.FromMicrometers(30), Ratio.FromPercent(40));

@@ -123,7 +123,8 @@ internal sealed class ListedExpression(string name, IReadOnlyList<Expression> te
     internal override void WriteTo(FormulaWriter writer) => writer.List(name, terms);
 }
 
-internal sealed class IntegralExpression(string symbol, Expression lower, Expression upper, Expression body, double value) : Expression(value)
+internal sealed class IntegralExpression(string symbol, Expression lower, Expression upper, Expression body, double value)
+    : Expression(value)
 {
     internal override int BindingIn(FormulaWriter writer) => Binding.Product;
 

@@ -25,8 +25,8 @@ internal readonly struct Num
     }
 
     /// <summary>
-    /// The circle number. It keeps its letter beside a number that has a formula: <c>Num.Pi * r</c> is written π · r. Where it meets a plain
-    /// number first, as in <c>Num.Pi / 2</c>, take <see cref="Tracing.Pi"/>.
+    /// The circle number. It keeps its letter beside a number that has a formula: <c>Num.Pi * r</c> is written π · r. Where it meets a
+    /// plain number first, as in <c>Num.Pi / 2</c>, take <see cref="Tracing.Pi"/>.
     /// </summary>
     public static Num Pi => Math.PI;
 
@@ -43,7 +43,8 @@ internal readonly struct Num
 
     /// <summary>A sum. A plain zero is not written, so that a loop may start from it.</summary>
     public static Num operator +(Num a, Num b) =>
-        a.formula is null && a.Value == 0 ? b : new Num(a.Value + b.Value, IsTracedAny(a, b) ? Joined(Operation.Add, a, b, a.Value + b.Value) : null);
+        a.formula is null && a.Value == 0
+            ? b : new Num(a.Value + b.Value, IsTracedAny(a, b) ? Joined(Operation.Add, a, b, a.Value + b.Value) : null);
 
     public static Num operator -(Num a, Num b) =>
         new(a.Value - b.Value, IsTracedAny(a, b) ? Joined(Operation.Subtract, a, b, a.Value - b.Value) : null);
@@ -86,7 +87,9 @@ internal readonly struct Num
 
     public static Num Ln(Num x) => Of("ln", "\\ln", x, Math.Log(x.Value));
 
-    /// <summary>φ₁(x) = (exp(x) − 1) / x, which is 1 at zero: the mean of a first-order decay when x is minus the time in time constants.</summary>
+    /// <summary>
+    /// φ₁(x) = (exp(x) − 1) / x, which is 1 at zero: the mean of a first-order decay when x is minus the time in time constants.
+    /// </summary>
     public static Num Phi1(Num x) => Of("φ₁", "\\varphi_1", x, PhiFunctions.Phi1(x.Value));
 
     /// <summary>φ₂(x) = (φ₁(x) − 1) / x, which is 1/2 at zero: what a first-order rise adds up to, per square of time.</summary>
@@ -152,7 +155,8 @@ internal readonly struct Num
     /// <param name="found">Its value where that was found without a derivation, which spares a formula at each point of the rule.</param>
     public static Num Integral<T>(string symbol, Num lower, Num upper, T state, Func<T, Num, Num> body, double? found = null)
     {
-        double value = found ?? Quadrature.GaussLegendre((state, body), static (of, x) => of.body(of.state, x).Value, lower.Value, upper.Value);
+        double value = found
+            ?? Quadrature.GaussLegendre((state, body), static (of, x) => of.body(of.state, x).Value, lower.Value, upper.Value);
         return IsTracedAny(lower, upper) || body(state, lower.Value).IsTraced
             ? new Num(value, new IntegralExpression(symbol, lower.Formula, upper.Formula, body(state, Variable(symbol)).Formula, value))
             : value;
@@ -173,7 +177,8 @@ internal readonly struct Num
 
     private static Num Variable(string symbol) => new(double.NaN, new VariableExpression(symbol));
 
-    private static OperationExpression Joined(Operation operation, Num a, Num b, double value) => new(operation, a.Formula, b.Formula, value);
+    private static OperationExpression Joined(Operation operation, Num a, Num b, double value) =>
+        new(operation, a.Formula, b.Formula, value);
 
     private static Num Raised(Num x, Num exponent, double value) =>
         new(value, IsTracedAny(x, exponent) ? new PowerExpression(x.Formula, exponent.Formula, value) : null);

@@ -47,7 +47,9 @@ internal sealed class Trace
     /// <summary>The derivation made so far.</summary>
     public Workings Workings(string title) => new(title, steps, parts);
 
-    /// <summary>Notes a step, unless one of the same name, symbol and value, up to the last digits, has been noted; the formula is not compared.</summary>
+    /// <summary>
+    /// Notes a step, unless one of the same name, symbol and value, up to the last digits, has been noted; the formula is not compared.
+    /// </summary>
     public void Note(string name, string symbol, Expression formula, Measure measure, Source source)
     {
         foreach (WorkingStep step in steps)

@@ -55,7 +55,8 @@ public sealed record PaidHours
         Num worked = Total(t, "hours worked", "t_w", visit => visit.Worked);
         Num onSite = Total(t, "hours on site", "t_s", visit => visit.OnSite);
         Num halfDays = Total(t, "hours by half-days", "t_h", visit => visit.HalfDays);
-        t.Step("paid", "t_p", Measure.Hours, Rule, rule switch { PaidTimeRule.Worked => worked, PaidTimeRule.OnSite => onSite, _ => halfDays });
+        t.Step("paid", "t_p", Measure.Hours, Rule,
+            rule switch { PaidTimeRule.Worked => worked, PaidTimeRule.OnSite => onSite, _ => halfDays });
         return t.Workings("Paid hours");
     }
 

@@ -94,7 +94,8 @@ internal static class DefectDoubts
         }
 
         double grout = entry.Survey.Defects.OfType<GroutFailure>().Sum(defect => defect.Joint.Meters);
-        double joints = tape.WallArea().Value * (tape.Joint.TileLength + tape.Joint.TileWidth + tape.Joint.Width) / tape.Joint.Module().Value;
+        double joints = tape.WallArea().Value * (tape.Joint.TileLength + tape.Joint.TileWidth
+            + tape.Joint.Width) / tape.Joint.Module().Value;
         if (grout > joints)
         {
             yield return new Doubt(DoubtKind.Defect, entry.Id, nameof(DefectKind.GroutFailure), "the length of failed grout", Again,

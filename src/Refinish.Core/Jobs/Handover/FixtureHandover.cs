@@ -127,7 +127,8 @@ public sealed class FixtureHandover
         bool isKnown = CoatingReady is not null;
         Num coating = isKnown ? t.Step("coating ready for water", "t_coating", Measure.Hours, Slowest, Stage(hard, last, t)) : 0;
         Num caulk = t.Step("caulk ready for water", "t_caulk", Measure.Hours, NewCaulk, Wait(Caulked - last, CaulkReady - Caulked, t));
-        Num trim = t.Step("drain trim ready for water", "t_trim", Measure.Hours, SetTrim, Wait(TrimFitted - last, DrainTrimReady - TrimFitted, t));
+        Num trim = t.Step("drain trim ready for water", "t_trim", Measure.Hours, SetTrim,
+            Wait(TrimFitted - last, DrainTrimReady - TrimFitted, t));
         if (isKnown)
         {
             t.Step("no water until", "t_water", Measure.Hours, Waits, Num.Max(Num.Max(coating, caulk), trim));

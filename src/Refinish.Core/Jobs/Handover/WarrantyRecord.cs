@@ -33,7 +33,8 @@ public sealed record WarrantyRecord
     public IReadOnlyList<Length> DryFilm
     {
         get => [.. films.Select(film => Length.FromMeters(film))];
-        init => films = new ValueList<double>(Guard.List(value).Select(film => Guard.Within(film, Bounds.NotNegative(Measure.Film, 0.005), nameof(DryFilm))));
+        init => films = new ValueList<double>(Guard.List(value).Select(film =>
+            Guard.Within(film, Bounds.NotNegative(Measure.Film, 0.005), nameof(DryFilm))));
     }
 
     /// <summary>Gauge that measured the dry film; <see langword="null"/> when none did.</summary>

@@ -66,7 +66,8 @@ internal sealed class RoomWatch
                 }
 
                 double concentration = vapour.Mass.Kilograms * share.MassFraction.DecimalFractions / volume;
-                sum += AirKernel.VolumeFraction(concentration, molar, share.Solvent.MolarMass.KilogramsPerMole).Value / lower.DecimalFractions;
+                sum += AirKernel.VolumeFraction(concentration, molar,
+                    share.Solvent.MolarMass.KilogramsPerMole).Value / lower.DecimalFractions;
             }
         }
 

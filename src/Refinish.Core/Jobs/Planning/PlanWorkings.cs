@@ -16,7 +16,8 @@ internal static class PlanWorkings
             plan.Costs?.Workings(), plan.Comparison?.Workings(), plan.Handover?.Workings(),
         ];
         return plan.Planned.Count == 0 ? Trace.Of(plan.Job.Name, parts) : Trace.Of(plan.Job.Name, parts, t => t.Step(
-            "area of all planned fixtures", "A", Measure.Area, Source.Derived("sum over fixtures"), Num.Sum(plan.Planned.Select((procedure, i) =>
+            "area of all planned fixtures", "A", Measure.Area, Source.Derived("sum over fixtures"),
+                Num.Sum(plan.Planned.Select((procedure, i) =>
                 t.Given("A_" + Figures.Fixed(i + 1, 0), procedure.SquareMeters, Measure.Area)))));
     }
 }

@@ -114,7 +114,8 @@ public sealed record OwnDefect : Defect
     internal override IReadOnlyList<Caution> Brings => Cautions;
 
     internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) => Hollow is null ? null : new Cavity(
-        t.Given("n", Count, Measure.Number) * t.Given("V_1", Hollow.CubicMetres, Measure.Liquid), Hollow.Metres, Source.Supplied("volume of the hollow"));
+        t.Given("n", Count, Measure.Number) * t.Given("V_1", Hollow.CubicMetres, Measure.Liquid), Hollow.Metres,
+            Source.Supplied("volume of the hollow"));
 
     /// <summary>Whether the other is mended in the same way, so that both are one operation.</summary>
     internal bool IsMendedAs(OwnDefect other) => Name == other.Name && Equals(Work, other.Work) && Cautions.Equals(other.Cautions);

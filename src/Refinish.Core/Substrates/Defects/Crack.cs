@@ -58,7 +58,8 @@ public sealed record Crack : Defect
 
     internal override double? MeasuredDepth => depth;
 
-    internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) => new Cavity(Groove(t), depth, Source.Derived("groove of constant cross-section"));
+    internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) =>
+        new Cavity(Groove(t), depth, Source.Derived("groove of constant cross-section"));
 
     private Num Groove(Trace? t) => SubstratesKernel.Groove(
         t.Given("κ", SubstratesKernel.Factor(Profile), Measure.Number), t.Given("l", length, Measure.Length),

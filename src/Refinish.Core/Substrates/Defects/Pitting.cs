@@ -48,7 +48,8 @@ public sealed record Pitting : Defect
     internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) =>
         new Cavity(Pits(t), depth, Source.Derived("flat-bottomed pits over part of an area"));
 
-    private Num Pits(Trace? t) => t.Given("A", area, Measure.Area) * t.Given("s", share, Measure.Percent) * t.Given("h", depth, Measure.Length);
+    private Num Pits(Trace? t) =>
+        t.Given("A", area, Measure.Area) * t.Given("s", share, Measure.Percent) * t.Given("h", depth, Measure.Length);
 
     internal override double Units => area;
 

@@ -55,7 +55,8 @@ public sealed record WornPatch : Defect
 
     internal override double? MeasuredDepth => depth;
 
-    internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) => new Cavity(Bowl(t), depth, Source.Derived("bowl with an elliptical mouth"));
+    internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) =>
+        new Cavity(Bowl(t), depth, Source.Derived("bowl with an elliptical mouth"));
 
     private Num Bowl(Trace? t) => SubstratesKernel.Bowl(
         t.Given("κ", SubstratesKernel.Factor(Profile), Measure.Number), t.Given("l", length, Measure.Length),

@@ -27,7 +27,8 @@ public sealed record MaterialIdentification
     public MaterialIdentification(IReadOnlyList<string> codes, IReadOnlyList<MaterialSign>? signs = null)
     {
         known = signs is null ? MaterialSigns.Generic : Guard.List(signs);
-        Observed = new ValueList<MaterialSign>(Guard.List(codes).Distinct(StringComparer.Ordinal).Select(code => Find(code, nameof(codes))).OrderBy(sign => sign.Code, StringComparer.Ordinal));
+        Observed = new ValueList<MaterialSign>(Guard.List(codes).Distinct(StringComparer.Ordinal).Select(code =>
+            Find(code, nameof(codes))).OrderBy(sign => sign.Code, StringComparer.Ordinal));
         Candidates = new ValueList<MaterialCandidate>(known
             .SelectMany(sign => sign.SpeaksFor.Concat(sign.SpeaksAgainst))
             .Distinct()
