@@ -109,13 +109,6 @@ public sealed record Currency
     /// </summary>
     internal decimal Before(decimal share, decimal net) => (Math.Floor(((net / SmallestAmount) - 0.5m) / (1 - share)) + 1) * SmallestAmount;
 
-    /// <summary>To the nearest multiple of a coin, halves away from zero; unchanged for a coin of 0.</summary>
-    internal static decimal Round(decimal amount, decimal coin) =>
-        coin == 0 ? amount : Math.Round(amount / coin, 0, MidpointRounding.AwayFromZero) * coin;
-
-    /// <summary>In whole coins, down; what misses a coin by less than <see cref="Hair"/> of it counts as one.</summary>
-    internal static decimal RoundDown(decimal amount, decimal coin) => Math.Floor((amount / coin) + Hair) * coin;
-
     /// <summary>How many coins hold an amount.</summary>
     internal static decimal CoinsUp(decimal amount, decimal coin) => Math.Ceiling(amount / coin);
 

@@ -72,7 +72,7 @@ internal static class Tracing
     /// <param name="value">The symbol of the value.</param>
     /// <param name="limit">The symbol of the limit.</param>
     /// <param name="source">Where the comparison comes from; that of each comparison when omitted.</param>
-    /// <returns>Nothing of meaning; it stands in a list of results.</returns>
+    /// <returns>Always 0: so it fits into the list of <see cref="Trace.Of(string, System.Func{Trace, Num}[])"/>.</returns>
     public static Num Margins(this Trace trace, IEnumerable<LimitComparison> checks, string value, string limit, Source? source = null)
     {
         foreach (LimitComparison check in checks)

@@ -24,6 +24,9 @@ public sealed record PaymentPlan
 {
     private const decimal Hair = Currency.Hair;
 
+    private static readonly Source WholeCoins = Source.Derived("the total rounded to the coin, halves up");
+    private static readonly Source Agreed = Source.Supplied("terms of the quote");
+
     /// <summary>Divides a total over stages.</summary>
     /// <param name="currency">The currency.</param>
     /// <param name="total">Total with tax, 0 to 10⁹, with no more decimals than the currency has.</param>
@@ -38,7 +41,7 @@ public sealed record PaymentPlan
         Total = Fitting(total, nameof(total));
         CashStep = Fitting(cashStep, nameof(cashStep));
         Stages = QuoteTerms.InOrder(stages, nameof(stages));
-        Payable = Currency.Round(Total, CashStep);
+        Payable = ToBePaid().Value;
         List<PaymentFault> faults = [];
         List<QuotePayment> payments = [.. Divided(faults)];
         Faults = new ValueList<PaymentFault>(faults);
@@ -97,18 +100,11 @@ public sealed record PaymentPlan
     {
         Trace t = new();
         Measure money = Measure.Money(Currency);
-        Num total = t.Given("T", (double)Total, money);
-        Num coin = t.Given("s", (double)Coin, money);
-        Num payable = CashStep == 0 ? total : Num.Floor((total / coin) + 0.5 + (double)Hair) * coin;
-        Num left = t.Step("to be paid, in whole coins", "T_p", money, Source.Derived("the total rounded to the coin, halves up"), payable);
+        Amount left = t.Step("to be paid, in whole coins", "T_p", money, WholeCoins, ToBePaid(t));
         for (int i = 0; i < Payments.Count; i++)
         {
             PaymentStage stage = Payments[i].Stage;
-            left -= t.Step(stage.Name, "p_" + Figures.Fixed(i + 1, 0), money, Source.Supplied("terms of the quote"),
-                stage.Fraction is decimal share
-                    ? Num.Min(left, Num.Floor((t.Given("q", (double)share, Measure.Percent) * total / coin) + (double)Hair) * coin)
-                : stage.Amount is decimal amount ? t.Given("a", (double)amount, money)
-                : Amount.Round(new Amount((decimal)left.Value, left.Formula), Currency).ToNum());
+            left -= t.Step(stage.Name, "p_" + Figures.Fixed(i + 1, 0), money, Agreed, Asked(stage, left, t));
         }
 
         return t.Workings("Payments");
@@ -120,6 +116,17 @@ public sealed record PaymentPlan
         ? string.Join(" ", Faults.Select(fault => fault.Sentence))
         : string.Join("; ", Payments.Select(payment => payment.ToString()));
 
+    private Amount ToBePaid(Trace? t = null) => CashStep == 0 ? Whole(t) : Money.ToCoin(Whole(t), OneCoin(t));
+
+    private Amount Asked(PaymentStage stage, Amount left, Trace? t = null) =>
+        stage.Fraction is decimal share
+            ? Amount.Min(left, Amount.Floor((t.Money("q", share, Measure.Percent) * Whole(t) / OneCoin(t)) + Hair) * OneCoin(t))
+        : stage.Amount is decimal amount ? t.Money("a", amount, Measure.Money(Currency)) : left;
+
+    private Amount Whole(Trace? t) => t.Money("T", Total, Measure.Money(Currency));
+
+    private Amount OneCoin(Trace? t) => t.Money("s", Coin, Measure.Money(Currency));
+
     private decimal Coin => CashStep > 0 ? CashStep : Currency.SmallestAmount;
 
     private IEnumerable<QuotePayment> Divided(List<PaymentFault> faults)
@@ -127,14 +134,9 @@ public sealed record PaymentPlan
         decimal left = Payable;
         foreach (PaymentStage stage in Stages)
         {
-            decimal asked = left;
-            if (stage.Fraction is decimal share)
+            decimal asked = Asked(stage, left).Value;
+            if (stage.Fraction is null && stage.Amount is decimal amount)
             {
-                asked = Math.Min(left, Currency.RoundDown(share * Total, Coin));
-            }
-            else if (stage.Amount is decimal amount)
-            {
-                asked = amount;
                 if (amount % Coin != 0)
                 {
                     faults.Add(new PaymentFault(stage.Id, nameof(PaymentStage.Amount),
