@@ -28,9 +28,9 @@ public class EvidencePageTests
     {
         (string Room, EvidenceAttribute Evidence, string Test)[] all = [.. typeof(EvidencePageTests).Assembly.GetTypes()
             .OrderBy(type => type.FullName, StringComparer.Ordinal)
-            .SelectMany(type => type.GetMethods().OrderBy(method => method.MetadataToken), (type, method) =>
-                (type.Namespace!.Split('.').Last(), method.GetCustomAttribute<EvidenceAttribute>()!, method.Name.Replace('_', ' ')))
-            .Where(test => test.Item2 is not null)];
+            .SelectMany(type => type.GetMethods().OrderBy(method => method.MetadataToken))
+            .Where(method => method.IsDefined(typeof(EvidenceAttribute)))
+            .Select(method => (method.ReflectedType!.Namespace!.Split('.').Last(), method.GetCustomAttribute<EvidenceAttribute>()!, method.Name.Replace('_', ' ')))];
         Assert.Empty(all.Select(test => test.Room).Except(Rooms));
         StringBuilder page = new("\n## How many tests rest on what\n\n| room |");
         page.Append(string.Concat(Bases.Select(basis => " " + basis.ToString("G").ToLowerInvariant() + " |"))).Append("\n|---|")

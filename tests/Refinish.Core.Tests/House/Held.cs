@@ -16,8 +16,10 @@ internal static class Held
     private const BindingFlags Static = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.DeclaredOnly;
     private const BindingFlags Instance = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.DeclaredOnly;
 
-    /// <summary>Every object that is held, with the field that holds it and the objects on the way to it.</summary>
-    public static IEnumerable<(object Value, FieldInfo Field, object? Within)> In(Assembly library)
+    /// <summary>
+    /// Every object that is held, with the object in which it was found and the field that holds it; no field where another one has it.
+    /// </summary>
+    public static IEnumerable<(object Value, FieldInfo? Field, object? Within)> In(Assembly library)
     {
         Type[] types = [.. library.GetTypes().Where(type => !type.ContainsGenericParameters)];
 
@@ -34,7 +36,7 @@ internal static class Held
         return roots.SelectMany(root => Below(root.Field, root.Value, owned, library));
     }
 
-    private static IEnumerable<(object Value, FieldInfo Field, object? Within)> Below(
+    private static IEnumerable<(object Value, FieldInfo? Field, object? Within)> Below(
         FieldInfo field, object root, HashSet<object> owned, Assembly library)
     {
         HashSet<object> seen = new(new Identity());
@@ -42,12 +44,18 @@ internal static class Held
         while (open.Count > 0)
         {
             (object value, object? within) = open.Pop();
-            if ((within is not null && owned.Contains(value)) || !seen.Add(value))
+            bool elsewhere = within is not null && owned.Contains(value);
+            if (!elsewhere && !seen.Add(value))
             {
                 continue;
             }
 
-            yield return (value, field, within);
+            yield return (value, elsewhere ? null : field, within);
+            if (elsewhere)
+            {
+                continue;
+            }
+
             foreach (object part in Parts(value, library))
             {
                 open.Push((part, value));

@@ -85,9 +85,9 @@ internal sealed class MemberUses
             else if (item.Member.Module.Assembly == library && item.Member is MethodBase or FieldInfo)
             {
                 Use(item.Member, by);
-                if (by is FieldInfo && !method.IsConstructor)
+                if (by is FieldInfo && method is MethodInfo)
                 {
-                    Use(item.Member, method);
+                    Use(by, method);
                 }
 
                 if (item.Member is MethodBase made && IsMaking(made) && type != made.DeclaringType)

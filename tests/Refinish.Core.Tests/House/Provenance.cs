@@ -15,14 +15,14 @@ internal sealed class Provenance
     private Provenance()
     {
         Uses = new MemberUses(Library);
-        (object Value, FieldInfo Field, object? Within)[] held = [.. Held.In(Library)];
+        (object Value, FieldInfo? Field, object? Within)[] held = [.. Held.In(Library)];
         Sources = [.. held.Where(each => each.Value is Source).GroupBy(each => (Source)each.Value)
             .Select(same => new HeldSource(
                 same.Key,
-                [.. same.Select(each => each.Field).Distinct()],
+                [.. same.Select(each => each.Field).OfType<FieldInfo>().Distinct()],
                 [.. same.Select(each => StandingBeside(each.Within)).OfType<Standing>().Distinct()]))];
         Cautions = [.. held.Where(each => each.Value is Caution).GroupBy(each => (Caution)each.Value)
-            .Select(same => new HeldCaution(same.Key, [.. same.Select(each => each.Field).Distinct()]))];
+            .Select(same => new HeldCaution(same.Key, [.. same.Select(each => each.Field).OfType<FieldInfo>().Distinct()]))];
     }
 
     public static Provenance OfLibrary => Read.Value;
