@@ -37,8 +37,8 @@ public class CautionTests
         + "that of the constructor calls in its instructions")]
     public void Codes_are_kebab_case_and_each_is_one_cautions()
     {
-        Caution[] all = [.. Provenance.OfLibrary.Cautions.Select(held => held.Caution)];
-        Assert.Equal(Provenance.OfLibrary.Uses.Makings.Count(making => making.Factory.DeclaringType == typeof(Caution)), all.Length);
+        Caution[] all = [.. HeldSources.OfLibrary.Cautions.Select(held => held.Caution)];
+        Assert.Equal(HeldSources.OfLibrary.Uses.Makings.Count(making => making.Factory.DeclaringType == typeof(Caution)), all.Length);
         Assert.All(all, caution => Assert.Matches(new Regex("^[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.CultureInvariant), caution.Code));
         Assert.Equal(all.Length, all.Select(caution => caution.Code).Distinct().Count());
         Assert.Equal(all.Length, all.Select(caution => (caution.Sentence, caution.DecidedBy)).Distinct().Count());

@@ -47,18 +47,18 @@ public class SourcePageTests
     public void What_a_job_reports_is_held()
     {
         JobPlan plan = Scenario.Guesthouse().Plan();
-        HashSet<Source> held = [.. Provenance.OfLibrary.Sources.Select(each => each.Source)];
+        HashSet<Source> held = [.. HeldSources.OfLibrary.Sources.Select(each => each.Source)];
         Source[] reported = [.. plan.Workings().AllSteps().Select(step => step.Source).Where(source => source.Kind != SourceKind.Supplied).Distinct()];
         Assert.True(reported.Length > 80);
         Assert.Empty(reported.Where(source => !held.Contains(source)).Select(source => source.ToString()));
-        Assert.Empty(plan.Cautions.Select(planned => planned.Caution).Except(Provenance.OfLibrary.Cautions.Select(each => each.Caution)));
+        Assert.Empty(plan.Cautions.Select(planned => planned.Caution).Except(HeldSources.OfLibrary.Cautions.Select(each => each.Caution)));
     }
 
     [Fact]
     [Evidence(Basis.Contract, "a source or a caution is made while a static field is filled, so that it can be listed; what is composed from a caller's values is named here")]
     public void Sources_are_made_where_they_are_held()
     {
-        MemberUses uses = Provenance.OfLibrary.Uses;
+        MemberUses uses = HeldSources.OfLibrary.Uses;
         string[] loose = [.. uses.Makings.Where(making => !uses.OnlyFillsStatics(making.By)).Select(making => Name(making.By)).Distinct()];
         Assert.Equal(string.Empty, string.Join("\n", loose.Except(Composed.Select(each => each.Member))));
         Assert.Equal(string.Empty, string.Join("\n", Composed.Select(each => each.Member).Except(loose)));
@@ -66,7 +66,7 @@ public class SourcePageTests
 
     private static string Sources()
     {
-        Provenance all = Provenance.OfLibrary;
+        HeldSources all = HeldSources.OfLibrary;
         StringBuilder page = new("\n## How many\n\n| kind | sources | places in the code |\n|---|---:|---:|\n");
         foreach ((SourceKind kind, string title, string _) in Kinds)
         {
@@ -79,7 +79,7 @@ public class SourcePageTests
             bool published = kind == SourceKind.Published;
             page.Append("\n## ").Append(title).Append("\n\n").Append(said)
                 .Append(published ? "\n\n| document | place | looked up | used by |\n|---|---|---|---|\n" : "\n\n| what | used by |\n|---|---|\n");
-            foreach (Provenance.HeldSource held in all.Sources.Where(held => held.Source.Kind == kind)
+            foreach (HeldSources.HeldSource held in all.Sources.Where(held => held.Source.Kind == kind)
                 .OrderBy(held => held.Source.Document, StringComparer.OrdinalIgnoreCase)
                 .ThenBy(held => held.Source.Section, StringComparer.OrdinalIgnoreCase).ThenBy(held => held.Source.Document, StringComparer.Ordinal))
             {
@@ -113,7 +113,7 @@ public class SourcePageTests
         {
             page.Append("\n### ").Append(Regex.Replace(hazard.ToString("G"), "(?<=[a-z])([A-Z])", match => " " + match.Value.ToLowerInvariant()))
                 .Append("\n\n| code | caution | decided by | concerns | rests on | shown by |\n|---|---|---|---|---|---|\n");
-            foreach (Provenance.HeldCaution held in Provenance.OfLibrary.Cautions.Where(held => held.Caution.Hazard == hazard)
+            foreach (HeldSources.HeldCaution held in HeldSources.OfLibrary.Cautions.Where(held => held.Caution.Hazard == hazard)
                 .OrderBy(held => held.Caution.Sentence, StringComparer.Ordinal))
             {
                 string[] cells =
@@ -129,7 +129,7 @@ public class SourcePageTests
     }
 
     // What stands beside a figure says more of that figure than its source says of all of them.
-    private static string LookedUp(Provenance.HeldSource held) => (held.Beside.Count == 1 ? held.Beside[0] : held.Source.Standing) switch
+    private static string LookedUp(HeldSources.HeldSource held) => (held.Beside.Count == 1 ? held.Beside[0] : held.Source.Standing) switch
     {
         Standing.Seen => "read",
         Standing.SecondHand => "second-hand",
@@ -139,7 +139,7 @@ public class SourcePageTests
 
     private static string Types(IReadOnlyList<MemberInfo> holders)
     {
-        string[] named = [.. Provenance.OfLibrary.Uses.ShownBy(holders)];
+        string[] named = [.. HeldSources.OfLibrary.Uses.ShownBy(holders)];
         string text = string.Join(", ", named.Take(6).Select(name => "`" + name + "`"));
         return named.Length == 0 ? "not shown by a public type" : named.Length > 6 ? text + " and " + (named.Length - 6).ToString("D", null) + " more" : text;
     }

@@ -7,12 +7,12 @@ using Refinish.Air;
 namespace Refinish.Tests.House;
 
 /// <summary>The sources and cautions that the library holds, asked at run time, with what of it uses them.</summary>
-internal sealed class Provenance
+internal sealed class HeldSources
 {
     private static readonly Assembly Library = typeof(Source).Assembly;
-    private static readonly Lazy<Provenance> Read = new(() => new Provenance());
+    private static readonly Lazy<HeldSources> Read = new(() => new HeldSources());
 
-    private Provenance()
+    private HeldSources()
     {
         Uses = new MemberUses(Library);
         (object Value, FieldInfo? Field, object? Within)[] held = [.. Held.In(Library)];
@@ -25,7 +25,7 @@ internal sealed class Provenance
             .Select(same => new HeldCaution(same.Key, [.. same.Select(each => each.Field).OfType<FieldInfo>().Distinct()]))];
     }
 
-    public static Provenance OfLibrary => Read.Value;
+    public static HeldSources OfLibrary => Read.Value;
 
     public MemberUses Uses { get; }
 
