@@ -9,7 +9,8 @@ namespace Refinish.Jobs;
 internal static class PlanSources
 {
     public static IEnumerable<Source> Of(JobPlan plan) => plan.Workings().AllSteps().Select(step => step.Source)
-        .Concat(Said(plan)).Concat(plan.Procedures.SelectMany(Fed)).Concat(Work(plan)).Concat(plan.Runs.SelectMany(Coat));
+        .Concat(Said(plan)).Concat(Compared(plan).OfType<LimitComparison>().Select(comparison => comparison.Source))
+        .Concat(plan.Procedures.SelectMany(Fed)).Concat(Work(plan)).Concat(plan.Runs.SelectMany(Coat));
 
     private static IEnumerable<Source> Said(JobPlan plan) =>
     [
@@ -17,11 +18,26 @@ internal static class PlanSources
         .. plan.Conditions.Select(condition => condition.Source),
         .. plan.Doubts.Select(doubt => doubt.Source),
         .. plan.Cautions.Select(planned => planned.Caution.Source),
-        .. plan.Objections.Select(objection => objection.Comparison?.Source).OfType<Source>(),
-        .. plan.Voc.Values.Select(comparison => comparison.Source),
-        .. plan.Protection.Select(need => need.Comparison.Source),
-        .. plan.Air.SelectMany(room => room.Study?.Exposure ?? []).Select(exposure => exposure.Comparison.Source),
         .. plan.Noise.SelectMany(day => day.Doses).Select(dose => dose.Limit.Source),
+        .. plan.Protection.SelectMany(need => need.Respirators).Select(respirator => respirator.Source),
+        .. plan.Handover?.Fixtures.SelectMany(fixture => fixture.SlipCriteria.Select(slip => slip.Source).Prepend(fixture.Film.Source)) ?? [],
+    ];
+
+    private static IEnumerable<LimitComparison?> Compared(JobPlan plan) =>
+    [
+        plan.Price?.NetAgainstCost,
+        .. plan.Objections.Select(objection => objection.Comparison),
+        .. plan.Voc.Values,
+        .. plan.Procedures.SelectMany(procedure => procedure.SlipFloor?.Bands ?? []),
+        .. plan.Air.SelectMany(Air),
+        .. plan.Protection.SelectMany(need => need.Checks.Select(check => check.Comparison).Prepend(need.Comparison)),
+        .. plan.Noise.SelectMany(day => day.Doses).Select(dose => dose.Loudest),
+    ];
+
+    private static IEnumerable<LimitComparison?> Air(RoomAirPlan room) => room.Study is not { } study ? room.Unstated :
+    [
+        room.FlammableAirflow, room.Humidity, study.FlammableLimit, study.FlammableDesignLine, study.StrictestLimit, study.ShortTermLimit,
+        .. study.Saturation, .. study.Exposure.Select(exposure => exposure.Comparison), .. room.Unstated,
     ];
 
     private static IEnumerable<Source> Fed(Procedure procedure)
@@ -29,6 +45,7 @@ internal static class PlanSources
         IEnumerable<Source?> sources =
         [
             procedure.System.Source, .. procedure.System.Steps.Select(step => step.Source), procedure.Promoter?.Source,
+            procedure.Hiding?.Plan?.White.Source,
             procedure.Filler.Items.Count > 0 ? procedure.Filler.Policy.Product.Source : null,
         ];
         return sources.OfType<Source>();
