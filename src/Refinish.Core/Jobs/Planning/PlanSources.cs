@@ -34,10 +34,11 @@ internal static class PlanSources
         .. plan.Noise.SelectMany(day => day.Doses).Select(dose => dose.Loudest),
     ];
 
-    private static IEnumerable<LimitComparison?> Air(RoomAirPlan room) => room.Study is not { } study ? room.Unstated :
+    private static IEnumerable<LimitComparison?> Air(RoomAirPlan room) =>
     [
-        room.FlammableAirflow, room.Humidity, study.FlammableLimit, study.FlammableDesignLine, study.StrictestLimit, study.ShortTermLimit,
-        .. study.Saturation, .. study.Exposure.Select(exposure => exposure.Comparison), .. room.Unstated,
+        room.FlammableAirflow, room.Humidity, room.Study?.FlammableLimit, room.Study?.FlammableDesignLine, room.Study?.StrictestLimit,
+        room.Study?.ShortTermLimit, .. room.Study?.Saturation ?? [], .. room.Study?.Exposure.Select(exposure => exposure.Comparison) ?? [],
+        .. room.Unstated,
     ];
 
     private static IEnumerable<Source> Fed(Procedure procedure)
