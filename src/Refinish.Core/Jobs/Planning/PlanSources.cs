@@ -10,7 +10,7 @@ internal static class PlanSources
 {
     public static IEnumerable<Source> Of(JobPlan plan) => plan.Workings().AllSteps().Select(step => step.Source)
         .Concat(Said(plan)).Concat(Compared(plan).OfType<LimitComparison>().Select(comparison => comparison.Source))
-        .Concat(plan.Procedures.SelectMany(Fed)).Concat(Work(plan)).Concat(plan.Runs.SelectMany(Coat));
+        .Concat(plan.Procedures.SelectMany(Fed)).Concat(Work(plan)).Concat((plan.Work?.Runs ?? []).SelectMany(Coat));
 
     private static IEnumerable<Source> Said(JobPlan plan) =>
     [
@@ -57,9 +57,9 @@ internal static class PlanSources
         .Concat(operation.Vapours.SelectMany(vapour => vapour.Solvents).Select(share => share.Solvent.Source))
         .Append(operation.Source));
 
-    private static IEnumerable<Source> Coat(ScheduledRun run)
+    private static IEnumerable<Source> Coat(CoatRun run)
     {
-        CoatingProduct product = run.Run.Layer.Product;
+        CoatingProduct product = run.Layer.Product;
         return [product.Source, product.Cure.Source, .. product.Solvents.Select(share => share.Solvent.Source)];
     }
 }
