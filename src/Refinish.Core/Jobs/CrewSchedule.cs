@@ -112,18 +112,7 @@ public sealed class CrewSchedule
     /// <summary>The times of one operation.</summary>
     /// <param name="id">Its identifier.</param>
     /// <returns>The operation, or <see langword="null"/> when it is not in the schedule.</returns>
-    public ScheduledOperation? TryFind(string id)
-    {
-        foreach (ScheduledOperation operation in Operations)
-        {
-            if (operation.Operation.Id == id)
-            {
-                return operation;
-            }
-        }
-
-        return null;
-    }
+    public ScheduledOperation? TryFind(string id) => Operations.FirstOrDefault(operation => operation.Operation.Id == id);
 
     /// <summary>How every start follows, when every window opens and closes, and the hours that are paid.</summary>
     /// <returns>The derivation.</returns>
@@ -155,12 +144,7 @@ public sealed class CrewSchedule
 
     private List<ScheduledOperation> Scheduled()
     {
-        Dictionary<string, PlannedStep> times = new(StringComparer.Ordinal);
-        foreach (PlannedStep step in Found.Steps)
-        {
-            times.Add(step.Step.Id, step);
-        }
-
+        Dictionary<string, PlannedStep> times = Found.Steps.ToDictionary(step => step.Step.Id, StringComparer.Ordinal);
         List<ScheduledOperation> scheduled = [];
         foreach (Operation operation in Work.Operations)
         {
@@ -176,14 +160,5 @@ public sealed class CrewSchedule
         return [.. scheduled.OrderBy(operation => operation.Start)];
     }
 
-    private sealed class Trial(WorkList work, SiteWork site, SiteSchedule found, List<PlanObjection> objections)
-    {
-        public WorkList Work { get; } = work;
-
-        public SiteWork Site { get; } = site;
-
-        public SiteSchedule Found { get; } = found;
-
-        public List<PlanObjection> Objections { get; } = objections;
-    }
+    private sealed record Trial(WorkList Work, SiteWork Site, SiteSchedule Found, List<PlanObjection> Objections);
 }

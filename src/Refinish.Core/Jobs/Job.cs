@@ -57,18 +57,15 @@ public sealed record Job
 
     /// <summary>What the customer wants on given days; nothing unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<DayRequest> Days { get; init => field = Guard.List(value); }
-    = ValueList<DayRequest>.Empty;
+    public IReadOnlyList<DayRequest> Days { get; init => field = Guard.List(value); } = ValueList<DayRequest>.Empty;
 
     /// <summary>Changes of the caller to the list of operations, in order; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<OperationChange> Changes { get; init => field = Guard.List(value); }
-    = ValueList<OperationChange>.Empty;
+    public IReadOnlyList<OperationChange> Changes { get; init => field = Guard.List(value); } = ValueList<OperationChange>.Empty;
 
     /// <summary>Opened kits that may be used up within their shelf life; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<OpenedKit> Stock { get; init => field = Guard.List(value); }
-    = ValueList<OpenedKit>.Empty;
+    public IReadOnlyList<OpenedKit> Stock { get; init => field = Guard.List(value); } = ValueList<OpenedKit>.Empty;
 
     /// <summary>Hired equipment, other trades, allowances; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing, or two have one identifier.</exception>
@@ -77,8 +74,7 @@ public sealed record Job
 
     /// <summary>What was agreed with the customer: discount, exemption from tax, payments, validity; nothing unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public QuoteTerms Terms { get; init => field = Guard.NotNull(value); }
-    = QuoteTerms.None;
+    public QuoteTerms Terms { get; init => field = Guard.NotNull(value); } = QuoteTerms.None;
 
     /// <summary>
     /// Other ways to do the job, priced beside it by <see cref="QuoteAlternatives"/>; none unless given. <see cref="Plan"/> plans the job

@@ -50,20 +50,17 @@ public sealed record Operation
 
     /// <summary>Identifiers of the fixtures it is done on; empty for work on the whole room or premises.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<string> Fixtures { get; init => field = Guard.List(value); }
-    = ValueList<string>.Empty;
+    public IReadOnlyList<string> Fixtures { get; init => field = Guard.List(value); } = ValueList<string>.Empty;
 
     /// <summary>What differs from fixture to fixture; empty when the instruction says it all.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<FixtureInstruction> ByFixture { get; init => field = Guard.List(value); }
-    = ValueList<FixtureInstruction>.Empty;
+    public IReadOnlyList<FixtureInstruction> ByFixture { get; init => field = Guard.List(value); } = ValueList<FixtureInstruction>.Empty;
 
     /// <summary>
     /// How many of the crew it takes, 0 to 20; 1 unless given. With none it is a wait, which runs through nights and days off.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int People { get; init => field = Guard.Count(value, 0, 20); }
-    = 1;
+    public int People { get; init => field = Guard.Count(value, 0, 20); } = 1;
 
     /// <summary>
     /// Clock time, 0 to 60 days; <see langword="null"/> for the hours of its labour, up to whole minutes. It goes before the labour: a
@@ -90,8 +87,7 @@ public sealed record Operation
     /// a clock time and no standard is paid for that time. Labour of an operation with no people is objected to.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<LabourTask> Labour { get; init => field = Guard.List(value); }
-    = ValueList<LabourTask>.Empty;
+    public IReadOnlyList<LabourTask> Labour { get; init => field = Guard.List(value); } = ValueList<LabourTask>.Empty;
 
     /// <summary>
     /// Identifier of the operation beside which it runs from start to end, as standing by does; <see langword="null"/> for one of its own.
@@ -153,31 +149,26 @@ public sealed record Operation
 
     /// <summary>Tools it occupies, one of each; none unless given. The spray gun is <c>spray-gun</c>.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<string> Tools { get; init => field = Guard.List(value); }
-    = ValueList<string>.Empty;
+    public IReadOnlyList<string> Tools { get; init => field = Guard.List(value); } = ValueList<string>.Empty;
 
     /// <summary>
     /// Materials it uses up, by identifier of the item: by volume, mass, area, length or piece; coats state theirs in their run. None
     /// unless given.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<MaterialNeed> Materials { get; init => field = Guard.List(value); }
-    = ValueList<MaterialNeed>.Empty;
+    public IReadOnlyList<MaterialNeed> Materials { get; init => field = Guard.List(value); } = ValueList<MaterialNeed>.Empty;
 
     /// <summary>What evaporates in its room while it is done and after; coats state theirs in their run. Nothing unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Evaporation> Vapours { get; init => field = Guard.List(value); }
-    = ValueList<Evaporation>.Empty;
+    public IReadOnlyList<Evaporation> Vapours { get; init => field = Guard.List(value); } = ValueList<Evaporation>.Empty;
 
     /// <summary>What can hurt in it.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); }
-    = ValueList<Caution>.Empty;
+    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); } = ValueList<Caution>.Empty;
 
     /// <summary>What it rests on; supplied by the caller unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public Source Source { get; init => field = Guard.NotNull(value); }
-    = Source.Supplied("an operation of the caller's own");
+    public Source Source { get; init => field = Guard.NotNull(value); } = Source.Supplied("an operation of the caller's own");
 
     /// <summary>The label.</summary>
     /// <returns>One line of text.</returns>

@@ -24,13 +24,11 @@ public sealed record Premises
 
     /// <summary>Hours of the week in which no loud work is done, by the clock of the site; none unless given. Quiet work may go on.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<WorkShift> QuietHours { get; init => field = Guard.List(value); }
-    = ValueList<WorkShift>.Empty;
+    public IReadOnlyList<WorkShift> QuietHours { get; init => field = Guard.List(value); } = ValueList<WorkShift>.Empty;
 
     /// <summary>Stretches of time in which nobody of the shop may be on the premises; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<TimeInterval> Closed { get; init => field = Guard.List(value); }
-    = ValueList<TimeInterval>.Empty;
+    public IReadOnlyList<TimeInterval> Closed { get; init => field = Guard.List(value); } = ValueList<TimeInterval>.Empty;
 
     /// <summary>Factor on all labour on site for an occupied home, stairs or no window, 0.5 to 3; 1 unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -33,12 +33,7 @@ internal static class ChangesOfTime
     private static PlanChange? Change(string key, ChangeSubject subject, string about, DateTimeOffset? before, DateTimeOffset? after,
         TimeSpan moved)
     {
-        if (after == before || after - before == moved)
-        {
-            return null;
-        }
-
-        return new PlanChange(key, subject, before is null ? ChangeKind.Added : after is null ? ChangeKind.Removed : ChangeKind.Changed)
+        return after == before || after - before == moved ? null : new PlanChange(key, subject, ChangeKinds.Of(before, after))
         {
             About = about,
             InstantBefore = before,

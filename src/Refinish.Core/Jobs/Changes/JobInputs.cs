@@ -112,7 +112,7 @@ internal static class JobInputs
     {
         if (!was.Equals(now))
         {
-            changes.Add(new ValueChange(path, null, null));
+            changes.Add(new ValueChange { Path = path });
         }
     };
 
@@ -124,10 +124,7 @@ internal static class JobInputs
             object? now = part(after);
             if (!Same(was, now))
             {
-                changes.Add(new ValueChange(path + name, null, null)
-                {
-                    Kind = was is null ? ChangeKind.Added : now is null ? ChangeKind.Removed : ChangeKind.Changed,
-                });
+                changes.Add(new ValueChange { Path = path + name, Kind = ChangeKinds.Of(was, now) });
             }
         }
     }
@@ -146,7 +143,7 @@ internal static class JobInputs
             }
             else
             {
-                changes.Add(new ValueChange(place, null, null) { Kind = pair.Kind });
+                changes.Add(new ValueChange { Path = place, Kind = pair.Kind });
             }
         }
     }

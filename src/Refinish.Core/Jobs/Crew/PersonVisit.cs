@@ -19,12 +19,7 @@ public sealed record PersonVisit
         OnSite = Leaves - Arrives - Breaks(shop.Calendar);
         long half = shop.HalfDay.Ticks;
         HalfDays = TimeSpan.FromTicks((OnSite.Ticks + half - 1) / half * half);
-        Paid = shop.Paid switch
-        {
-            PaidTimeRule.Worked => Worked,
-            PaidTimeRule.OnSite => OnSite,
-            _ => HalfDays,
-        };
+        Paid = PaidHours.By(shop.Paid, Worked, OnSite, HalfDays);
     }
 
     /// <summary>Identifier of the person.</summary>

@@ -56,7 +56,12 @@ internal static class HandoverText
         }
     }
 
-    private static string Clock(DateTimeOffset? time) => time?.ToString("ddd yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) ?? "an hour that cannot be said";
+    public static string Clock(DateTimeOffset? time) => Shown(time, "ddd yyyy-MM-dd HH:mm");
+
+    public static string Minute(DateTimeOffset? time) => Shown(time, "yyyy-MM-dd HH:mm");
+
+    private static string Shown(DateTimeOffset? time, string form) =>
+        time?.ToString(form, CultureInfo.InvariantCulture) ?? "an hour that cannot be said";
 
     private static void Line(StringBuilder text, string line) => text.Append(line).Append('\n');
 }

@@ -8,19 +8,11 @@ using Refinish.Estimating;
 namespace Refinish.Jobs;
 
 /// <summary>A quote as a sheet for the customer.</summary>
-internal sealed class QuoteText
+internal sealed class QuoteText(CustomerQuote quote, DisplayUnits system)
 {
     private const int Width = 48;
 
-    private readonly CustomerQuote quote;
-    private readonly DisplayUnits system;
     private readonly StringBuilder text = new();
-
-    private QuoteText(CustomerQuote quote, DisplayUnits system)
-    {
-        this.quote = quote;
-        this.system = system;
-    }
 
     private string Total => quote.Tax == 0 ? "total" : "total with tax";
 
@@ -35,9 +27,6 @@ internal sealed class QuoteText
         sheet.Rest();
         return sheet.text.ToString();
     }
-
-    private static string Clock(DateTimeOffset? time) =>
-        time?.ToString("ddd yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) ?? "an hour that cannot be said";
 
     private static bool ForOccupants(PlannedCaution caution) => caution.Caution.Concerns.HasFlag(Audience.Occupant);
 
@@ -217,8 +206,8 @@ internal sealed class QuoteText
         Line("Times are on the clock of the place, " + Zones(handover) + ".");
         foreach (FixtureHandover fixture in handover.Fixtures)
         {
-            Line(fixture.Procedure.Fixture.Name + ": out of use from " + Clock(fixture.Begun) + "; water may run from "
-                + Clock(fixture.WaterFrom) + ", not before");
+            Line(fixture.Procedure.Fixture.Name + ": out of use from " + HandoverText.Clock(fixture.Begun) + "; water may run from "
+                + HandoverText.Clock(fixture.WaterFrom) + ", not before");
         }
 
         Line("Keep each room as warm as planned until then: colder, everything takes longer.");
