@@ -165,12 +165,6 @@ public sealed class CoatRun
         return window.Judge(Demand.WetFilm.Thickness);
     }
 
-    /// <summary>Volatile organic compounds, as applied and at the maker's greatest reducer, against a limit.</summary>
-    /// <param name="limit">The limit.</param>
-    /// <returns>The comparison of the greater of the two.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="limit"/> is missing.</exception>
-    public LimitComparison Voc(VocLimit limit) => Layer.Voc(limit);
-
     /// <summary>How film, quantity, cups, window, times and solvent follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings() => Trace.Of(

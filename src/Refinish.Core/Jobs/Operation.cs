@@ -23,7 +23,6 @@ public sealed record Operation
 {
     private static readonly Bounds Times = Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600);
 
-    private readonly string? name;
     private readonly double? soundLevel;
 
     /// <summary>
@@ -43,7 +42,7 @@ public sealed record Operation
 
     /// <summary>Short label for timelines; the instruction unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name { get => name ?? Instruction; init => name = Guard.Named(value); }
+    public string Name { get => field ?? Instruction; init => field = Guard.Named(value); }
 
     /// <summary>Identifier of the room; <see langword="null"/> for work outside the rooms.</summary>
     public string? Room { get; init; }
@@ -67,19 +66,7 @@ public sealed record Operation
     /// longer time, as of a coat that waits for mixing, is paid as labour of its standards; one shorter than they say is objected to.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan? Time
-    {
-        get;
-        init
-        {
-            if (value is TimeSpan time)
-            {
-                Guard.Within(time, Times, nameof(Time));
-            }
-
-            field = value;
-        }
-    }
+    public TimeSpan? Time { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>
     /// Labour by the shop's standards, for each of its people; empty unless given. An operation of the caller's own with neither labour nor
@@ -108,30 +95,14 @@ public sealed record Operation
     /// Operations that the rules make have it from a study of the room.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan Clearing
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Times);
-            field = value;
-        }
-    }
+    public TimeSpan Clearing { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>Whether it raises dust, as sanding does.</summary>
     public bool RaisesDust { get; init; }
 
     /// <summary>How long afterwards its film has to be kept from dust in the same room, 0 to 60 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan DustFree
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Times);
-            field = value;
-        }
-    }
+    public TimeSpan DustFree { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>Whether it is loud, so that it keeps to the hours outside the quiet hours of the premises.</summary>
     public bool IsLoud { get; init; }
@@ -175,15 +146,7 @@ public sealed record Operation
     public override string ToString() => Id + ": " + Name;
 
     /// <summary>Whole minutes, rounded up: nobody keeps seconds on site.</summary>
-    internal TimeSpan DurationAt(double difficulty)
-    {
-        if (Time is TimeSpan time)
-        {
-            return CarefulTime.Up(time);
-        }
-
-        return CarefulTime.Up(Durations.FromHours(HoursAt(difficulty)));
-    }
+    internal TimeSpan DurationAt(double difficulty) => CarefulTime.Up(Time ?? Durations.FromHours(HoursAt(difficulty)));
 
     /// <summary>Hours of one person by the labour standards.</summary>
     internal double HoursAt(double difficulty)

@@ -113,7 +113,7 @@ public class OwnDefectTests
         FixtureJob named = With(Inlay with { Work = silent with { LabourCode = "L-39" } }).Fixtures[0];
         Numbers.Close(0.75, Mend(new Procedure(named, shop)).Labour.Single().Hours.Mode, 1e-9);
         FixtureJob unknown = With(Inlay with { Work = silent with { LabourCode = "X-9" } }).Fixtures[0];
-        Assert.Contains("no labour standard X-9", Assert.Single(new Procedure(unknown, shop).LabourGaps).Sentence, StringComparison.Ordinal);
+        Assert.Contains("no labour standard X-9", Assert.Single(new Procedure(unknown, shop).LabourGaps).ToString(), StringComparison.Ordinal);
 
         static Refinish.Jobs.Operation Mend(Procedure procedure) => procedure.Operations.Single(operation => operation.Id == "tub/defect/loose-inlay");
     }

@@ -24,8 +24,8 @@ internal static class FiguresOfPlan
             Tax = price?.Tax,
             MinimumChargeApplied = price?.MinimumChargeApplied ?? false,
             Lines = price?.Total is null ? ValueList<LineFigures>.Empty : new ValueList<LineFigures>(Lines(price)),
-            Trips = plan.Schedule is { IsPossible: true } found ? found.Trips : null,
-            Paid = plan.Schedule is { IsPossible: true } paid ? paid.Paid.Paid : null,
+            Trips = plan.Found?.Trips,
+            Paid = plan.Found?.Paid.Paid,
             Visits = new ValueList<VisitFigures>((plan.Schedule?.Visits ?? []).Select(visit =>
                 new VisitFigures { Worker = visit.Worker, Arrives = visit.Arrives, Leaves = visit.Leaves, Paid = visit.Paid })),
             Fixtures = new ValueList<FixtureFigures>(plan.Planned.Select(procedure => Fixture(procedure, plan.Handover))),

@@ -53,7 +53,7 @@ internal static class ScheduledWindows
         };
     }
 
-    private static ValueList<Workings> Parts(
+    private static IReadOnlyList<Workings> Parts(
         CureTimes times, RoomCourse course, (DateTimeOffset First, DateTimeOffset Last) strokes, bool opens, bool closes) =>
     [
         .. opens ? [CureWait.ClockOf(times, course.Surface!).WorkingsOfInstant(strokes.Last, times.RecoatOpens)] : (Workings[])[],

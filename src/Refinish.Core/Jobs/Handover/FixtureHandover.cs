@@ -134,7 +134,7 @@ public sealed class FixtureHandover
 
     /// <summary>The hold in one line.</summary>
     /// <returns>Text such as <c>bathtub: no water before 2027-03-05 08:00</c>.</returns>
-    public override string ToString() => Procedure.Fixture.Name + ": no water before " + HandoverText.Minute(WaterFrom);
+    public override string ToString() => Procedure.Fixture.Name + ": no water before " + TextSheet.Minute(WaterFrom);
 
     internal IReadOnlyList<ScheduledRun> Runs => runs;
 
@@ -161,7 +161,8 @@ public sealed class FixtureHandover
         }
 
         Moment[] coats = [.. runs.Select((run, i) =>
-            Since("t_end," + Figures.Fixed(i + 1, 0), run.End, "t_stage," + Figures.Fixed(i + 1, 0), reached[i]!.Value, t))];
+            Since(Numbered("t_end", i), run.End, Numbered("t_stage", i), reached[i]!.Value, t))];
+        string Numbered(string of, int i) => t is null ? of : of + "," + Figures.Fixed(i + 1, 0);
         return Noted(t, name, symbol, Slowest, new Moment(coats.Max(coat => coat.At), Num.Max([.. coats.Select(coat => coat.Hours)])));
     }
 

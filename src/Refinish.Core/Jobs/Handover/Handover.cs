@@ -92,7 +92,7 @@ public sealed class Handover
 
     /// <summary>The hold in one line.</summary>
     /// <returns>Text such as <c>no water before 2027-03-05 08:00</c>.</returns>
-    public override string ToString() => "no water before " + HandoverText.Minute(WaterFrom);
+    public override string ToString() => "no water before " + TextSheet.Minute(WaterFrom);
 
     internal static IEnumerable<string> CareLimitsIn(DisplayUnits? system)
     {

@@ -58,10 +58,10 @@ internal sealed class WorkBuilder(WorkList work)
 
         if (LabourStandards.For(WorkKind.Travel, Shop.Labour) is null)
         {
-            Gap(LabourGap.NoStandard("travel", WorkKind.Travel));
+            Gap(ProcedureLabour.NoStandard("travel", WorkKind.Travel));
         }
 
-        foreach (LabourGap gap in work.Procedures.SelectMany(procedure => procedure.LabourGaps))
+        foreach (PlanObjection gap in work.Procedures.SelectMany(procedure => procedure.LabourGaps))
         {
             Gap(gap);
         }
@@ -81,7 +81,7 @@ internal sealed class WorkBuilder(WorkList work)
             return [new LabourTask(standard, area, 1, 1) { Id = id }];
         }
 
-        Gap(LabourGap.NoStandard(about, kind));
+        Gap(ProcedureLabour.NoStandard(about, kind));
         return [];
     }
 
@@ -171,9 +171,12 @@ internal sealed class WorkBuilder(WorkList work)
         foreach (WorkKind kind in kinds)
         {
             List<Operation> same = [];
-            foreach (Procedure procedure in here)
+            foreach (Operation operation in here.SelectMany(procedure => procedure.Operations))
             {
-                same.AddRange(procedure.Operations.Where(operation => operation.Kind == kind && operation.ByFixture.Count > 0));
+                if (operation.Kind == kind && operation.ByFixture.Count > 0)
+                {
+                    same.Add(operation);
+                }
             }
 
             if (same.Count > 0)
@@ -183,7 +186,7 @@ internal sealed class WorkBuilder(WorkList work)
 
             foreach (Procedure procedure in here)
             {
-                Operations.AddRange(procedure.Mendings.Where(operation => operation.Kind == kind));
+                Operations.AddRange(procedure.Mendings.Count == 0 ? [] : procedure.Mendings.Where(operation => operation.Kind == kind));
                 Operations.AddRange(OwnHours.Ordered(procedure.Fixture, kind, Shop, work.Procedures));
             }
         }
@@ -207,7 +210,7 @@ internal sealed class WorkBuilder(WorkList work)
 
             if (operation.Fixtures.Any(fixture => !done.Contains(fixture)))
             {
-                Waits.Add(CureWait.After(run, demask, CureStageOf.Touch, course, "touch-dry before the masking comes off"));
+                Waits.Add(CureWait.Touch(run, demask, course, "touch-dry before the masking comes off"));
                 foreach (string fixture in operation.Fixtures)
                 {
                     done.Add(fixture);
@@ -217,17 +220,16 @@ internal sealed class WorkBuilder(WorkList work)
             bool repeated = Runs.Skip(i + 1).Any(later => later.Layer.Product.Equals(run.Layer.Product) && operation.Fixtures.All(Operations.Find(one => one.Id == later.Id)!.Fixtures.Contains));
             if (!repeated)
             {
-                Waits.Add(CureWait.After(run, hard, CureStageOf.Water, course, run.Layer.Product.Name + " hard enough to work on and for water"));
+                Waits.Add(CureWait.Water(run, hard, course, run.Layer.Product.Name + " hard enough to work on and for water"));
             }
         }
     }
 
-    private void Gap(LabourGap gap)
+    private void Gap(PlanObjection gap)
     {
-        PlanObjection objection = new(ObjectionKind.Labour, gap.About, gap.Code, gap.Sentence);
-        if (!Objections.Exists(one => one.Id == objection.Id))
+        if (!Objections.Exists(one => one.Id == gap.Id))
         {
-            Objections.Add(objection);
+            Objections.Add(gap);
         }
     }
 }

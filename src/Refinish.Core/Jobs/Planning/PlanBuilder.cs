@@ -62,11 +62,14 @@ internal sealed class PlanBuilder(Job job)
             PriceAndCompare();
             if (Objections.TrueForAll(objection => objection.Kind == ObjectionKind.FixtureLeftOut))
             {
-                Handover = Stage.Try(Objections, job.Id, "handover", () => new Handover(Schedule));
+                Handover = Stage.Try(Objections, job.Id, "handover", () => HandedOver);
                 RecordsThatEnd();
             }
         }
     }
+
+    // The comparison counts days by it, and the plan hands it out once nothing stands in the way.
+    private Handover HandedOver => field ??= new Handover(Schedule!);
 
     private static bool IsInTheWayOfTimes(PlanObjection objection) =>
         objection.Kind is ObjectionKind.CureTemperature or ObjectionKind.Batch or ObjectionKind.Schedule or ObjectionKind.OutOfRange;
@@ -91,7 +94,7 @@ internal sealed class PlanBuilder(Job job)
 
         foreach (JobAlternative alternative in job.Alternatives)
         {
-            Objections.AddRange(alternative.Misfits(job).Select(misfit => AlternativePlan.Misfit(alternative, misfit)));
+            Objections.AddRange(alternative.Misfits(job));
         }
     }
 
@@ -108,7 +111,8 @@ internal sealed class PlanBuilder(Job job)
         List<PlanObjection> refused = [];
         if (Stage.Try(refused, fixture.Id, "procedure", () => new Procedure(fixture, job.Shop)) is not Procedure procedure)
         {
-            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, "range", fixture.Name + " is left out. " + refused[0].Sentence(DisplayUnits.Si)));
+            Objections.Add(new PlanObjection(
+                ObjectionKind.FixtureLeftOut, fixture.Id, "range", fixture.Name + " is left out. " + refused[0].Sentence(DisplayUnits.Si)));
             return;
         }
 
@@ -121,22 +125,17 @@ internal sealed class PlanBuilder(Job job)
                     + ": lead and asbestos are judged by it. Leave it out when it is not known."));
         }
 
-        if (procedure.IsPlanned && WhatHoldsForAll(fixture) is string shared)
-        {
-            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, "shared", fixture.Name + " is left out: " + shared));
-        }
-        else if (procedure.IsPlanned && Clash(procedure) is string clash)
-        {
-            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, "identity",
-                fixture.Name + " is left out: " + clash));
-        }
-        else if (procedure.IsPlanned)
+        PlanObjection? leftOut = !procedure.IsPlanned ? LeftOut(string.Empty, system => string.Join(" ", WhyNot(procedure, system)))
+            : WhatHoldsForAll(fixture) is string shared ? LeftOut("shared", _ => shared)
+            : Clash(procedure) is string clash ? LeftOut("identity", _ => clash)
+            : null;
+        if (leftOut is null)
         {
             Planned.Add(procedure);
         }
         else
         {
-            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, string.Empty, system => fixture.Name + " is left out: " + string.Join(" ", WhyNot(procedure, system))));
+            Objections.Add(leftOut);
         }
 
         if (procedure.Hiding is { IsShort: true } hiding)
@@ -144,6 +143,9 @@ internal sealed class PlanBuilder(Job job)
             Objections.Add(new PlanObjection(
                 ObjectionKind.Hiding, fixture.Id, string.Empty, fixture.Name + ": the old colour shows through the coats planned: " + hiding + ". Take more coats, or a primer tinted towards the topcoat."));
         }
+
+        PlanObjection LeftOut(string code, Func<DisplayUnits, string> why) => new(
+            ObjectionKind.FixtureLeftOut, fixture.Id, code, system => fixture.Name + " is left out: " + why(system));
     }
 
     // Things are bought, mixed and recorded by their identity.
@@ -250,7 +252,7 @@ internal sealed class PlanBuilder(Job job)
 
     private RefinishOrReplace Compare(ReplacementOffer offer, decimal total)
     {
-        int days = new Handover(Schedule!).DaysOutOfUse ?? 0;
+        int days = HandedOver.DaysOutOfUse ?? 0;
         return new RefinishOrReplace(
             new RenewalOption
             {

@@ -18,28 +18,21 @@ internal static class ChemicalUse
         List<MaterialNeed> materials = [];
         List<Evaporation> vapours = [];
         List<Caution> cautions = [];
-        foreach (PrepChemical chemical in procedure.Shop.Chemicals)
+        foreach ((PrepChemical chemical, Volume amount) in Poured(procedure, operation.Kind))
         {
-            if (!Serves(chemical, operation.Kind) || (chemical.Surfaces.Count > 0 && !procedure.Surface.IsNamedIn(chemical.Surfaces)))
+            materials.Add(new MaterialNeed(chemical.Id, chemical.Name, amount, chemical.Density.KilogramsPerCubicMeter));
+            cautions.AddRange(chemical.Cautions);
+            if (chemical.Vapour(amount) is Evaporation vapour)
             {
-                continue;
-            }
-
-            Volume amount = chemical.Amount(procedure.CoatedArea, Joint(procedure));
-            if (amount.CubicMeters > 0)
-            {
-                materials.Add(new MaterialNeed(chemical.Id, chemical.Name, amount, chemical.Density.KilogramsPerCubicMeter));
-                cautions.AddRange(chemical.Cautions);
-                if (chemical.Vapour(amount) is Evaporation vapour)
-                {
-                    vapours.Add(vapour);
-                }
+                vapours.Add(vapour);
             }
         }
 
         if (operation.Kind == WorkKind.Strip && procedure.OldCoat.ComesOff)
         {
-            vapours.AddRange(StillThere(procedure));
+            // What was laid on goes on evaporating while it is scraped off.
+            vapours.AddRange(Poured(procedure, WorkKind.LayOnStripper).Select(laid => laid.Chemical.Vapour(laid.Amount))
+                .OfType<Evaporation>().Select(vapour => vapour with { TakenOffAfter = TimeSpan.Zero }));
         }
 
         return materials.Count + vapours.Count == 0 ? operation : operation with
@@ -54,16 +47,6 @@ internal static class ChemicalUse
     private static bool Serves(PrepChemical chemical, WorkKind kind) =>
         chemical.For == kind || (kind == WorkKind.WipeAgain && chemical.For == WorkKind.Tack);
 
-    // What was laid on goes on evaporating while it is scraped off.
-    private static IEnumerable<Evaporation> StillThere(Procedure procedure) =>
-        from chemical in procedure.Shop.Chemicals
-        where chemical.For == WorkKind.LayOnStripper && (chemical.Surfaces.Count == 0 || procedure.Surface.IsNamedIn(chemical.Surfaces))
-        let amount = chemical.Amount(procedure.CoatedArea, Joint(procedure))
-        where amount.CubicMeters > 0
-        let vapour = chemical.Vapour(amount)
-        where vapour is not null
-        select vapour with { TakenOffAfter = TimeSpan.Zero };
-
     /// <summary>Whether an operation uses a chemical.</summary>
     public static bool Uses(Operation operation, PrepChemical chemical) =>
         Serves(chemical, operation.Kind) && operation.Materials.Any(need => need.Item == chemical.Id);
@@ -75,6 +58,18 @@ internal static class ChemicalUse
     public static PrepChemical? WorksLongest(Operation operation, Shop shop) =>
         shop.Chemicals.Where(chemical => chemical.Dwell > TimeSpan.Zero && Uses(operation, chemical))
             .OrderByDescending(chemical => chemical.Dwell).FirstOrDefault();
+
+    private static IEnumerable<(PrepChemical Chemical, Volume Amount)> Poured(Procedure procedure, WorkKind kind)
+    {
+        foreach (PrepChemical chemical in procedure.Shop.Chemicals)
+        {
+            if (Serves(chemical, kind) && (chemical.Surfaces.Count == 0 || procedure.Surface.IsNamedIn(chemical.Surfaces))
+                && chemical.Amount(procedure.CoatedArea, Joint(procedure)) is { CubicMeters: > 0 } amount)
+            {
+                yield return (chemical, amount);
+            }
+        }
+    }
 
     private static Length Joint(Procedure procedure) =>
         Length.FromMeters(procedure.Defects.OfType<SiliconeResidue>().Sum(residue => residue.Joint.Meters));

@@ -18,6 +18,7 @@ internal sealed class DefectMending(Procedure procedure, ProcedureLabour labour)
         Source.CommonPractice("a loose liner is taken off before anything goes on the fixture below");
 
     private readonly FixtureJob fixture = procedure.Fixture;
+    private readonly bool isNeeded = procedure.Defects.Any(defect => defect is OwnDefect or Liner);
 
     public static string IdOf(string fixture, Defect defect) => fixture + "/defect/" + defect.Kind.Code;
 
@@ -28,7 +29,9 @@ internal sealed class DefectMending(Procedure procedure, ProcedureLabour labour)
         _ => LabourStandards.WorkOf(defect.Kind),
     };
 
-    public IEnumerable<Operation> Of(WorkKind kind)
+    public IEnumerable<Operation> Of(WorkKind kind) => isNeeded ? Mended(kind) : [];
+
+    private IEnumerable<Operation> Mended(WorkKind kind)
     {
         foreach (IGrouping<string, OwnDefect> same in procedure.Defects.OfType<OwnDefect>()
             .Where(own => own.Work?.Kind == kind).GroupBy(own => own.Code, StringComparer.Ordinal))

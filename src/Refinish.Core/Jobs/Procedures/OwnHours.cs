@@ -30,17 +30,11 @@ internal static class OwnHours
     }
 
     /// <summary>What a fixture's options order after a kind of work.</summary>
-    public static IEnumerable<Operation> Ordered(FixtureJob fixture, WorkKind after, Shop shop, IReadOnlyList<Procedure> procedures)
-    {
-        foreach (FixtureOption option in fixture.Options)
-        {
-            if (option.Kind == FixtureOptionKind.Work && option.After == after)
-            {
-                yield return Of(
-                    option.Operation! with { Room = option.Operation!.Room ?? fixture.Room, Fixtures = [fixture.Id] }, shop, procedures);
-            }
-        }
-    }
+    public static IEnumerable<Operation> Ordered(FixtureJob fixture, WorkKind after, Shop shop, IReadOnlyList<Procedure> procedures) =>
+        fixture.Options.Count == 0 ? [] : fixture.Options
+            .Where(option => option.Kind == FixtureOptionKind.Work && option.After == after)
+            .Select(option => Of(
+                option.Operation! with { Room = option.Operation!.Room ?? fixture.Room, Fixtures = [fixture.Id] }, shop, procedures));
 
     /// <summary>What to say of an operation that would take no minute; <see langword="null"/> when it has hours.</summary>
     public static string? Objection(Operation operation, Shop shop)

@@ -23,6 +23,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
 
     private readonly FixtureJob fixture = procedure.Fixture;
     private readonly ValueList<string> itself = ValueList<string>.Owning(procedure.Fixture.Id);
+    private readonly Procedure[] alone = [procedure];
     private readonly DefectMending mending = new(procedure, labour);
     private readonly ILookup<WorkKind?, Defect> repairs = procedure.Defects.ToLookup(DefectMending.WorkOn);
 
@@ -68,7 +69,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
 
         if (kind is not (WorkKind.FitTrim or WorkKind.Caulk))
         {
-            Operations.AddRange(OwnHours.Ordered(fixture, kind, procedure.Shop, [procedure]));
+            Operations.AddRange(OwnHours.Ordered(fixture, kind, procedure.Shop, alone));
         }
     }
 

@@ -42,7 +42,7 @@ public sealed class DayExposure
 
     internal static IEnumerable<DayExposure> Of(JobPlan plan)
     {
-        if (plan.Schedule is not { IsPossible: true } schedule)
+        if (plan.Found is not CrewSchedule schedule)
         {
             yield break;
         }
