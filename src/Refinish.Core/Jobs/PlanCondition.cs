@@ -22,11 +22,7 @@ public sealed record PlanCondition
     }
 
     internal PlanCondition(
-        string about,
-        string code,
-        Func<DisplayUnits, string> sentence,
-        string remedy,
-        Source source,
+        string about, string code, Func<DisplayUnits, string> sentence, string remedy, Source source,
         Audience concerns = Audience.Crew | Audience.Customer)
     {
         About = about;

@@ -244,23 +244,8 @@ public sealed class RoomAirPlan
     // The longest that one person is in the room on one day; whoever stands by is outside.
     private TimeSpan Shift(CrewSchedule schedule)
     {
-        Dictionary<(int Person, DateTime Day), (DateTimeOffset From, DateTimeOffset Until)> stays = [];
-        TimeSpan longest = ShortestShift;
-        foreach (RoomPresence stay in RoomPresence.Of(schedule))
-        {
-            if (stay.Room != Room.Id)
-            {
-                continue;
-            }
-
-            (int, DateTime) key = (stay.Person, stay.From.Date);
-            (DateTimeOffset from, DateTimeOffset until) = stays.TryGetValue(key, out (DateTimeOffset From, DateTimeOffset Until) known) ? known : (stay.From, stay.Until);
-            from = stay.From < from ? stay.From : from;
-            until = stay.Until > until ? stay.Until : until;
-            stays[key] = (from, until);
-            longest = until - from > longest ? until - from : longest;
-        }
-
+        TimeSpan longest = RoomPresence.Of(schedule).Where(stay => stay.Room == Room.Id).GroupBy(stay => (stay.Person, stay.From.Date))
+            .Select(day => day.Max(stay => stay.Until) - day.Min(stay => stay.From)).Append(ShortestShift).Max();
         return longest < LongestShift ? longest : LongestShift;
     }
 }

@@ -12,17 +12,9 @@ internal static class ScheduledRuns
 {
     public static List<ScheduledRun> Of(CrewSchedule schedule)
     {
-        List<(CoatRun Run, ScheduledOperation Operation)> inTime = [];
-        foreach (CoatRun run in schedule.Work.Runs)
-        {
-            if (schedule.TryFind(run.Id) is ScheduledOperation operation)
-            {
-                inTime.Add((run, operation));
-            }
-        }
-
         List<ScheduledRun> runs = [];
-        foreach ((CoatRun run, ScheduledOperation operation) in inTime.OrderBy(one => one.Operation.Start))
+        foreach ((CoatRun run, ScheduledOperation operation) in schedule.Work.Runs.Select(run => (Run: run, In: schedule.TryFind(run.Id)))
+            .Where(one => one.In is not null).Select(one => (one.Run, one.In!)).OrderBy(one => one.Item2.Start))
         {
             ScheduledRun? before = runs.FindLast(earlier => MayServe(earlier, run, operation));
             double left = before?.Cups.Excess.CubicMeters ?? 0;

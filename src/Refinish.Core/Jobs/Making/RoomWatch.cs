@@ -173,15 +173,6 @@ internal sealed class RoomWatch(WorkBuilder builder, SiteRoom room, RoomCourse c
         Source = Cautions.NeverAlone.Source,
     };
 
-    private TimeSpan LongestDay()
-    {
-        TimeSpan longest = TimeSpan.Zero;
-        foreach (IGrouping<DayOfWeek, WorkShift> day in builder.Shop.Calendar.Shifts.GroupBy(shift => shift.Day))
-        {
-            TimeSpan length = day.Max(shift => shift.Hours.Until) - day.Min(shift => shift.Hours.From);
-            longest = length > longest ? length : longest;
-        }
-
-        return longest;
-    }
+    private TimeSpan LongestDay() => builder.Shop.Calendar.Shifts.GroupBy(shift => shift.Day)
+        .Select(day => day.Max(shift => shift.Hours.Until) - day.Min(shift => shift.Hours.From)).DefaultIfEmpty().Max();
 }
