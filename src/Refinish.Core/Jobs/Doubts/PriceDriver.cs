@@ -67,27 +67,21 @@ public sealed record PriceDriver
 
         SimulationResult result = new((double[])prices.Clone(), new SimulationOptions());
         double spread = result.P90 - result.P10;
-        List<int> inputs = [];
-        List<double[]> columns = [];
-        for (int i = 0; i < trial.Inputs.Count; i++)
-        {
-            if (Standardised(drawn(i)) is double[] column)
-            {
-                inputs.Add(i);
-                columns.Add(column);
-            }
-        }
-
-        if (columns.Count == 0)
+        (int Input, double[] Column)[] moved =
+        [
+            .. Enumerable.Range(0, trial.Inputs.Count).Select(i => (Input: i, Column: Standardised(drawn(i))!))
+                .Where(one => one.Column is not null),
+        ];
+        if (moved.Length == 0)
         {
             return ValueList<PriceDriver>.Empty;
         }
 
-        double far = Distribution.ScoreOf(1 - (0.005 / columns.Count));
-        PlaneFit fit = new(columns, price);
-        return new ValueList<PriceDriver>(inputs
-            .Select((input, i) => new PriceDriver(
-                trial.Inputs[input].Name, trial.ReadingOf(input), fit.Effects[i], spread, Math.Abs(fit.Effects[i]) > far * fit.Errors[i]))
+        double far = Distribution.ScoreOf(1 - (0.005 / moved.Length));
+        PlaneFit fit = new([.. moved.Select(one => one.Column)], price);
+        return new ValueList<PriceDriver>(moved
+            .Select((one, i) => new PriceDriver(
+                trial.Inputs[one.Input].Name, trial.ReadingOf(one.Input), fit.Effects[i], spread, Math.Abs(fit.Effects[i]) > far * fit.Errors[i]))
             .OrderByDescending(driver => Math.Abs(driver.Effect))
             .ThenBy(driver => driver.Input, StringComparer.Ordinal));
     }

@@ -26,24 +26,10 @@ internal sealed class CoatBuilder(
 
     public void Build()
     {
-        int most = here.Max(procedure => procedure.Coats.Count);
-        for (int number = 1; number <= most; number++)
+        foreach (int number in Enumerable.Range(1, here.Max(procedure => procedure.Coats.Count)))
         {
-            List<List<Procedure>> groups = [];
-            foreach (Procedure procedure in here.Where(procedure => procedure.Coats.Count >= number))
-            {
-                List<Procedure>? home = groups.Find(group => IsAlike(group[0], procedure, number));
-                if (home is null)
-                {
-                    groups.Add([procedure]);
-                }
-                else
-                {
-                    home.Add(procedure);
-                }
-            }
-
-            foreach (List<Procedure> group in groups)
+            foreach (List<Procedure> group in here.Where(procedure => procedure.Coats.Count >= number)
+                .GroupBy(procedure => (procedure.Coats[number - 1].Layer, procedure.Gun, procedure.Losses)).Select(alike => alike.ToList()))
             {
                 if (number == 1)
                 {
@@ -58,9 +44,6 @@ internal sealed class CoatBuilder(
 
         GunCleaning.Add(builder, room.Id, runs);
     }
-
-    private static bool IsAlike(Procedure one, Procedure other, int number) =>
-        one.Coats[number - 1].Layer.Equals(other.Coats[number - 1].Layer) && one.Gun.Equals(other.Gun) && one.Losses.Equals(other.Losses);
 
     // Wiped and primed together where the open times allow it; otherwise promoter by promoter, otherwise fixture by fixture.
     private void First(List<Procedure> group)

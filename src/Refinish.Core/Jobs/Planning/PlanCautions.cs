@@ -10,21 +10,13 @@ namespace Refinish.Jobs;
 /// The cautions of a plan, each said once, what kills fastest first: those that its operations, the surveys of its fixtures, its coats, the
 /// air of its rooms, its options and its handover bring, and no others.
 /// </summary>
-internal sealed class PlanCautions
+internal sealed class PlanCautions(JobPlan plan)
 {
-    private readonly JobPlan plan;
-    private readonly Dictionary<string, Operation> operations = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Operation> operations = plan.Operations.GroupBy(operation => operation.Id, StringComparer.Ordinal)
+        .ToDictionary(same => same.Key, same => same.Last(), StringComparer.Ordinal);
+
     private readonly Dictionary<Caution, Entry> entries = [];
     private readonly List<Entry> order = [];
-
-    private PlanCautions(JobPlan plan)
-    {
-        this.plan = plan;
-        foreach (Operation operation in plan.Operations)
-        {
-            operations[operation.Id] = operation;
-        }
-    }
 
     public static IEnumerable<PlannedCaution> Of(JobPlan plan)
     {

@@ -31,6 +31,25 @@ internal sealed class DefectMending(Procedure procedure, ProcedureLabour labour)
 
     public IEnumerable<Operation> Of(WorkKind kind) => isNeeded ? Mended(kind) : [];
 
+    public IReadOnlyList<MaterialNeed> FillerOf(IEnumerable<Defect> defects)
+    {
+        HashSet<Defect> these = [.. defects];
+        double volume = procedure.Filler.Items.Where(item => these.Contains(item.Defect)).Sum(item => item.Mixed.CubicMeters);
+        FillerProduct product = procedure.Shop.Filler.Product;
+        return volume <= 0 ? []
+            : [new MaterialNeed(product.Id, product.Name, Volume.FromCubicMeters(volume)) { Density = product.MixedDensity }];
+    }
+
+    // What the defects themselves say, for each, and what the shop has for their kind.
+    public List<MaterialNeed> OwnMaterials(OwnDefect[] defects) => MaterialNeed.Joined(
+    [
+        .. defects.SelectMany(defect => (defect.Work?.Materials ?? []).Select(need => need.Times(defect.Count))),
+        .. DefectMaterials.For(defects, procedure.CoatedArea, procedure.Shop.DefectMaterials),
+    ]);
+
+    public IReadOnlyList<MaterialNeed> MaterialsOf(WorkKind kind, IReadOnlyList<Defect> defects) =>
+        DefectMaterials.For(kind, defects, procedure.CoatedArea, procedure.Shop.DefectMaterials);
+
     private IEnumerable<Operation> Mended(WorkKind kind)
     {
         foreach (IGrouping<string, OwnDefect> same in procedure.Defects.OfType<OwnDefect>()
@@ -61,25 +80,6 @@ internal sealed class DefectMending(Procedure procedure, ProcedureLabour labour)
             };
         }
     }
-
-    public IReadOnlyList<MaterialNeed> FillerOf(IEnumerable<Defect> defects)
-    {
-        HashSet<Defect> these = [.. defects];
-        double volume = procedure.Filler.Items.Where(item => these.Contains(item.Defect)).Sum(item => item.Mixed.CubicMeters);
-        FillerProduct product = procedure.Shop.Filler.Product;
-        return volume <= 0 ? []
-            : [new MaterialNeed(product.Id, product.Name, Volume.FromCubicMeters(volume)) { Density = product.MixedDensity }];
-    }
-
-    // What the defects themselves say, for each, and what the shop has for their kind.
-    public List<MaterialNeed> OwnMaterials(OwnDefect[] defects) => MaterialNeed.Joined(
-    [
-        .. defects.SelectMany(defect => (defect.Work?.Materials ?? []).Select(need => need.Times(defect.Count))),
-        .. DefectMaterials.For(defects, procedure.CoatedArea, procedure.Shop.DefectMaterials),
-    ]);
-
-    public IReadOnlyList<MaterialNeed> MaterialsOf(WorkKind kind, IReadOnlyList<Defect> defects) =>
-        DefectMaterials.For(kind, defects, procedure.CoatedArea, procedure.Shop.DefectMaterials);
 
     private Operation Mending(
         WorkKind kind, IReadOnlyList<Defect> defects, string instruction, Source source, bool dusty, IReadOnlyList<Caution> cautions)
