@@ -53,9 +53,14 @@ internal static class Examples
         },
     ];
 
-    private static OwnDefect Inlay(string code) => new(
-        code, "loose inlay", Suitability.SuitableWithConditions, "bed it again", "tap test", Source.Invented("for these tests"))
+    private static OwnDefect Inlay(string code) => new()
     {
+        Code = code,
+        Name = "loose inlay",
+        Effect = Suitability.SuitableWithConditions,
+        Remedy = "bed it again",
+        RepeatTest = "tap test",
+        Source = Source.Invented("for these tests"),
         Count = 2, Hollow = new Hollow(Volume.FromMilliliters(4), Length.FromMillimeters(3)), Cautions = [Cautions.Dust],
     };
 
