@@ -51,8 +51,9 @@ public sealed class FixtureHandover
         trimFitted = own.LastOrDefault(operation => operation.Operation.Kind == Estimating.WorkKind.FitTrim)?.End ?? caulked;
         CaulkReady = CarefulTime.Up(caulked + shop.CaulkWait);
         DrainTrimReady = CarefulTime.Up(trimFitted + shop.DrainTrimWait);
-        CoatingReady = Coating()?.At;
-        WaterFrom = Water()?.At;
+        Moment? coating = Coating();
+        CoatingReady = coating?.At;
+        WaterFrom = Water(coating)?.At;
         FullCure = Cured()?.At;
         WarrantyUntil = HandedOver.AddYears(shop.Warranty.Years);
         heldAt = course.IsHeld ? runs.Min(run => run.Run.OnSurface.Site.Kelvins) : null;
@@ -127,7 +128,7 @@ public sealed class FixtureHandover
     public Workings Workings()
     {
         Trace t = new();
-        Water(t);
+        Water(Coating(t), t);
         Cured(t);
         return t.Workings("Handover of " + Procedure.Fixture.Name + ", hours after its last coat");
     }
@@ -138,9 +139,8 @@ public sealed class FixtureHandover
 
     internal IReadOnlyList<ScheduledRun> Runs => runs;
 
-    private Moment? Water(Trace? t = null)
+    private Moment? Water(Moment? coating, Trace? t = null)
     {
-        Moment? coating = Coating(t);
         Moment caulk = Noted(t, "caulk ready for water", "t_caulk", NewCaulk, Since("t_done", caulked, "t_wait", CaulkReady, t));
         Moment trim = Noted(
             t, "drain trim ready for water", "t_trim", SetTrim, Since("t_done", trimFitted, "t_wait", DrainTrimReady, t));

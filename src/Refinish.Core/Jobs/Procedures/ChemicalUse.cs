@@ -15,33 +15,29 @@ internal static class ChemicalUse
     /// <summary>The operation with the shop's chemicals for its kind of work.</summary>
     public static Operation On(Operation operation, Procedure procedure)
     {
-        List<MaterialNeed> materials = [];
-        List<Evaporation> vapours = [];
-        List<Caution> cautions = [];
-        foreach ((PrepChemical chemical, Volume amount) in Poured(procedure, operation.Kind))
+        (PrepChemical Chemical, Volume Amount)[] poured = [.. Poured(procedure, operation.Kind)];
+        bool scrapes = operation.Kind == WorkKind.Strip && procedure.OldCoat.ComesOff;
+        if (poured.Length == 0 && !scrapes)
         {
-            materials.Add(new MaterialNeed(chemical.Id, chemical.Name, amount, chemical.Density.KilogramsPerCubicMeter));
-            cautions.AddRange(chemical.Cautions);
-            if (chemical.Vapour(amount) is Evaporation vapour)
-            {
-                vapours.Add(vapour);
-            }
+            return operation;
         }
 
-        if (operation.Kind == WorkKind.Strip && procedure.OldCoat.ComesOff)
+        // What was laid on goes on evaporating while it is scraped off.
+        IEnumerable<Evaporation> still = scrapes ? Vapours(Poured(procedure, WorkKind.LayOnStripper)) : [];
+        return operation with
         {
-            // What was laid on goes on evaporating while it is scraped off.
-            vapours.AddRange(Poured(procedure, WorkKind.LayOnStripper).Select(laid => laid.Chemical.Vapour(laid.Amount))
-                .OfType<Evaporation>().Select(vapour => vapour with { TakenOffAfter = TimeSpan.Zero }));
-        }
-
-        return materials.Count + vapours.Count == 0 ? operation : operation with
-        {
-            Materials = [.. operation.Materials, .. materials],
-            Vapours = [.. operation.Vapours, .. vapours],
-            Cautions = [.. operation.Cautions.Concat(cautions).Distinct()],
+            Materials =
+            [
+                .. operation.Materials, .. poured.Select(one => new MaterialNeed(
+                    one.Chemical.Id, one.Chemical.Name, one.Amount, one.Chemical.Density.KilogramsPerCubicMeter)),
+            ],
+            Vapours = [.. operation.Vapours, .. Vapours(poured), .. still.Select(vapour => vapour with { TakenOffAfter = TimeSpan.Zero })],
+            Cautions = [.. operation.Cautions.Concat(poured.SelectMany(one => one.Chemical.Cautions)).Distinct()],
         };
     }
+
+    private static IEnumerable<Evaporation> Vapours(IEnumerable<(PrepChemical Chemical, Volume Amount)> poured) =>
+        poured.Select(one => one.Chemical.Vapour(one.Amount)).OfType<Evaporation>();
 
     // A second wipe before the promoter takes what the first took.
     private static bool Serves(PrepChemical chemical, WorkKind kind) =>
