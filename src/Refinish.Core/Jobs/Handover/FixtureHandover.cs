@@ -155,7 +155,7 @@ public sealed class FixtureHandover
     // Unknown as soon as one coat's is.
     private Moment? Last(Trace? t, string name, string symbol, DateTimeOffset?[] reached)
     {
-        if (reached.Contains(null))
+        if (Array.Exists(reached, instant => instant is null))
         {
             return null;
         }
