@@ -112,7 +112,18 @@ public sealed class CrewSchedule
     /// <summary>The times of one operation.</summary>
     /// <param name="id">Its identifier.</param>
     /// <returns>The operation, or <see langword="null"/> when it is not in the schedule.</returns>
-    public ScheduledOperation? TryFind(string id) => Operations.FirstOrDefault(operation => operation.Operation.Id == id);
+    public ScheduledOperation? TryFind(string id)
+    {
+        foreach (ScheduledOperation operation in Operations)
+        {
+            if (operation.Operation.Id == id)
+            {
+                return operation;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>How every start follows, when every window opens and closes, and the hours that are paid.</summary>
     /// <returns>The derivation.</returns>
