@@ -44,7 +44,7 @@ internal static class ScenarioShop
     public static Shop Ferry() => Shop.Generic with
     {
         Name = "Ferry Street Refinishing (invented)",
-        Crew = [new Worker("ada") { Name = "Ada", Wage = 31m }, new Worker("ben") { Name = "Ben", Wage = 23m }],
+        Crew = [new Worker { Id = "ada", Name = "Ada", Wage = 31m }, new Worker { Id = "ben", Name = "Ben", Wage = 23m }],
         Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)),
             LocalClock.Fixed(TimeSpan.FromHours(1))),
         System = White,

@@ -26,7 +26,7 @@ internal static class OurShop
     public static Shop Shop { get; } = Shop.Generic with
     {
         Name = "Old Ferry Refinishing (invented)",
-        Crew = [new Worker("ada") { Name = "Ada", Wage = 28m }, new Worker("ben") { Name = "Ben", Wage = 22m }],
+        Crew = [new Worker { Id = "ada", Name = "Ada", Wage = 28m }, new Worker { Id = "ben", Name = "Ben", Wage = 22m }],
         Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(Clock)),
         Prices = Shop.Generic.Prices with
         {

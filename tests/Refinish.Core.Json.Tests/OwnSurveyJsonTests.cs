@@ -73,8 +73,14 @@ public class OwnSurveyJsonTests
     public void A_plan_of_an_own_defect_agrees_with_what_is_stored()
     {
         Source own = Source.Invented("for this test");
-        OwnDefect inlay = new("loose-inlay", "loose inlay", Suitability.SuitableWithConditions, "bed it again", "tap test", own)
+        OwnDefect inlay = new()
         {
+            Code = "loose-inlay",
+            Name = "loose inlay",
+            Effect = Suitability.SuitableWithConditions,
+            Remedy = "bed it again",
+            RepeatTest = "tap test",
+            Source = own,
             Count = 2, Hollow = new Hollow(Volume.FromMilliliters(4), Length.FromMillimeters(3)),
             Work = new DefectWork { Kind = WorkKind.Fill, Instruction = "bed it", Hours = ThreePoint.Exactly(0.2), Source = own },
         };

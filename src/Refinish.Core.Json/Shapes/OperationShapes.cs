@@ -34,8 +34,11 @@ internal static class OperationShapes
         .Optional("timeConstant", Quantities.Duration, vapour => vapour.TimeConstant, (vapour, time) => vapour with { TimeConstant = time })
         .Maybe("takenOffAfter", Quantities.Duration, vapour => vapour.TakenOffAfter, (vapour, time) => vapour with { TakenOffAfter = time })
         .MakingTogether(
-            () => new Evaporation("stand-in", Mass.FromGrams(1), [new SolventShare(Solvents.Acetone, Ratio.FromPercent(100))]),
-            v => new Evaporation(name(v), mass(v), solvents(v)));
+            () => new Evaporation
+            {
+                Name = "stand-in", Mass = Mass.FromGrams(1), Solvents = [new SolventShare(Solvents.Acetone, Ratio.FromPercent(100))],
+            },
+            v => new Evaporation { Name = name(v), Mass = mass(v), Solvents = solvents(v) });
 
     public static ObjectShape<Operation> Operation { get; } = new Fields<Operation>("operation")
         .With("id", Scalars.Text, operation => operation.Id, out Slot<string> id)

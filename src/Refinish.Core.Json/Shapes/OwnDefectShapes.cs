@@ -39,5 +39,13 @@ internal static class OwnDefectShapes
         .MaybeOf("work", Work, defect => defect.Work, (defect, work) => defect with { Work = work })
         .Optional("cautions", CommonShapes.List(CommonShapes.Caution), defect => defect.Cautions,
             (defect, cautions) => defect with { Cautions = cautions })
-        .Making(v => new OwnDefect(code(v), name(v), effect(v), remedy(v), repeatTest(v), source(v)));
+        .Making(v => new OwnDefect
+        {
+            Code = code(v),
+            Name = name(v),
+            Effect = effect(v),
+            Remedy = remedy(v),
+            RepeatTest = repeatTest(v),
+            Source = source(v),
+        });
 }

@@ -36,10 +36,10 @@ internal static class QuoteShapes
         .With("share", Quantities.Percent.OrNull(), limit => limit.Share, out Slot<Ratio?> share)
         .With("amount", Scalars.Money.OrNull(), limit => limit.Amount, out Slot<decimal?> amount)
         .With("source", CommonShapes.Source, limit => limit.Source, out Slot<Source> source)
-        .Optional("until", Due, limit => limit.Until, (limit, until) => limit with { Until = until })
+        .WithOr("until", Due, limit => limit.Until, PaymentDue.AtStart, out Slot<PaymentDue> until)
         .MakingTogether(
             () => new DepositLimit(Ratio.FromPercent(10), null, Source.Invented("stand-in")),
-            v => new DepositLimit(share(v), amount(v), source(v)));
+            v => new DepositLimit(share(v), amount(v), source(v), until(v)));
 
     private static ObjectShape<Discount> ShareOff() => Agreed(new Fields<Discount>("discountByShare")
         .With("share", Quantities.Percent, discount => discount.Share, out Slot<Ratio> share))

@@ -13,9 +13,10 @@ internal static class ShopShapes
 {
     public static ObjectShape<Worker> Worker { get; } = new Fields<Worker>("worker")
         .With("id", Scalars.Text, worker => worker.Id, out Slot<string> id)
-        .Optional("name", Scalars.Text, worker => worker.Name, (worker, name) => worker with { Name = name })
+        .MaybeOf("name", Scalars.Text, worker => Said.Name(worker.Name, worker.Id, worker, one => one with { Name = one.Name }),
+            (worker, name) => worker with { Name = name })
         .Maybe("wage", Scalars.Money, worker => worker.Wage, (worker, wage) => worker with { Wage = wage })
-        .Making(v => new Worker(id(v)));
+        .Making(v => new Worker { Id = id(v) });
 
     public static ObjectShape<SearchEffort> Effort { get; } = new Fields<SearchEffort>("searchEffort")
         .Optional("nodes", Scalars.Count, effort => effort.Nodes, (effort, nodes) => effort with { Nodes = nodes })

@@ -203,8 +203,11 @@ internal sealed class ValueComparer(double tolerance)
     {
         (double? was, string? unitWas) = NumberOf(before);
         (double? now, string? unitNow) = NumberOf(after);
-        changes.Add(new ValueChange(path, before?.GetRawText(), after?.GetRawText())
+        changes.Add(new ValueChange
         {
+            Path = path,
+            Before = before?.GetRawText(),
+            After = after?.GetRawText(),
             NumberBefore = was,
             UnitBefore = unitWas,
             NumberAfter = now,

@@ -128,6 +128,16 @@ internal static class Guard
         TimeSpan value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
         Within(value.TotalSeconds, bounds, name, member);
 
+    /// <summary>The time itself once it is within its bounds, so that an accessor can keep it.</summary>
+    public static TimeSpan Time(TimeSpan value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "")
+    {
+        Within(value, bounds, name, member);
+        return value;
+    }
+
+    public static TimeSpan? Time(TimeSpan? value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        value is TimeSpan time ? Time(time, bounds, name, member) : null;
+
     public static decimal Money(
         decimal value, bool zeroAllowed = true, [TextOf(nameof(value))] string name = "", [Caller] string member = "")
     {

@@ -10,8 +10,8 @@ public sealed class AlternativePlan
     {
         Alternative = alternative;
         Quoted = quoted;
-        List<PlanObjection> misfits = [.. alternative.Misfits(quoted.Job).Select(misfit => Misfit(alternative, misfit))];
-        Plan = misfits.Count > 0 ? null : alternative.Of(quoted.Job).Plan();
+        PlanObjection[] misfits = [.. alternative.Misfits(quoted.Job)];
+        Plan = misfits.Length > 0 ? null : alternative.Of(quoted.Job).Plan();
         Objections = Plan?.Objections ?? new ValueList<PlanObjection>(misfits);
     }
 
@@ -45,10 +45,6 @@ public sealed class AlternativePlan
     /// <summary>Difference of the days out of use; <see langword="null"/> when they cannot be said of both.</summary>
     public int? DaysDifference => DaysOutOfUse - Quoted.Handover?.DaysOutOfUse;
 
-    /// <summary>Difference of the visits; <see langword="null"/> without both schedules.</summary>
-    public int? TripsDifference => (Plan?.Schedule is { IsPossible: true } other ? other.Trips
-        : null) - (Quoted.Schedule is { IsPossible: true } own ? own.Trips : (int?)null);
-
     /// <summary>
     /// What the alternative changes, as between two revisions; <see cref="PlanChanges.For"/> gives what a customer reads, item by item.
     /// <see langword="null"/> when it does not fit the job.
@@ -61,8 +57,4 @@ public sealed class AlternativePlan
         ? "no quote. " + string.Join(" ", Objections.Select(objection => objection.ToString()))
         : quote.Currency.Text(quote.Total) + (TotalDifference is decimal difference ? ", " + (difference > 0 ? "+" : string.Empty)
             + quote.Currency.Number(difference) : string.Empty));
-
-    internal static PlanObjection Misfit(JobAlternative alternative, (string Fixture, string Sentence) misfit) =>
-        new(ObjectionKind.Input, alternative.Id, misfit.Fixture.Length == 0 ? "alternative" : "alternative/" + misfit.Fixture,
-            misfit.Sentence);
 }

@@ -44,7 +44,9 @@ public sealed class CoatRun
     /// <param name="surface">The coldest of the surfaces, −20 to 60 °C.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is outside what its calculation takes.</exception>
-    public CoatRun(string id, IReadOnlyList<CoatedSurface> surfaces, CoatingLayer layer, SprayGun gun, ApplicationLosses losses, CupRules cups, MoistAir air, Temperature surface)
+    public CoatRun(
+        string id, IReadOnlyList<CoatedSurface> surfaces, CoatingLayer layer, SprayGun gun, ApplicationLosses losses, CupRules cups,
+        MoistAir air, Temperature surface)
     {
         Id = Guard.Named(id);
         Layer = Guard.NotNull(layer);
@@ -60,6 +62,7 @@ public sealed class CoatRun
         Coating = new MixedCoating(product, layer.Reducer);
         liquid = Demand.Sprayed.CubicMeters * Coating.SolventContent.KilogramsPerCubicMeter;
         volatiles = SolventOff().Value;
+        Duration = Durations.FromSeconds(TimeTaken().Value);
     }
 
     /// <summary>Identifier of the operation.</summary>
@@ -90,13 +93,13 @@ public sealed class CoatRun
     public CureForecast AtWarmest { get; }
 
     /// <summary>Mixing cards, one for each size of batch, in the order of the batches.</summary>
-    public IReadOnlyList<PouredMix> Mixes => new ValueList<PouredMix>(Cups.Batches.Select(batch => new PouredMix(Layer.Product, batch.Volume, Layer.Reducer)));
+    public IReadOnlyList<PouredMix> Mixes => field ??= MixesOf(Cups);
 
     /// <summary>Time at the gun.</summary>
     public TimeSpan SprayTime => Demand.SprayTime;
 
     /// <summary>Clock time from opening the cans to the last stroke: stand-in time, mixing each cup, spraying.</summary>
-    public TimeSpan Duration => (InCup.Induction ?? TimeSpan.Zero) + TimeSpan.FromTicks(Cups.Rules.MixingTime.Ticks * Math.Max(1, Cups.Batches.Count)) + SprayTime;
+    public TimeSpan Duration { get; }
 
     /// <summary>The product as it is applied.</summary>
     internal MixedCoating Coating { get; }
@@ -162,12 +165,6 @@ public sealed class CoatRun
         return window.Judge(Demand.WetFilm.Thickness);
     }
 
-    /// <summary>Volatile organic compounds, as applied and at the maker's greatest reducer, against a limit.</summary>
-    /// <param name="limit">The limit.</param>
-    /// <returns>The comparison of the greater of the two.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="limit"/> is missing.</exception>
-    public LimitComparison Voc(VocLimit limit) => Layer.Voc(limit);
-
     /// <summary>How film, quantity, cups, window, times and solvent follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings() => Trace.Of(
@@ -182,7 +179,10 @@ public sealed class CoatRun
     /// <returns>One line of text.</returns>
     public override string ToString() => Id + ": " + Demand;
 
-    private Num TimeTaken(Trace? t) => t.Step("time for the coat", "t_coat", Measure.Minutes, Clock,
+    internal ValueList<PouredMix> MixesOf(CupPlan cups) =>
+        new(cups.Batches.Select(batch => new PouredMix(Layer.Product, batch.Volume, Layer.Reducer)));
+
+    private Num TimeTaken(Trace? t = null) => t.Step("time for the coat", "t_coat", Measure.Minutes, Clock,
         t.Given("t_ind", (InCup.Induction ?? TimeSpan.Zero).TotalSeconds, Measure.Minutes)
         + (t.Given("n", Math.Max(1, Cups.Batches.Count), Measure.Number) * t.Given("t_mix", Cups.Rules.MixingTime.TotalSeconds,
             Measure.Minutes))

@@ -155,12 +155,7 @@ public sealed class CrewSchedule
 
     private List<ScheduledOperation> Scheduled()
     {
-        Dictionary<string, PlannedStep> times = new(StringComparer.Ordinal);
-        foreach (PlannedStep step in Found.Steps)
-        {
-            times.Add(step.Step.Id, step);
-        }
-
+        Dictionary<string, PlannedStep> times = Found.Steps.ToDictionary(step => step.Step.Id, StringComparer.Ordinal);
         List<ScheduledOperation> scheduled = [];
         foreach (Operation operation in Work.Operations)
         {
@@ -176,14 +171,5 @@ public sealed class CrewSchedule
         return [.. scheduled.OrderBy(operation => operation.Start)];
     }
 
-    private sealed class Trial(WorkList work, SiteWork site, SiteSchedule found, List<PlanObjection> objections)
-    {
-        public WorkList Work { get; } = work;
-
-        public SiteWork Site { get; } = site;
-
-        public SiteSchedule Found { get; } = found;
-
-        public List<PlanObjection> Objections { get; } = objections;
-    }
+    private sealed record Trial(WorkList Work, SiteWork Site, SiteSchedule Found, List<PlanObjection> Objections);
 }

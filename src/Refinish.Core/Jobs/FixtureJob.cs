@@ -18,9 +18,6 @@ namespace Refinish.Jobs;
 /// </summary>
 public sealed record FixtureJob
 {
-    private readonly string? name;
-    private readonly double share = 1;
-    private readonly double? surface;
     private readonly double? weight;
     private readonly double? wall;
 
@@ -30,7 +27,7 @@ public sealed record FixtureJob
 
     /// <summary>Name for job sheets; the identifier unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name { get => name ?? Id; init => name = Guard.Named(value); }
+    public string Name { get => field ?? Id; init => field = Guard.Named(value); }
 
     /// <summary>Identifier of the room it stands in.</summary>
     /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
@@ -83,8 +80,8 @@ public sealed record FixtureJob
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio Share
     {
-        get => Ratio.FromDecimalFractions(share);
-        init => share = Guard.Within(value, Bounds.Positive(Measure.Percent, 1));
+        get => Ratio.FromDecimalFractions(ShareFraction);
+        init => ShareFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1));
     }
 
     /// <summary>Coating system; the shop's usual one unless given.</summary>
@@ -113,8 +110,8 @@ public sealed record FixtureJob
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Temperature? Surface
     {
-        get => surface is double kelvins ? Temperature.FromKelvins(kelvins) : null;
-        init => surface = value is Temperature given ? Guard.Within(given, TemperatureShift.Thermometer, nameof(Surface)) : null;
+        get => SurfaceKelvins is double kelvins ? Temperature.FromKelvins(kelvins) : null;
+        init => SurfaceKelvins = value is Temperature given ? Guard.Within(given, TemperatureShift.Thermometer, nameof(Surface)) : null;
     }
 
     /// <summary>Weight of the fixture for warming it, more than 0 and at most 1000 kg; from area, usual wall and density of the material unless given.</summary>
@@ -164,10 +161,10 @@ public sealed record FixtureJob
     /// <returns>One line of text.</returns>
     public override string ToString() => Name + ", " + Survey.Material.Name;
 
-    internal double ShareFraction => share;
+    internal double ShareFraction { get; private init; } = 1;
 
     /// <summary>Factor on the area, where a range of the job is drawn.</summary>
     internal double AreaFactor { get; init; } = 1;
 
-    internal double? SurfaceKelvins => surface;
+    internal double? SurfaceKelvins { get; private init; }
 }

@@ -15,7 +15,6 @@ namespace Refinish.Jobs;
 /// </remarks>
 public sealed record Job
 {
-    private readonly string? name;
 
     /// <summary>Identifier of the job.</summary>
     /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
@@ -23,7 +22,7 @@ public sealed record Job
 
     /// <summary>Name for job sheets; the identifier unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name { get => name ?? Id; init => name = Guard.Named(value); }
+    public string Name { get => field ?? Id; init => field = Guard.Named(value); }
 
     /// <summary>The shop.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
@@ -57,18 +56,15 @@ public sealed record Job
 
     /// <summary>What the customer wants on given days; nothing unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<DayRequest> Days { get; init => field = Guard.List(value); }
-    = ValueList<DayRequest>.Empty;
+    public IReadOnlyList<DayRequest> Days { get; init => field = Guard.List(value); } = ValueList<DayRequest>.Empty;
 
     /// <summary>Changes of the caller to the list of operations, in order; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<OperationChange> Changes { get; init => field = Guard.List(value); }
-    = ValueList<OperationChange>.Empty;
+    public IReadOnlyList<OperationChange> Changes { get; init => field = Guard.List(value); } = ValueList<OperationChange>.Empty;
 
     /// <summary>Opened kits that may be used up within their shelf life; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<OpenedKit> Stock { get; init => field = Guard.List(value); }
-    = ValueList<OpenedKit>.Empty;
+    public IReadOnlyList<OpenedKit> Stock { get; init => field = Guard.List(value); } = ValueList<OpenedKit>.Empty;
 
     /// <summary>Hired equipment, other trades, allowances; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing, or two have one identifier.</exception>
@@ -77,8 +73,7 @@ public sealed record Job
 
     /// <summary>What was agreed with the customer: discount, exemption from tax, payments, validity; nothing unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public QuoteTerms Terms { get; init => field = Guard.NotNull(value); }
-    = QuoteTerms.None;
+    public QuoteTerms Terms { get; init => field = Guard.NotNull(value); } = QuoteTerms.None;
 
     /// <summary>
     /// Other ways to do the job, priced beside it by <see cref="QuoteAlternatives"/>; none unless given. <see cref="Plan"/> plans the job

@@ -13,7 +13,6 @@ namespace Refinish.Jobs;
 /// </code></example>
 public sealed record JobAlternative
 {
-    private readonly string? name;
 
     /// <summary>Identity, unique within the job.</summary>
     /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
@@ -21,7 +20,7 @@ public sealed record JobAlternative
 
     /// <summary>What the customer reads; the identity unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name { get => name ?? Id; init => name = Guard.Named(value); }
+    public string Name { get => field ?? Id; init => field = Guard.Named(value); }
 
     /// <summary>Entries that take the place of the job's fixtures with the same identifier; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing, or two have one identifier.</exception>
@@ -50,9 +49,9 @@ public sealed record JobAlternative
     public Job Of(Job job)
     {
         Guard.NotNull(job);
-        if (Misfits(job).FirstOrDefault() is { Sentence: not null } misfit)
+        if (Misfits(job).FirstOrDefault() is PlanObjection misfit)
         {
-            throw new ArgumentException(misfit.Sentence, nameof(job));
+            throw new ArgumentException(misfit.ToString(), nameof(job));
         }
 
         return job with
@@ -70,23 +69,21 @@ public sealed record JobAlternative
     public override string ToString() => Name;
 
     /// <summary>What of it does not fit a job, by fixture; without one where it is the whole.</summary>
-    internal IEnumerable<(string Fixture, string Sentence)> Misfits(Job job)
+    internal IEnumerable<PlanObjection> Misfits(Job job)
     {
-        foreach (string id in Fixtures.Select(fixture => fixture.Id).Concat(LeftOut).Where(id => job.Fixtures.All(fixture =>
-            fixture.Id != id)).Distinct())
-        {
-            yield return (id, "The alternative '" + Id + "' names the fixture '" + id + "', which the job does not have.");
-        }
-
-        foreach (string id in Fixtures.Select(fixture => fixture.Id).Where(id => LeftOut.Contains(id) && job.Fixtures.Any(fixture =>
-            fixture.Id == id)))
-        {
-            yield return (id, "The alternative '" + Id + "' leaves the fixture '" + id + "' out and changes it too.");
-        }
-
-        if (job.Fixtures.All(fixture => LeftOut.Contains(fixture.Id)))
-        {
-            yield return (string.Empty, "The alternative '" + Id + "' leaves every fixture out.");
-        }
+        IEnumerable<string> changed = Fixtures.Select(fixture => fixture.Id);
+        bool IsThere(string id) => job.Fixtures.Any(fixture => fixture.Id == id);
+        return
+        [
+            .. changed.Concat(LeftOut).Where(id => !IsThere(id)).Distinct().Select(id =>
+                Misfit("/" + id, " names the fixture '" + id + "', which the job does not have.")),
+            .. changed.Where(id => LeftOut.Contains(id) && IsThere(id)).Select(id =>
+                Misfit("/" + id, " leaves the fixture '" + id + "' out and changes it too.")),
+            .. job.Fixtures.All(fixture => LeftOut.Contains(fixture.Id))
+                ? [Misfit(string.Empty, " leaves every fixture out.")] : (PlanObjection[])[],
+        ];
     }
+
+    private PlanObjection Misfit(string place, string what) =>
+        new(ObjectionKind.Input, Id, "alternative" + place, "The alternative '" + Id + "'" + what);
 }

@@ -43,7 +43,7 @@ public sealed class JobCosts
         Draws = new ValueList<StockDraw>(DrawsOf(schedule, Guard.List(stock)));
         Reserve = new WarrantyReserve(shop.Warranty.Life, shop.Warranty.Years, shop.Warranty.CostPerClaim, shop.Warranty.ClaimProbability,
             shop.Prices.Currency, shop.Warranty.DiscountRate);
-        ReserveForAll = Reserve.Reserve * schedule.Work.Procedures.Count;
+        ReserveForAll = All().Value;
         CrewLabour labour = new(schedule);
         Overtime = new CrewOvertime(schedule);
         Request = new EstimateRequest
@@ -148,6 +148,6 @@ public sealed class JobCosts
     private static void Add(List<MaterialNeed> needs, string item, string name, double volume, Density density) =>
         needs.Add(new MaterialNeed(item, name, Volume.FromCubicMeters(volume), density.KilogramsPerCubicMeter));
 
-    private Amount All(Trace t) => t.Step("warranty reserve of all planned fixtures", "R", Measure.Money(Price.Book.Currency), OwnRisk,
-        t.Money("R_1", Reserve.Reserve, Measure.Money(Price.Book.Currency)) * t.Money("n", Schedule.Work.Procedures.Count, Measure.Number));
+    private Amount All(Trace? t = null) => t.Step("warranty reserve of all planned fixtures", "R", Measure.Money(Reserve.Currency), OwnRisk,
+        t.Money("R_1", Reserve.Reserve, Measure.Money(Reserve.Currency)) * t.Money("n", Schedule.Work.Procedures.Count, Measure.Number));
 }

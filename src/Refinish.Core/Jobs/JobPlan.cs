@@ -180,4 +180,7 @@ public sealed class JobPlan
     /// <summary>The job and what stands in its way.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Job.Name + (IsPossible ? ": planned" : ": " + string.Join(" ", Objections.Select(objection => objection.ToString())));
+
+    /// <summary>The schedule, if one was found.</summary>
+    internal CrewSchedule? Found => Schedule is { IsPossible: true } found ? found : null;
 }

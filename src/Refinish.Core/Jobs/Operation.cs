@@ -25,7 +25,6 @@ public sealed record Operation
 
     private static readonly Bounds Times = Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600);
 
-    private readonly string? name;
     private readonly double? soundLevel;
 
     /// <summary>
@@ -45,46 +44,31 @@ public sealed record Operation
 
     /// <summary>Short label for timelines; the instruction unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name { get => name ?? Instruction; init => name = Guard.Named(value); }
+    public string Name { get => field ?? Instruction; init => field = Guard.Named(value); }
 
     /// <summary>Identifier of the room; <see langword="null"/> for work outside the rooms.</summary>
     public string? Room { get; init; }
 
     /// <summary>Identifiers of the fixtures it is done on; empty for work on the whole room or premises.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<string> Fixtures { get; init => field = Guard.List(value); }
-    = ValueList<string>.Empty;
+    public IReadOnlyList<string> Fixtures { get; init => field = Guard.List(value); } = ValueList<string>.Empty;
 
     /// <summary>What differs from fixture to fixture; empty when the instruction says it all.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<FixtureInstruction> ByFixture { get; init => field = Guard.List(value); }
-    = ValueList<FixtureInstruction>.Empty;
+    public IReadOnlyList<FixtureInstruction> ByFixture { get; init => field = Guard.List(value); } = ValueList<FixtureInstruction>.Empty;
 
     /// <summary>
     /// How many of the crew it takes, 0 to 20; 1 unless given. With none it is a wait, which runs through nights and days off.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int People { get; init => field = Guard.Count(value, 0, 20); }
-    = 1;
+    public int People { get; init => field = Guard.Count(value, 0, 20); } = 1;
 
     /// <summary>
     /// Clock time, 0 to 60 days; <see langword="null"/> for the hours of its labour, up to whole minutes. It goes before the labour: a
     /// longer time, as of a coat that waits for mixing, is paid as labour of its standards; one shorter than they say is objected to.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan? Time
-    {
-        get;
-        init
-        {
-            if (value is TimeSpan time)
-            {
-                Guard.Within(time, Times, nameof(Time));
-            }
-
-            field = value;
-        }
-    }
+    public TimeSpan? Time { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>
     /// Labour by the shop's standards, for each of its people; empty unless given. An operation of the caller's own with neither labour nor
@@ -92,8 +76,7 @@ public sealed record Operation
     /// a clock time and no standard is paid for that time. Labour of an operation with no people is objected to.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<LabourTask> Labour { get; init => field = Guard.List(value); }
-    = ValueList<LabourTask>.Empty;
+    public IReadOnlyList<LabourTask> Labour { get; init => field = Guard.List(value); } = ValueList<LabourTask>.Empty;
 
     /// <summary>
     /// Identifier of the operation beside which it runs from start to end, as standing by does; <see langword="null"/> for one of its own.
@@ -114,30 +97,14 @@ public sealed record Operation
     /// Operations that the rules make have it from a study of the room.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan Clearing
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Times);
-            field = value;
-        }
-    }
+    public TimeSpan Clearing { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>Whether it raises dust, as sanding does.</summary>
     public bool RaisesDust { get; init; }
 
     /// <summary>How long afterwards its film has to be kept from dust in the same room, 0 to 60 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan DustFree
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Times);
-            field = value;
-        }
-    }
+    public TimeSpan DustFree { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>Whether it is loud, so that it keeps to the hours outside the quiet hours of the premises.</summary>
     public bool IsLoud { get; init; }
@@ -155,46 +122,33 @@ public sealed record Operation
 
     /// <summary>Tools it occupies, one of each; none unless given. The spray gun is <c>spray-gun</c>.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<string> Tools { get; init => field = Guard.List(value); }
-    = ValueList<string>.Empty;
+    public IReadOnlyList<string> Tools { get; init => field = Guard.List(value); } = ValueList<string>.Empty;
 
     /// <summary>
     /// Materials it uses up, by identifier of the item: by volume, mass, area, length or piece; coats state theirs in their run. None
     /// unless given.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<MaterialNeed> Materials { get; init => field = Guard.List(value); }
-    = ValueList<MaterialNeed>.Empty;
+    public IReadOnlyList<MaterialNeed> Materials { get; init => field = Guard.List(value); } = ValueList<MaterialNeed>.Empty;
 
     /// <summary>What evaporates in its room while it is done and after; coats state theirs in their run. Nothing unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Evaporation> Vapours { get; init => field = Guard.List(value); }
-    = ValueList<Evaporation>.Empty;
+    public IReadOnlyList<Evaporation> Vapours { get; init => field = Guard.List(value); } = ValueList<Evaporation>.Empty;
 
     /// <summary>What can hurt in it.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); }
-    = ValueList<Caution>.Empty;
+    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); } = ValueList<Caution>.Empty;
 
     /// <summary>What it rests on; supplied by the caller unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public Source Source { get; init => field = Guard.NotNull(value); }
-    = CallersOwn;
+    public Source Source { get; init => field = Guard.NotNull(value); } = CallersOwn;
 
     /// <summary>The label.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Id + ": " + Name;
 
     /// <summary>Whole minutes, rounded up: nobody keeps seconds on site.</summary>
-    internal TimeSpan DurationAt(double difficulty)
-    {
-        if (Time is TimeSpan time)
-        {
-            return CarefulTime.Up(time);
-        }
-
-        return CarefulTime.Up(Durations.FromHours(HoursAt(difficulty)));
-    }
+    internal TimeSpan DurationAt(double difficulty) => CarefulTime.Up(Time ?? Durations.FromHours(HoursAt(difficulty)));
 
     /// <summary>Hours of one person by the labour standards.</summary>
     internal double HoursAt(double difficulty)

@@ -34,8 +34,7 @@ public sealed record OperationChange
 
     /// <summary>Times to keep between the added operation and others, by identifier; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<StepLag> Lags { get; init => field = Guard.List(value); }
-    = ValueList<StepLag>.Empty;
+    public IReadOnlyList<StepLag> Lags { get; init => field = Guard.List(value); } = ValueList<StepLag>.Empty;
 
     /// <summary>Adds an operation.</summary>
     /// <param name="operation">The operation; its identifier is unique within the job.</param>

@@ -12,22 +12,17 @@ public sealed record PlanCondition
     private readonly Func<DisplayUnits, string> sentence;
 
     internal PlanCondition(string about, VerdictReason reason, int number)
+        : this(
+            about, reason.RuleCode + (number > 1 ? "/" + Figures.Fixed(number, 0) : string.Empty), reason.SentenceIn, reason.Remedy,
+            reason.Source, reason.Concerns) => Reason = reason;
+
+    internal PlanCondition(string about, string code, LimitComparison comparison, Audience concerns)
+        : this(about, code, comparison.Sentence, comparison.Remedy ?? string.Empty, comparison.Source, concerns)
     {
-        About = about;
-        Reason = reason;
-        Id = about + "/" + reason.RuleCode + (number > 1 ? "/" + Figures.Fixed(number, 0) : string.Empty);
-        sentence = reason.SentenceIn;
-        Remedy = reason.Remedy;
-        Source = reason.Source;
-        Concerns = reason.Concerns;
     }
 
     internal PlanCondition(
-        string about,
-        string code,
-        Func<DisplayUnits, string> sentence,
-        string remedy,
-        Source source,
+        string about, string code, Func<DisplayUnits, string> sentence, string remedy, Source source,
         Audience concerns = Audience.Crew | Audience.Customer)
     {
         About = about;

@@ -5,7 +5,7 @@ namespace Refinish.Jobs;
 /// <summary>One thing that stands in the way of a plan: what kind, about what, how far off where it is a comparison, and what would help.</summary>
 public sealed record PlanObjection
 {
-    private readonly Func<DisplayUnits, string>? text;
+    private readonly Func<DisplayUnits, string> text;
 
     internal PlanObjection(ObjectionKind kind, string about, string code, string sentence) : this(kind, about, code, _ => sentence)
     {
@@ -20,11 +20,8 @@ public sealed record PlanObjection
     }
 
     internal PlanObjection(ObjectionKind kind, string about, string code, LimitComparison comparison)
-        : this(kind, about, code, string.Empty)
-    {
-        text = null;
-        Comparison = comparison;
-    }
+        : this(kind, about, code, system => about + ": " + comparison.Sentence(system) + "."
+            + (comparison.Remedy is null ? string.Empty : " " + Sentences.Closed(comparison.Remedy))) => Comparison = comparison;
 
     /// <summary>Identifier, formed from the kind, what it is about, and a code where one thing can be objected to twice.</summary>
     public string Id { get; }
@@ -41,9 +38,7 @@ public sealed record PlanObjection
     /// <summary>The objection as sentences.</summary>
     /// <param name="system">Metric or US customary, for the numbers of a comparison.</param>
     /// <returns>Text that ends in a full stop.</returns>
-    public string Sentence(DisplayUnits system) => Comparison is null
-        ? text!(system)
-        : About + ": " + Comparison.Sentence(system) + "." + (Comparison.Remedy is null ? string.Empty : " " + Sentences.Closed(Comparison.Remedy));
+    public string Sentence(DisplayUnits system) => text(system);
 
     /// <summary>Whether the other has the same identifier and says the same.</summary>
     /// <param name="other">The other objection.</param>

@@ -7,10 +7,7 @@ namespace Refinish.Jobs;
 public sealed record PlannedCaution
 {
     internal PlannedCaution(
-        Caution caution,
-        IReadOnlyList<string> operations,
-        IReadOnlyList<string> fixtures,
-        IReadOnlyList<string> rooms,
+        Caution caution, IReadOnlyList<string> operations, IReadOnlyList<string> fixtures, IReadOnlyList<string> rooms,
         IReadOnlyList<string> crew)
     {
         Caution = caution;

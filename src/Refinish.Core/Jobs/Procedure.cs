@@ -38,8 +38,6 @@ public sealed class Procedure
 {
     private static readonly Source Share = Source.Supplied("the zones and the share of the fixture");
 
-    private readonly double area;
-
     /// <summary>Makes the procedure.</summary>
     /// <param name="fixture">The fixture.</param>
     /// <param name="shop">The shop with its usual system, policies and labour standards.</param>
@@ -62,7 +60,7 @@ public sealed class Procedure
         SystemObjections = System.ObjectionsFor(Surface);
         Promoter = System.PromoterFor(Surface);
         Surfaces = new ValueList<CoatedSurface>(SurfacesOf(fixture));
-        area = Surfaces.Sum(surface => surface.Area.SquareMeters);
+        SquareMeters = Surfaces.Sum(surface => surface.Area.SquareMeters);
         FixtureZoneKind[] coated = [.. fixture.Fixture.Zones.Select(zone => zone.Kind).Where(kind => fixture.Zones?.Contains(kind) != false)];
         CoatsFloor = coated.Contains(FixtureZoneKind.Floor) || coated.Contains(FixtureZoneKind.Seat);
         LooksDown = CoatedSlopes.AreOverhead(fixture);
@@ -81,7 +79,7 @@ public sealed class Procedure
         rules.Make();
         Operations = new ValueList<Operation>(rules.Operations);
         Mendings = new ValueList<Operation>(rules.Mendings);
-        LabourGaps = new ValueList<LabourGap>(labour.Gaps);
+        LabourGaps = new ValueList<PlanObjection>(labour.Gaps);
     }
 
     /// <summary>The fixture as it was measured and surveyed.</summary>
@@ -121,7 +119,7 @@ public sealed class Procedure
     public IReadOnlyList<Defect> Defects { get; }
 
     /// <summary>Area that gets coated.</summary>
-    public Area CoatedArea => Area.FromSquareMeters(area);
+    public Area CoatedArea => Area.FromSquareMeters(SquareMeters);
 
     /// <summary>The surfaces that get coated, one for each zone where transfer efficiency differs by zone.</summary>
     public IReadOnlyList<CoatedSurface> Surfaces { get; }
@@ -148,7 +146,7 @@ public sealed class Procedure
     public IReadOnlyList<Operation> Operations { get; }
 
     /// <summary>Work for which the shop has no usable labour standard.</summary>
-    public IReadOnlyList<LabourGap> LabourGaps { get; }
+    public IReadOnlyList<PlanObjection> LabourGaps { get; }
 
     /// <summary>What has to be done or found out before the fixture may be coated.</summary>
     public IReadOnlyList<PlanCondition> Conditions => new ValueList<PlanCondition>(ProcedureConditions.Of(this));
@@ -184,14 +182,14 @@ public sealed class Procedure
         return Fixture.Zones is null && Fixture.ShareFraction == 1
             ? Trace.Of(Fixture.Name, parts) : Trace.Of(Fixture.Name, parts, t => t.Step(
             "area of this entry", "A", Measure.Area, Share,
-            t.Given("A_zones", area / Fixture.ShareFraction, Measure.Area) * t.Given("s", Fixture.ShareFraction, Measure.Percent)));
+            t.Given("A_zones", SquareMeters / Fixture.ShareFraction, Measure.Area) * t.Given("s", Fixture.ShareFraction, Measure.Percent)));
     }
 
     /// <summary>Name, verdict and area in one line, in metric units.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Fixture.Name + ": " + Verdict + "; " + Measure.Area.Format(area, DisplayUnits.Si, 3);
+    public override string ToString() => Fixture.Name + ": " + Verdict + "; " + Measure.Area.Format(SquareMeters, DisplayUnits.Si, 3);
 
-    internal double SquareMeters => area;
+    internal double SquareMeters { get; }
 
     /// <summary>Those of the operations that mend a defect apart from all others of their kind, so that no room merges them.</summary>
     internal IReadOnlyList<Operation> Mendings { get; }

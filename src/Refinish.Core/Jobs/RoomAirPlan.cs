@@ -79,27 +79,7 @@ public sealed class RoomAirPlan
     /// of a coat or a wipe came off while it is put on: the careful bound, which does not rest on how fast the film dries;
     /// <see langword="null"/> without a study.
     /// </summary>
-    public LimitComparison? FlammableAirflow
-    {
-        get
-        {
-            if (Study is null)
-            {
-                return null;
-            }
-
-            double moved = Room.Exhaust.EffectiveFlow.CubicMetersPerSecond;
-            double? needed = Study.SteadyAirflowForFlammableLimit?.CubicMetersPerSecond;
-            return new LimitComparison(
-                "airflow really moved, against all solvent coming off while it is put on", moved, needed, LimitSense.AtLeast, Measure.Airflow, Study.FlammableLimit.Source,
-                moved >= needed ? null : "A stronger exhaust with its make-up air, a slower gun, or fewer fixtures at a time.")
-            {
-                Digits = AirStudy.ScreeningDigits,
-                GoodToFactor = AirStudy.BoxFactor,
-                Whose = Study.FlammableLimit.Whose,
-            };
-        }
-    }
+    public LimitComparison? FlammableAirflow => field ??= Study is null ? null : Steady(Study);
 
     /// <summary>
     /// Relative humidity at the peak of the water that waterborne coats and cleaners give off, against 100 %; <see langword="null"/> when
@@ -116,20 +96,12 @@ public sealed class RoomAirPlan
     public IReadOnlyList<LimitComparison> Unstated { get; }
 
     /// <summary>Comparisons of vapour and mist in this room that are beyond their limit or cannot be judged.</summary>
-    public IReadOnlyList<ProtectionNeed> Protection
-    {
-        get
-        {
-            List<ProtectionNeed> needs = [.. Screens.Select(screen => Need(screen.Comparison)), .. Unstated.Select(Need)];
-            if (Study is not null)
-            {
-                needs.AddRange(Study.Exposure.Select(exposure => Need(exposure.Comparison)));
-                needs.AddRange(new[] { Study.StrictestLimit, Study.ShortTermLimit }.Select(Need));
-            }
-
-            return ProtectionNeed.Open(needs);
-        }
-    }
+    public IReadOnlyList<ProtectionNeed> Protection => field ??= ProtectionNeed.Open(
+        [
+            .. Screens.Select(screen => Need(screen.Comparison)), .. Unstated.Select(Need),
+            .. (Study?.Exposure ?? []).Select(exposure => Need(exposure.Comparison)),
+            .. Study is null ? [] : (ProtectionNeed[])[Need(Study.StrictestLimit), Need(Study.ShortTermLimit)],
+        ]);
 
     /// <summary>
     /// The need that decides in this room: mist of isocyanates that cannot be judged, for which no factor can be named, or else the need
@@ -152,8 +124,9 @@ public sealed class RoomAirPlan
         Study?.Exposure.Any(one => one.Limit?.Kind == ExposureLimitKind.Idlh && one.Comparison.Value >= one.Comparison.Limit / BoxModel) == true;
 
     /// <summary>What can hurt in this air.</summary>
-    public IReadOnlyList<Caution> Cautions => new ValueList<Caution>((Study?.Cautions ?? ValueList<Caution>.Empty)
-        .Concat(FlammableAirflow is { IsAboutAtLimit: true } ? [Refinish.Cautions.NearFlammable] : ValueList<Caution>.Empty).Concat(Screens.SelectMany(screen => screen.Cautions)).Distinct());
+    public IReadOnlyList<Caution> Cautions => field ??= new ValueList<Caution>((Study?.Cautions ?? ValueList<Caution>.Empty)
+        .Concat(FlammableAirflow is { IsAboutAtLimit: true } ? [Refinish.Cautions.NearFlammable] : ValueList<Caution>.Empty)
+        .Concat(Screens.SelectMany(screen => screen.Cautions)).Distinct());
 
     /// <summary>How the vapour and the mist follow.</summary>
     /// <returns>The derivation.</returns>
@@ -163,6 +136,21 @@ public sealed class RoomAirPlan
     /// <summary>The room and its flammability.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Room.Name + ": " + (Study?.ToString() ?? "nothing evaporates");
+
+    private LimitComparison Steady(AirStudy study)
+    {
+        double moved = Room.Exhaust.EffectiveFlow.CubicMetersPerSecond;
+        double? needed = study.SteadyAirflowForFlammableLimit?.CubicMetersPerSecond;
+        return new LimitComparison(
+            "airflow really moved, against all solvent coming off while it is put on", moved, needed, LimitSense.AtLeast, Measure.Airflow,
+            study.FlammableLimit.Source,
+            moved >= needed ? null : "A stronger exhaust with its make-up air, a slower gun, or fewer fixtures at a time.")
+        {
+            Digits = AirStudy.ScreeningDigits,
+            GoodToFactor = AirStudy.BoxFactor,
+            Whose = study.FlammableLimit.Whose,
+        };
+    }
 
     private bool IsMist(ProtectionNeed need) => AsksForAir && (Screens.Any(screen => ReferenceEquals(screen.Comparison, need.Comparison)) || Unstated.Any(one => ReferenceEquals(one, need.Comparison)));
 
@@ -198,6 +186,7 @@ public sealed class RoomAirPlan
             yield break;
         }
 
+        ExposureLimit? mist = shop.Limits.PolyisocyanateMist;
         foreach (ScheduledRun run in runs.Where(HasIsocyanate))
         {
             yield return new IsocyanateScreen
@@ -209,9 +198,9 @@ public sealed class RoomAirPlan
                 IsocyanateFraction = run.Run.Layer.Product.IsocyanateFraction,
                 TransferEfficiency = run.Run.Demand.Gun.TransferEfficiency,
                 AirborneFraction = airborne,
-                Limit = shop.Limits.PolyisocyanateMist?.MassConcentration,
-                LimitSource = shop.Limits.PolyisocyanateMist?.Source ?? NoMistLimit,
-                Whose = shop.Limits.PolyisocyanateMist?.Whose ?? shop.Limits.Whose,
+                Limit = mist?.MassConcentration,
+                LimitSource = mist?.Source ?? NoMistLimit,
+                Whose = mist?.Whose ?? shop.Limits.Whose,
             };
         }
     }
@@ -255,23 +244,8 @@ public sealed class RoomAirPlan
     // The longest that one person is in the room on one day; whoever stands by is outside.
     private TimeSpan Shift(CrewSchedule schedule)
     {
-        Dictionary<(int Person, DateTime Day), (DateTimeOffset From, DateTimeOffset Until)> stays = [];
-        TimeSpan longest = ShortestShift;
-        foreach (RoomPresence stay in RoomPresence.Of(schedule))
-        {
-            if (stay.Room != Room.Id)
-            {
-                continue;
-            }
-
-            (int, DateTime) key = (stay.Person, stay.From.Date);
-            (DateTimeOffset from, DateTimeOffset until) = stays.TryGetValue(key, out (DateTimeOffset From, DateTimeOffset Until) known) ? known : (stay.From, stay.Until);
-            from = stay.From < from ? stay.From : from;
-            until = stay.Until > until ? stay.Until : until;
-            stays[key] = (from, until);
-            longest = until - from > longest ? until - from : longest;
-        }
-
+        TimeSpan longest = RoomPresence.Of(schedule).Where(stay => stay.Room == Room.Id).GroupBy(stay => (stay.Person, stay.From.Date))
+            .Select(day => day.Max(stay => stay.Until) - day.Min(stay => stay.From)).Append(ShortestShift).Max();
         return longest < LongestShift ? longest : LongestShift;
     }
 }

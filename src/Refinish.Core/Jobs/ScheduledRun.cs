@@ -40,7 +40,7 @@ public sealed class ScheduledRun
     public CupPlan Cups { get; }
 
     /// <summary>Mixing cards, batch by batch.</summary>
-    public IReadOnlyList<PouredMix> Mixes => new ValueList<PouredMix>(Cups.Batches.Select(batch => new PouredMix(Run.Layer.Product, batch.Volume, Run.Layer.Reducer)));
+    public IReadOnlyList<PouredMix> Mixes => field ??= Run.MixesOf(Cups);
 
     /// <summary>Air and surface at its start against the product's limits.</summary>
     public SprayWindow Window { get; }

@@ -17,15 +17,15 @@ namespace Refinish.Jobs;
 /// <see cref="Generic"/> is an invented shop to start from with a <c>with</c> expression.
 /// </summary>
 /// <example><code>
-/// Shop shop = Shop.Generic with { Name = "Ferry Street Refinishing (invented)", Crew = [new Worker("Ada") { Wage = 30m }, new Worker("Ben")] };
+/// Shop shop = Shop.Generic with { Name = "Ferry Street Refinishing (invented)", Crew = [new Worker { Id = "Ada", Wage = 30m }, new Worker { Id = "Ben" }] };
 /// int people = shop.Crew.Count;   // 2
 /// </code></example>
 public sealed record Shop
 {
+    private static readonly Bounds HalfDays = Bounds.Positive(Measure.Hours, 12 * 3600);
     private static readonly Bounds Waits = Bounds.NotNegative(Measure.Hours, 14 * 86400);
 
     private readonly double? airborneFraction;
-    private readonly double hidingTolerance = 1;
     private readonly double flashOfLanded = SolventEmission.AssumedFlashOfLanded.DecimalFractions;
 
     /// <summary>
@@ -82,18 +82,15 @@ public sealed record Shop
     /// What is lost between cup and surface apart from the gun's own transfer efficiency; an invented start unless given.
     /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public ApplicationLosses Losses { get; init => field = Guard.NotNull(value); }
-    = ApplicationLosses.Generic;
+    public ApplicationLosses Losses { get; init => field = Guard.NotNull(value); } = ApplicationLosses.Generic;
 
     /// <summary>Cups and mixing; an invented start unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public CupRules Cups { get; init => field = Guard.NotNull(value); }
-    = CupRules.Generic;
+    public CupRules Cups { get; init => field = Guard.NotNull(value); } = CupRules.Generic;
 
     /// <summary>Number of spray guns on site, 1 to 20; 1 unless given. Each coat takes one while it is sprayed.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Guns { get; init => field = Guard.Count(value, 1, 20); }
-    = 1;
+    public int Guns { get; init => field = Guard.Count(value, 1, 20); } = 1;
 
     /// <summary>
     /// Labour standards, one for each kind of work and of defect; the generic, invented ones unless given, and
@@ -141,8 +138,7 @@ public sealed record Shop
 
     /// <summary>Thresholds of the survey; generic and invented unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public SurveyPolicy Survey { get; init => field = Guard.NotNull(value); }
-    = SurveyPolicy.Generic;
+    public SurveyPolicy Survey { get; init => field = Guard.NotNull(value); } = SurveyPolicy.Generic;
 
     /// <summary>Filler and how it is used; a generic epoxy filler unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
@@ -157,16 +153,7 @@ public sealed record Shop
     /// Length of a half-day for <see cref="PaidTimeRule.HalfDays"/>, more than 0 and at most 12 h; 4 h unless given (invented).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan HalfDay
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Bounds.Positive(Measure.Hours, 12 * 3600));
-            field = value;
-        }
-    }
-    = TimeSpan.FromHours(4);
+    public TimeSpan HalfDay { get; init => field = Guard.Time(value, HalfDays); } = TimeSpan.FromHours(4);
 
     /// <summary>
     /// Which paid hours of a person's day and week cost more than the wage; <see langword="null"/>, none, unless given. The premium is
@@ -198,54 +185,48 @@ public sealed record Shop
 
     /// <summary>How far the schedule is searched; a quick search unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public SearchEffort Effort { get; init => field = Guard.NotNull(value); }
-    = SearchEffort.Quick;
+    public SearchEffort Effort { get; init => field = Guard.NotNull(value); } = SearchEffort.Quick;
 
     /// <summary>
     /// How long new grout dries before it is etched, abraded or coated, 0 to 14 days; 24 h unless given (from memory, unverified: the
     /// grout's data sheet decides).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan GroutWait { get; init => field = Wait(value, nameof(GroutWait)); }
-    = TimeSpan.FromHours(24);
+    public TimeSpan GroutWait { get; init => field = Guard.Time(value, Waits); } = TimeSpan.FromHours(24);
 
     /// <summary>
     /// How long new caulk stands before water, 0 to 14 days; 24 h unless given (from memory, unverified: the sealant's data sheet decides).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan CaulkWait { get; init => field = Wait(value, nameof(CaulkWait)); }
-    = TimeSpan.FromHours(24);
+    public TimeSpan CaulkWait { get; init => field = Guard.Time(value, Waits); } = TimeSpan.FromHours(24);
 
     /// <summary>
     /// How long drain trim set in sealant stands before water, 0 to 14 days; 24 h unless given (from memory, unverified: the sealant's data
     /// sheet decides).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan DrainTrimWait { get; init => field = Wait(value, nameof(DrainTrimWait)); }
-    = TimeSpan.FromHours(24);
+    public TimeSpan DrainTrimWait { get; init => field = Guard.Time(value, Waits); } = TimeSpan.FromHours(24);
 
     /// <summary>
     /// How long spot primer on bare metal dries before it is filled or coated, 0 to 14 days; 30 min unless given (invented: its data sheet
     /// decides).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan SpotPrimerWait { get; init => field = Wait(value, nameof(SpotPrimerWait)); }
-    = TimeSpan.FromMinutes(30);
+    public TimeSpan SpotPrimerWait { get; init => field = Guard.Time(value, Waits); } = TimeSpan.FromMinutes(30);
 
     /// <summary>
     /// How long an abraded or etched surface may wait for its promoter or first coat, 0 to 14 days; <see langword="null"/>, unless given,
     /// for any time, with a wipe and a new water-break test after a night.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan? LongestAfterKey { get; init => field = value is TimeSpan longest ? Wait(longest, nameof(LongestAfterKey)) : null; }
+    public TimeSpan? LongestAfterKey { get; init => field = Guard.Time(value, Waits); }
 
     /// <summary>
     /// How long after the last stroke the gun may wait to be cleaned, 0 to 14 days; 30 min unless given (common practice, no source: before
     /// the mix sets).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan GunCleaningWithin { get; init => field = Wait(value, nameof(GunCleaningWithin)); }
-    = TimeSpan.FromMinutes(30);
+    public TimeSpan GunCleaningWithin { get; init => field = Guard.Time(value, Waits); } = TimeSpan.FromMinutes(30);
 
     /// <summary>
     /// The limits that the shop's plans are held against: exposure, flammability, volatile organic compounds, slip, noise;
@@ -254,8 +235,7 @@ public sealed record Shop
     /// </summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The design line of flammability is above its limit.</exception>
-    public LimitSet Limits { get; init => field = LimitSet.Checked(value, nameof(Limits)); }
-    = LimitSets.Default;
+    public LimitSet Limits { get; init => field = LimitSet.Checked(value, nameof(Limits)); } = LimitSets.Default;
 
     /// <summary>
     /// How loud kinds of work are at the ear, one for each kind; levels of like tools, second-hand, unless given. Loud work without a level
@@ -282,16 +262,8 @@ public sealed record Shop
 
     /// <summary>Time constant with which a wet film gives off its solvent, 1 s to 30 days; 15 min unless given (invented).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan FilmTimeConstant
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Bounds.Between(1, 30 * 86400, Measure.Minutes));
-            field = value;
-        }
-    }
-    = SolventEmission.AssumedFilmTimeConstant;
+    public TimeSpan FilmTimeConstant { get; init => field = Guard.Time(value, Evaporation.Constants); }
+        = SolventEmission.AssumedFilmTimeConstant;
 
     /// <summary>
     /// Part of the solvent of what lands that is gone by then or at once after, in flight and while the wet film spreads, 0 to 100 %; 25 %
@@ -309,19 +281,9 @@ public sealed record Shop
     /// (invented).
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double HidingTolerance
-    {
-        get => hidingTolerance;
-        init => hidingTolerance = Guard.Within(value, Bounds.Between(0.05, 20, Measure.Number));
-    }
+    public double HidingTolerance { get; init => field = Guard.Within(value, Bounds.Between(0.05, 20, Measure.Number)); } = 1;
 
     /// <summary>Name and number of people.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Name + ", " + Figures.Fixed(Crew.Count, 0) + (Crew.Count == 1 ? " person" : " people");
-
-    private static TimeSpan Wait(TimeSpan value, string name)
-    {
-        Guard.Within(value, Waits, name);
-        return value;
-    }
 }

@@ -15,7 +15,6 @@ namespace Refinish.Jobs;
 /// </code></example>
 public sealed record SiteRoom
 {
-    private readonly string? name;
 
     /// <summary>Identifier, unique within the premises.</summary>
     /// <exception cref="ArgumentException">Empty, longer than 100 characters, or with a slash.</exception>
@@ -23,7 +22,7 @@ public sealed record SiteRoom
 
     /// <summary>Name for job sheets; the identifier unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name { get => name ?? Id; init => name = Guard.Named(value); }
+    public string Name { get => field ?? Id; init => field = Guard.Named(value); }
 
     /// <summary>Length, width, height, air pressure and infiltration.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>

@@ -102,19 +102,12 @@ public sealed class WorkList
         }
 
         HashSet<string> own = new(
-            Changes.Select(change =>
-                change.Kind == OperationChangeKind.Replace
-                ? change.Id : change.Operation?.Id).Concat(Procedures.SelectMany(procedure => procedure.Fixture.Options).Select(option =>
-                option.Operation?.Id)).OfType<string>(),
+            Changes.Select(change => change.Kind == OperationChangeKind.Replace ? change.Id : change.Operation?.Id)
+                .Concat(Procedures.SelectMany(procedure => procedure.Fixture.Options).Select(option => option.Operation?.Id))
+                .OfType<string>(),
             StringComparer.Ordinal);
-        foreach (Operation operation in operations.Where(operation => own.Contains(operation.Id)))
-        {
-            if (OwnHours.Objection(operation, shop) is string sentence)
-            {
-                objections.Add(new PlanObjection(ObjectionKind.Input, operation.Id, "hours", sentence));
-            }
-        }
-
+        objections.AddRange(operations.Where(operation => own.Contains(operation.Id))
+            .Select(operation => OwnHours.Objection(operation, shop)).OfType<PlanObjection>());
         objections.AddRange(operations.Select(operation => Contradiction(operation, premises.Difficulty)).OfType<PlanObjection>());
         Operations = new ValueList<Operation>(operations);
         Lags = new ValueList<StepLag>(WorkChain.Lags(builder, Procedures));

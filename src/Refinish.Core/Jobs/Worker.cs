@@ -5,25 +5,17 @@ namespace Refinish.Jobs;
 
 /// <summary>One person of the crew.</summary>
 /// <example><code>
-/// Worker worker = new("sprayer") { Wage = 28m };
+/// Worker worker = new() { Id = "sprayer", Wage = 28m };
 /// </code></example>
 public sealed record Worker
 {
-    /// <summary>Names a person.</summary>
-    /// <param name="id">Identifier, unique within the crew.</param>
-    /// <exception cref="ArgumentException"><paramref name="id"/> is empty, longer than 100 characters, or holds a slash.</exception>
-    public Worker(string id)
-    {
-        Id = Guard.Id(id);
-        Name = Id;
-    }
-
     /// <summary>Identifier, unique within the crew.</summary>
-    public string Id { get; }
+    /// <exception cref="ArgumentException">Empty, longer than 100 characters, or it holds a slash.</exception>
+    public required string Id { get; init => field = Guard.Id(value); }
 
     /// <summary>Name for job sheets; the identifier unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name { get; init => field = Guard.Named(value); }
+    public string Name { get => field ?? Id; init => field = Guard.Named(value); }
 
     /// <summary>Hourly wage before burden, in the currency of the price book, at least 0; <see langword="null"/> for the price book's labour rate.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 1 000 000 000.</exception>

@@ -41,7 +41,7 @@ internal static class EveryShop
     public static Shop Make() => Shop.Generic with
     {
         Name = "everything (invented)",
-        Crew = [new Worker("ada") { Name = "Ada", Wage = 31.25m }, new Worker("ben")],
+        Crew = [new Worker { Id = "ada", Name = "Ada", Wage = 31.25m }, new Worker { Id = "ben" }],
         Calendar = new WorkCalendar(
             LocalClock.WithChanges(TimeSpan.FromHours(1),
                 [new ClockChange(new DateTimeOffset(2027, 3, 28, 1, 0, 0, TimeSpan.Zero), TimeSpan.FromHours(2))]),
@@ -158,7 +158,7 @@ internal static class EveryShop
         GunCleaningWithin = TimeSpan.FromMinutes(40),
         Limits = Limits(),
         Noise = [new WorkNoise(WorkKind.Key, "our sander (invented)", Level.FromDecibels(84), Source.Supplied("read at the ear"))],
-        DepositLimit = new DepositLimit(Ratio.FromPercent(10), 1000m, Source.Invented("a limit for this test")) { Until = PaymentDue.OnAcceptance },
+        DepositLimit = new DepositLimit(Ratio.FromPercent(10), 1000m, Source.Invented("a limit for this test"), PaymentDue.OnAcceptance),
         AirborneFraction = Ratio.FromPercent(10),
         FilmTimeConstant = TimeSpan.FromMinutes(37),
         FlashOfLanded = Ratio.FromPercent(15),

@@ -43,7 +43,7 @@ internal static class Examples
             {
                 Kind = WorkKind.Fill, Instruction = "bed it again", Hours = new ThreePoint(0.1, 0.2, 0.5), RaisesDust = true,
                 Materials = [new MaterialNeed("bedding", "bedding epoxy", Volume.FromMilliliters(3))],
-                Vapours = [new Evaporation("wipe", Mass.FromGrams(4), [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))])],
+                Vapours = [new Evaporation { Name = "wipe", Mass = Mass.FromGrams(4), Solvents = [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))] }],
                 Source = Source.Invented("for these tests"),
             },
         },
@@ -53,9 +53,14 @@ internal static class Examples
         },
     ];
 
-    private static OwnDefect Inlay(string code) => new(
-        code, "loose inlay", Suitability.SuitableWithConditions, "bed it again", "tap test", Source.Invented("for these tests"))
+    private static OwnDefect Inlay(string code) => new()
     {
+        Code = code,
+        Name = "loose inlay",
+        Effect = Suitability.SuitableWithConditions,
+        Remedy = "bed it again",
+        RepeatTest = "tap test",
+        Source = Source.Invented("for these tests"),
         Count = 2, Hollow = new Hollow(Volume.FromMilliliters(4), Length.FromMillimeters(3)), Cautions = [Cautions.Dust],
     };
 
@@ -91,7 +96,7 @@ internal static class Examples
         Shop = new Shop
         {
             Name = "one person (invented)",
-            Crew = [new Worker("one")],
+            Crew = [new Worker { Id = "one" }],
             Calendar = WorkCalendar.EveryDay(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)),
                 LocalClock.Fixed(TimeSpan.Zero)),
             Prices = new PriceBook { Currency = Currency.Of("EUR") },

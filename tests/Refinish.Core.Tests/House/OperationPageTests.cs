@@ -35,7 +35,7 @@ public class OperationPageTests
             WorkKind.Other,
         ];
         Assert.All(kinds, kind => Assert.True(WorkRule.Of(kind).Cautions.Count > 0 != bare.Contains(kind),
-            kind.ToString("G") + ": cautions are missing in WorkCautions, or are there though none was expected"));
+            kind.ToString("G") + ": cautions are missing in WorkOrder, or are there though none was expected"));
         Numbers.Refuses("kind", () => WorkRule.Of((WorkKind)99));
     }
 

@@ -34,9 +34,14 @@ internal static class BroughtJob
         MeasuredArea = Area.FromSquareMeters(1.005),
     };
 
-    public static OwnDefect Inlay { get; } = new(
-        "loose-inlay", "loose inlay", Suitability.SuitableWithConditions, "bed it again", "tap test", Own)
+    public static OwnDefect Inlay { get; } = new()
     {
+        Code = "loose-inlay",
+        Name = "loose inlay",
+        Effect = Suitability.SuitableWithConditions,
+        Remedy = "bed it again",
+        RepeatTest = "tap test",
+        Source = Own,
         Count = 3,
         Hollow = new Hollow(Volume.FromMilliliters(4), Length.FromMillimeters(3)),
         Work = new DefectWork { Kind = WorkKind.Fill, Instruction = "bed the inlay in epoxy", Hours = ThreePoint.Exactly(0.3), Source = Own },

@@ -21,7 +21,7 @@ public class CarelessInputTests
     public void Methylene_chloride_is_no_vapour_of_an_operation()
     {
         ArgumentException refused = Assert.Throws<ArgumentException>(() =>
-            new Evaporation("stripper", Mass.FromGrams(300), [new SolventShare(Solvents.MethyleneChloride, Ratio.FromPercent(100))]));
+            new Evaporation { Name = "stripper", Mass = Mass.FromGrams(300), Solvents = [new SolventShare(Solvents.MethyleneChloride, Ratio.FromPercent(100))] });
         Assert.Contains("methylene chloride", refused.Message, StringComparison.Ordinal);
     }
 
@@ -32,7 +32,7 @@ public class CarelessInputTests
         Refinish.Jobs.Operation wash = new()
         {
             Id = "bath/wash", Kind = WorkKind.Other, Room = "bath", Fixtures = ["tub"], Instruction = "wash with solvent", Time = TimeSpan.FromMinutes(15),
-            Vapours = [new Evaporation("wash", Mass.FromGrams(400), [new SolventShare(Solvents.Acetone, Ratio.FromPercent(100))])],
+            Vapours = [new Evaporation { Name = "wash", Mass = Mass.FromGrams(400), Solvents = [new SolventShare(Solvents.Acetone, Ratio.FromPercent(100))] }],
         };
         JobPlan plan = (House with { Changes = [OperationChange.Add(wash, "bath/degrease")] }).Plan();
         Assert.Contains(plan.Operations, operation => operation.Beside == "bath/wash" && operation.Kind == WorkKind.StandBy);

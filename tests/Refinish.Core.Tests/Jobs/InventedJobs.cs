@@ -85,7 +85,7 @@ internal static class InventedJobs
     public static Job ColdHouse() => new()
     {
         Id = "cold",
-        Shop = Shop with { Crew = [new Worker("ada") { Wage = 32m }, new Worker("ben") { Wage = 24m }], System = Hiding },
+        Shop = Shop with { Crew = [new Worker { Id = "ada", Wage = 32m }, new Worker { Id = "ben", Wage = 24m }], System = Hiding },
         Premises = new Premises { Id = "cottage", Rooms = [Bath("bath", 24, 20)] },
         Start = Monday,
         Fixtures =

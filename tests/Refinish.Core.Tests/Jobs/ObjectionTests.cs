@@ -49,7 +49,7 @@ public class ObjectionTests
         [ObjectionKind.Hiding] = (ShowsThrough, "Hiding/tub", "tub", "Take more coats, or a primer tinted towards the topcoat."),
         [ObjectionKind.Voc] = (() => Job with { Shop = Job.Shop with { Limits = LimitSets.Default with { Voc = [VocLimits.SouthCoast1113] } } }, "Voc/epoxy-primer",
             "epoxy-primer", "limit at most"),
-        [ObjectionKind.StandBy] = (() => Job with { Shop = Job.Shop with { Crew = [new Worker("ada")] } }, "StandBy/ada", "ada",
+        [ObjectionKind.StandBy] = (() => Job with { Shop = Job.Shop with { Crew = [new Worker { Id = "ada" }] } }, "StandBy/ada", "ada",
             "Bring a second person"),
         [ObjectionKind.Schedule] = (() => Job with { Days = [new DayRequest([new DateTime(2027, 3, 3)], ["bath/paint"])] },
             "Schedule/bath/paint/request", "bath/paint", "which is not in the plan"),
@@ -150,7 +150,7 @@ public class ObjectionTests
     [Evidence(Basis.Contract, "two people of different wages, both waiting, are priced")]
     public void Two_wages_are_priced()
     {
-        Job waged = Job with { Shop = Job.Shop with { Crew = [new Worker("ada") { Wage = 32m }, new Worker("ben") { Wage = 24m }] } };
+        Job waged = Job with { Shop = Job.Shop with { Crew = [new Worker { Id = "ada", Wage = 32m }, new Worker { Id = "ben", Wage = 24m }] } };
         JobPlan plan = waged.Plan();
         Assert.Empty(plan.Objections);
         Assert.NotNull(plan.Price!.Total);

@@ -18,9 +18,14 @@ public class OwnDefectTests
 {
     private static readonly Source Invented = Source.Invented("for these tests");
 
-    private static readonly OwnDefect Inlay = new(
-        "loose-inlay", "loose inlay", Suitability.SuitableWithConditions, "bed it again", "tap test", Invented)
+    private static readonly OwnDefect Inlay = new()
     {
+        Code = "loose-inlay",
+        Name = "loose inlay",
+        Effect = Suitability.SuitableWithConditions,
+        Remedy = "bed it again",
+        RepeatTest = "tap test",
+        Source = Invented,
         Count = 3,
         Hollow = new Hollow(Volume.FromMilliliters(4), Length.FromMillimeters(3)),
     };
@@ -29,7 +34,7 @@ public class OwnDefectTests
     {
         Kind = WorkKind.Fill, Instruction = "bed the inlay in epoxy", Hours = new ThreePoint(0.2, 0.3, 0.5), RaisesDust = true, Source = Invented,
         Materials = [new MaterialNeed("bedding", "bedding epoxy", Volume.FromMilliliters(5))],
-        Vapours = [new Evaporation("inlay wipe", Mass.FromGrams(6), [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))])],
+        Vapours = [new Evaporation { Name = "inlay wipe", Mass = Mass.FromGrams(6), Solvents = [new SolventShare(Solvents.Isopropanol, Ratio.FromPercent(100))] }],
     };
 
     private static readonly Caution Sharp = new("sharp-inlay", Hazard.SkinAndEyes, "Broken inlay cuts.", "the shop (invented)", Invented, Audience.Crew);
@@ -108,7 +113,7 @@ public class OwnDefectTests
         FixtureJob named = With(Inlay with { Work = silent with { LabourCode = "L-39" } }).Fixtures[0];
         Numbers.Close(0.75, Mend(new Procedure(named, shop)).Labour.Single().Hours.Mode, 1e-9);
         FixtureJob unknown = With(Inlay with { Work = silent with { LabourCode = "X-9" } }).Fixtures[0];
-        Assert.Contains("no labour standard X-9", Assert.Single(new Procedure(unknown, shop).LabourGaps).Sentence, StringComparison.Ordinal);
+        Assert.Contains("no labour standard X-9", Assert.Single(new Procedure(unknown, shop).LabourGaps).ToString(), StringComparison.Ordinal);
 
         static Refinish.Jobs.Operation Mend(Procedure procedure) => procedure.Operations.Single(operation => operation.Id == "tub/defect/loose-inlay");
     }
@@ -134,7 +139,7 @@ public class OwnDefectTests
         Assert.Contains(fill.Materials, need => need.Item == shop.Filler.Product.Id);
         Assert.NotEmpty(new Procedure(With(Inlay).Fixtures[0], Shop.Generic).LabourGaps);
 
-        OwnDefect fatal = new("sunk-frame", "sunk frame", Suitability.NotSuitable, "another trade", "level", Invented);
+        OwnDefect fatal = new() { Code = "sunk-frame", Name = "sunk frame", Effect = Suitability.NotSuitable, Remedy = "another trade", RepeatTest = "level", Source = Invented };
         Procedure other = new(With(fatal).Fixtures[0], Shop.Generic);
         Assert.False(other.Verdict.MayBePlanned);
         Assert.Equal("sunk-frame", other.Verdict.Reasons[0].RuleCode);
@@ -194,10 +199,10 @@ public class OwnDefectTests
     [Evidence(Basis.Contract, "what contradicts itself or would be ignored is refused by name")]
     public void Refuses_what_cannot_be()
     {
-        Assert.Throws<ArgumentException>(() => new OwnDefect("chip", "x", Suitability.Suitable, "x", "x", Invented));
-        Assert.Throws<ArgumentException>(() => new OwnDefect("S-04", "x", Suitability.Suitable, "x", "x", Invented));
-        Assert.Throws<ArgumentException>(() => new OwnDefect("x", "x", Suitability.Suitable, " ", "x", Invented));
-        Numbers.Refuses("effect", () => _ = new OwnDefect("x", "x", (Suitability)7, "x", "x", Invented));
+        Assert.Throws<ArgumentException>(() => new OwnDefect { Code = "chip", Name = "x", Effect = Suitability.Suitable, Remedy = "x", RepeatTest = "x", Source = Invented });
+        Assert.Throws<ArgumentException>(() => new OwnDefect { Code = "S-04", Name = "x", Effect = Suitability.Suitable, Remedy = "x", RepeatTest = "x", Source = Invented });
+        Assert.Throws<ArgumentException>(() => new OwnDefect { Code = "x", Name = "x", Effect = Suitability.Suitable, Remedy = " ", RepeatTest = "x", Source = Invented });
+        Numbers.Refuses("Effect", () => _ = new OwnDefect { Code = "x", Name = "x", Effect = (Suitability)7, Remedy = "x", RepeatTest = "x", Source = Invented });
         Numbers.Refuses("Count", () => _ = Inlay with { Count = 0 });
         Assert.Throws<ArgumentException>(() => Bedding with { LabourCode = "L-31" });
         Assert.Throws<ArgumentException>(() => Bedding with { Hours = null, LabourCode = "a/b" });

@@ -123,9 +123,9 @@ public class PaymentPlanTests
         PaymentPlan plan = new(Dollar, 4200m, 0m, stages);
         LimitComparison strict = plan.Against(limit);
         Assert.Equal((520, 420, ComparisonOutcome.Beyond), (strict.Value, strict.Limit, strict.Outcome));
-        LimitComparison acceptance = plan.Against(limit with { Until = PaymentDue.OnAcceptance });
+        LimitComparison acceptance = plan.Against(new DepositLimit(limit.Share, limit.Amount, limit.Source, PaymentDue.OnAcceptance));
         Assert.Equal((420, 420, ComparisonOutcome.Within), (acceptance.Value, acceptance.Limit, acceptance.Outcome));
-        Assert.Equal(ComparisonOutcome.Beyond, new PaymentPlan(Dollar, 12000m, 0m, stages).Against(limit with { Until = PaymentDue.OnAcceptance }).Outcome);
+        Assert.Equal(ComparisonOutcome.Beyond, new PaymentPlan(Dollar, 12000m, 0m, stages).Against(new DepositLimit(limit.Share, limit.Amount, limit.Source, PaymentDue.OnAcceptance)).Outcome);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, new PaymentPlan(Dollar, 4200m, 0m, []).Against(limit).Outcome);
         Assert.Throws<ArgumentException>(() => _ = new DepositLimit(null, null, Source.Invented("test")));
         Numbers.Refuses("share", () => _ = new DepositLimit(Ratio.FromPercent(101), null, Source.Invented("test")));

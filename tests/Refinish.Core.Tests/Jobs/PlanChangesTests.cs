@@ -154,7 +154,7 @@ public class PlanChangesTests
     public void One_is_not_many()
     {
         PlanFigures dearer = Before with { Total = 400 };
-        Assert.Equal("385.00 USD became 400.00 USD, 1 input and 1 result changed", PlanChanges.Between(Before, dearer, [new ValueChange("$.a", "1", "2")]).ToString());
+        Assert.Equal("385.00 USD became 400.00 USD, 1 input and 1 result changed", PlanChanges.Between(Before, dearer, [new ValueChange { Path = "$.a", Before = "1", After = "2" }]).ToString());
         Assert.Equal("385.00 USD became 400.00 USD, 0 inputs and 1 result changed", PlanChanges.Between(Before, dearer, []).ToString());
     }
 
@@ -199,7 +199,7 @@ public class PlanChangesTests
         Assert.Throws<ArgumentException>(() => new PlanFigures { Job = string.Empty });
         Assert.Throws<ArgumentException>(() => new LineFigures { Id = " " });
         Assert.Throws<ArgumentException>(() => new PlanRemark(string.Empty, string.Empty, "x"));
-        Assert.Throws<ArgumentException>(() => new ValueChange(string.Empty, null, null));
+        Assert.Throws<ArgumentException>(() => new ValueChange { Path = string.Empty });
         Assert.Throws<ArgumentNullException>(() => PlanChanges.Between((PlanFigures)null!, Before, []));
         Assert.Throws<ArgumentNullException>(() => PlanChanges.Between(null!, (JobPlan)null!));
     }
@@ -208,11 +208,11 @@ public class PlanChangesTests
     [Evidence(Basis.Contract, "a value with its place; a difference only between numbers of one unit")]
     public void A_value_tells_its_place_and_its_numbers()
     {
-        ValueChange wage = new("$.shop.prices.labourRate", "26", "28") { NumberBefore = 26, NumberAfter = 28 };
+        ValueChange wage = new() { Path = "$.shop.prices.labourRate", Before = "26", After = "28", NumberBefore = 26, NumberAfter = 28 };
         Assert.Equal(("shop.prices.labourRate: 26 became 28", 2.0), (wage.ToString(), wage.Difference));
         Assert.Null((wage with { UnitBefore = "mm", UnitAfter = "in" }).Difference);
         Assert.Equal((ChangeKind.Added, ChangeKind.Removed, ChangeKind.Changed),
-            (new ValueChange("$.a", null, "1").Kind, new ValueChange("$.a", "1", null).Kind, new ValueChange("$.a", null, null).Kind));
+            (new ValueChange { Path = "$.a", After = "1" }.Kind, new ValueChange { Path = "$.a", Before = "1" }.Kind, new ValueChange { Path = "$.a" }.Kind));
     }
 
     private static LineFigures Line(string id, LineCategory category, string what, decimal quantity, string unit, decimal rate, decimal cost, decimal price) => new()

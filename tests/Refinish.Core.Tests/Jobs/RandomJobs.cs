@@ -73,7 +73,7 @@ internal sealed class RandomJobs
         bool wages = Chance(0.3);
         return InventedJobs.Shop with
         {
-            Crew = [.. Enumerable.Range(1, people).Select(i => wages ? new Worker("p" + i) { Wage = 20m + (4 * i) } : new Worker("p" + i))],
+            Crew = [.. Enumerable.Range(1, people).Select(i => wages ? new Worker { Id = "p" + i, Wage = 20m + (4 * i) } : new Worker { Id = "p" + i })],
             StandsBy = tame || Chance(0.7),
             Guns = random.Next(1, 3),
             Paid = Pick(PaidTimeRule.OnSite, PaidTimeRule.Worked, PaidTimeRule.HalfDays),

@@ -118,7 +118,7 @@ internal static class Shrinking
         yield return () => job with { Premises = job.Premises with { Difficulty = 1 } };
         yield return () => job with { Start = InventedJobs.Monday };
         yield return () => job with { Shop = shop with { Crew = [.. shop.Crew.Take(shop.Crew.Count - 1)] } };
-        yield return () => job with { Shop = shop with { Crew = [.. shop.Crew.Select(worker => new Worker(worker.Id))] } };
+        yield return () => job with { Shop = shop with { Crew = [.. shop.Crew.Select(worker => new Worker { Id = worker.Id })] } };
         yield return () => job with { Shop = shop with { StandsBy = false } };
         yield return () => job with { Shop = shop with { Guns = 1 } };
         yield return () => job with { Shop = shop with { Paid = PaidTimeRule.OnSite } };

@@ -78,7 +78,7 @@ internal static class ChangesForCustomer
             changes.AddRange(Payments(was, now));
             if (was.ValidUntil != now.ValidUntil)
             {
-                changes.Add(new PlanChange("validity", ChangeSubject.Validity, KindOf(was.ValidUntil, now.ValidUntil))
+                changes.Add(new PlanChange("validity", ChangeSubject.Validity, ChangeKinds.Of(was.ValidUntil, now.ValidUntil))
                 {
                     InstantBefore = At(was.ValidUntil), InstantAfter = At(now.ValidUntil),
                     Time = now.ValidUntil - was.ValidUntil ?? TimeSpan.Zero,
@@ -157,9 +157,6 @@ internal static class ChangesForCustomer
         RateBefore = change.Subject == ChangeSubject.Tax ? change.RateBefore : null,
         RateAfter = change.Subject == ChangeSubject.Tax ? change.RateAfter : null,
     };
-
-    private static ChangeKind KindOf(DateTime? before, DateTime? after) =>
-        before is null ? ChangeKind.Added : after is null ? ChangeKind.Removed : ChangeKind.Changed;
 
     private static DateTimeOffset? At(DateTime? day) => day is DateTime last ? new DateTimeOffset(last.Date.Ticks, TimeSpan.Zero) : null;
 }

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Jobs;
 
@@ -9,36 +10,20 @@ internal static class ChangesOfTime
     public static IEnumerable<PlanChange> Of(PlanFigures before, PlanFigures after)
     {
         TimeSpan moved = after.Start - before.Start ?? TimeSpan.Zero;
-        if (Change("start", ChangeSubject.Start, string.Empty, before.Start, after.Start, TimeSpan.Zero) is PlanChange start)
+        return new[]
         {
-            yield return start;
-        }
-
-        if (Change("end", ChangeSubject.End, string.Empty, before.End, after.End, moved) is PlanChange end)
-        {
-            yield return end;
-        }
-
-        foreach (Pairs<FixtureFigures>.Pair pair in new Pairs<FixtureFigures>(before.Fixtures, after.Fixtures, fixture => fixture.Id).All)
-        {
-            if (pair.Kind == ChangeKind.Changed
-                && Change("water/" + pair.Key, ChangeSubject.WaterFrom, pair.Id, pair.Before!.WaterFrom, pair.After!.WaterFrom,
-                    moved) is PlanChange water)
-            {
-                yield return water with { Name = pair.After.Name };
-            }
-        }
+            Change("start", ChangeSubject.Start, string.Empty, before.Start, after.Start, TimeSpan.Zero),
+            Change("end", ChangeSubject.End, string.Empty, before.End, after.End, moved),
+        }.Concat(new Pairs<FixtureFigures>(before.Fixtures, after.Fixtures, fixture => fixture.Id).All
+            .Where(pair => pair.Kind == ChangeKind.Changed).Select(pair =>
+                Change("water/" + pair.Key, ChangeSubject.WaterFrom, pair.Id, pair.Before!.WaterFrom, pair.After!.WaterFrom, moved)
+                    is PlanChange water ? water with { Name = pair.After.Name } : null)).OfType<PlanChange>();
     }
 
     private static PlanChange? Change(string key, ChangeSubject subject, string about, DateTimeOffset? before, DateTimeOffset? after,
         TimeSpan moved)
     {
-        if (after == before || after - before == moved)
-        {
-            return null;
-        }
-
-        return new PlanChange(key, subject, before is null ? ChangeKind.Added : after is null ? ChangeKind.Removed : ChangeKind.Changed)
+        return after == before || after - before == moved ? null : new PlanChange(key, subject, ChangeKinds.Of(before, after))
         {
             About = about,
             InstantBefore = before,

@@ -24,8 +24,8 @@ internal static class FiguresOfPlan
             Tax = price?.Tax,
             MinimumChargeApplied = price?.MinimumChargeApplied ?? false,
             Lines = price?.Total is null ? ValueList<LineFigures>.Empty : new ValueList<LineFigures>(Lines(price)),
-            Trips = plan.Schedule is { IsPossible: true } found ? found.Trips : null,
-            Paid = plan.Schedule is { IsPossible: true } paid ? paid.Paid.Paid : null,
+            Trips = plan.Found?.Trips,
+            Paid = plan.Found?.Paid.Paid,
             Visits = new ValueList<VisitFigures>((plan.Schedule?.Visits ?? []).Select(visit =>
                 new VisitFigures { Worker = visit.Worker, Arrives = visit.Arrives, Leaves = visit.Leaves, Paid = visit.Paid })),
             Fixtures = new ValueList<FixtureFigures>(plan.Planned.Select(procedure => Fixture(procedure, plan.Handover))),
@@ -66,31 +66,25 @@ internal static class FiguresOfPlan
 
     private static FixtureFigures Fixture(Procedure procedure, Handover? handover)
     {
-        FixtureFigures figures = new() { Id = procedure.Fixture.Id, Name = procedure.Fixture.Name };
-        FixtureHandover? dates = handover?.Fixtures.FirstOrDefault(fixture => fixture.Procedure.Fixture.Id == figures.Id);
-        return dates is null
-            ? figures
-            : figures with { WaterFrom = dates.WaterFrom, FullCure = dates.FullCure, HandedOver = dates.HandedOver,
-                WarrantyUntil = dates.WarrantyUntil };
+        FixtureHandover? dates = handover?.Fixtures.FirstOrDefault(fixture => fixture.Procedure.Fixture.Id == procedure.Fixture.Id);
+        return new FixtureFigures
+        {
+            Id = procedure.Fixture.Id, Name = procedure.Fixture.Name, WaterFrom = dates?.WaterFrom, FullCure = dates?.FullCure,
+            HandedOver = dates?.HandedOver, WarrantyUntil = dates?.WarrantyUntil,
+        };
     }
 
-    private static IEnumerable<LineFigures> Lines(PriceEstimate price)
-    {
-        Dictionary<string, string> materials = new(StringComparer.Ordinal);
-        foreach (KitPurchase purchase in price.Purchases)
-        {
-            materials[purchase.Item] = purchase.Name;
-        }
-
-        return price.Lines.Select(line => new LineFigures
+    private static IEnumerable<LineFigures> Lines(PriceEstimate price) =>
+        price.Lines.Select(line => new LineFigures
         {
             Id = line.Id,
             Item = line.Item,
             Category = line.Category,
             Fixture = line.Fixture,
             Room = line.Room,
-            Description = line.Category == LineCategory.Material && materials.TryGetValue(line.Code, out string? name)
-                ? name : line.Description,
+            // A kit is told by the name of what is in it.
+            Description = (line.Category == LineCategory.Material
+                ? price.Purchases.LastOrDefault(purchase => purchase.Item == line.Code)?.Name : null) ?? line.Description,
             Quantity = line.Quantity,
             Unit = line.Unit.Symbol(),
             Rate = line.Rate,
@@ -98,5 +92,4 @@ internal static class FiguresOfPlan
             Price = line.Price,
             IsPriceFixed = line.HasFixedPrice,
         });
-    }
 }

@@ -25,8 +25,7 @@ public sealed record ItemFigures
 
     /// <summary>Symbol of the unit of the quantity; pieces unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public string Unit { get; init => field = Guard.NotNull(value); }
-    = LineUnit.Each.Symbol();
+    public string Unit { get; init => field = Guard.NotNull(value); } = LineUnit.Each.Symbol();
 
     /// <summary>Price before discount and tax.</summary>
     public decimal Price { get; init; }

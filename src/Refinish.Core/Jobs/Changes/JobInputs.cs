@@ -14,12 +14,10 @@ internal static class JobInputs
     private static readonly (string Name, Func<FixtureJob, object?> Part)[] FixtureParts =
     [
         ("name", one => one.Name), ("room", one => one.Room), ("fixture", one => one.Fixture),
-        ("survey", one => one.Survey with { Defects = [] }),
-        ("survey.defects", one => one.Survey.Defects), ("zones", one => one.Zones), ("share", one => one.Share),
-        ("system", one => one.System),
-        ("gun", one => one.Gun), ("losses", one => one.Losses), ("efficiencies", one => one.Efficiencies), ("surface", one => one.Surface),
-        ("weight", one => one.Weight), ("wallThickness", one => one.WallThickness), ("oldColour", one => one.OldColour),
-        ("newColour", one => one.NewColour),
+        ("survey", one => one.Survey with { Defects = [] }), ("survey.defects", one => one.Survey.Defects), ("zones", one => one.Zones),
+        ("share", one => one.Share), ("system", one => one.System), ("gun", one => one.Gun), ("losses", one => one.Losses),
+        ("efficiencies", one => one.Efficiencies), ("surface", one => one.Surface), ("weight", one => one.Weight),
+        ("wallThickness", one => one.WallThickness), ("oldColour", one => one.OldColour), ("newColour", one => one.NewColour),
     ];
 
     private static readonly (string Name, Func<SiteRoom, object?> Part)[] RoomParts =
@@ -28,14 +26,12 @@ internal static class JobInputs
     private static readonly (string Name, Func<Job, object?> Part)[] JobParts =
     [
         ("id", job => job.Id), ("name", job => job.Name), ("start", job => job.Start), ("days", job => job.Days),
-        ("changes", job => new InOrder(job.Changes)),
-        ("stock", job => job.Stock), ("alternatives", job => job.Alternatives), ("replacement", job => job.Replacement),
-        ("premises.id", job => job.Premises.Id), ("premises.name", job => job.Premises.Name),
+        ("changes", job => new InOrder(job.Changes)), ("stock", job => job.Stock), ("alternatives", job => job.Alternatives),
+        ("replacement", job => job.Replacement), ("premises.id", job => job.Premises.Id), ("premises.name", job => job.Premises.Name),
         ("terms.number", job => job.Terms.Number), ("terms.revision", job => job.Terms.Revision), ("terms.issued", job => job.Terms.Issued),
         ("terms.validFor", job => job.Terms.ValidFor), ("terms.discount", job => job.Terms.Discount),
-        ("terms.exemption", job => job.Terms.Exemption),
-        ("terms.holdMargin", job => job.Terms.HoldMargin), ("terms.payments", job => new InOrder(job.Terms.Payments)),
-        ("terms.pricesShown", job => job.Terms.PricesShown),
+        ("terms.exemption", job => job.Terms.Exemption), ("terms.holdMargin", job => job.Terms.HoldMargin),
+        ("terms.payments", job => new InOrder(job.Terms.Payments)), ("terms.pricesShown", job => job.Terms.PricesShown),
         ("premises.difficulty", job => job.Premises.Difficulty), ("premises.quietHours", job => job.Premises.QuietHours),
         ("premises.closed", job => job.Premises.Closed),
     ];
@@ -43,37 +39,30 @@ internal static class JobInputs
     private static readonly (string Name, Func<Shop, object?> Part)[] ShopParts =
     [
         ("name", shop => shop.Name), ("calendar", shop => shop.Calendar), ("warranty", shop => shop.Warranty),
-        ("system", shop => shop.System),
-        ("gun", shop => shop.Gun), ("losses", shop => shop.Losses), ("cups", shop => shop.Cups), ("guns", shop => shop.Guns),
-        ("labour", shop => shop.Labour),
-        ("chemicals", shop => shop.Chemicals), ("defectMaterials", shop => shop.DefectMaterials), ("survey", shop => shop.Survey),
-        ("filler", shop => shop.Filler),
+        ("system", shop => shop.System), ("gun", shop => shop.Gun), ("losses", shop => shop.Losses), ("cups", shop => shop.Cups),
+        ("guns", shop => shop.Guns), ("labour", shop => shop.Labour), ("chemicals", shop => shop.Chemicals),
+        ("defectMaterials", shop => shop.DefectMaterials), ("survey", shop => shop.Survey), ("filler", shop => shop.Filler),
         ("paid", shop => shop.Paid), ("halfDay", shop => shop.HalfDay), ("standsBy", shop => shop.StandsBy),
-        ("prefers", shop => shop.Prefers),
-        ("effort", shop => shop.Effort), ("groutWait", shop => shop.GroutWait), ("caulkWait", shop => shop.CaulkWait),
-        ("drainTrimWait", shop => shop.DrainTrimWait),
+        ("prefers", shop => shop.Prefers), ("effort", shop => shop.Effort), ("groutWait", shop => shop.GroutWait),
+        ("caulkWait", shop => shop.CaulkWait), ("drainTrimWait", shop => shop.DrainTrimWait),
         ("spotPrimerWait", shop => shop.SpotPrimerWait), ("longestAfterKey", shop => shop.LongestAfterKey),
         ("gunCleaningWithin", shop => shop.GunCleaningWithin),
         ("limits", shop => shop.Limits with { Exposure = [], Voc = [], Slip = [], Noise = [] }),
         ("limits.exposure", shop => shop.Limits.Exposure), ("limits.voc", shop => shop.Limits.Voc),
-            ("limits.slip", shop => shop.Limits.Slip),
-        ("limits.noise", shop => shop.Limits.Noise), ("noise", shop => shop.Noise), ("airborneFraction", shop => shop.AirborneFraction),
-        ("filmTimeConstant", shop => shop.FilmTimeConstant),
+        ("limits.slip", shop => shop.Limits.Slip), ("limits.noise", shop => shop.Limits.Noise), ("noise", shop => shop.Noise),
+        ("airborneFraction", shop => shop.AirborneFraction), ("filmTimeConstant", shop => shop.FilmTimeConstant),
         ("flashOfLanded", shop => shop.FlashOfLanded), ("hidingTolerance", shop => shop.HidingTolerance),
-        ("overtime", shop => shop.Overtime),
-        ("depositLimit", shop => shop.DepositLimit),
+        ("overtime", shop => shop.Overtime), ("depositLimit", shop => shop.DepositLimit),
     ];
 
     private static readonly (string Name, Func<PriceBook, object?> Part)[] BookParts =
     [
         ("currency", book => book.Currency), ("labourRate", book => book.LabourRate), ("burden", book => book.Burden),
-        ("overheadPerHour", book => book.OverheadPerHour),
-        ("overheadOfDirectCost", book => book.OverheadOfDirectCost), ("travelPerTrip", book => book.TravelPerTrip),
-        ("disposalPerJob", book => book.DisposalPerJob),
+        ("overheadPerHour", book => book.OverheadPerHour), ("overheadOfDirectCost", book => book.OverheadOfDirectCost),
+        ("travelPerTrip", book => book.TravelPerTrip), ("disposalPerJob", book => book.DisposalPerJob),
         ("consumablesPerFixture", book => book.ConsumablesPerFixture), ("materials", book => book.Materials),
-        ("minimumCharge", book => book.MinimumCharge),
-        ("targetMargin", book => book.TargetMargin), ("taxes", book => book.Taxes), ("taxRounding", book => book.TaxRounding),
-        ("hostCodes", book => book.HostCodes), ("cashStep", book => book.CashStep),
+        ("minimumCharge", book => book.MinimumCharge), ("targetMargin", book => book.TargetMargin), ("taxes", book => book.Taxes),
+        ("taxRounding", book => book.TaxRounding), ("hostCodes", book => book.HostCodes), ("cashStep", book => book.CashStep),
     ];
 
     /// <summary>Every property that is compared, as type and name.</summary>
@@ -112,7 +101,7 @@ internal static class JobInputs
     {
         if (!was.Equals(now))
         {
-            changes.Add(new ValueChange(path, null, null));
+            changes.Add(new ValueChange { Path = path });
         }
     };
 
@@ -124,10 +113,7 @@ internal static class JobInputs
             object? now = part(after);
             if (!Same(was, now))
             {
-                changes.Add(new ValueChange(path + name, null, null)
-                {
-                    Kind = was is null ? ChangeKind.Added : now is null ? ChangeKind.Removed : ChangeKind.Changed,
-                });
+                changes.Add(new ValueChange { Path = path + name, Kind = ChangeKinds.Of(was, now) });
             }
         }
     }
@@ -146,7 +132,7 @@ internal static class JobInputs
             }
             else
             {
-                changes.Add(new ValueChange(place, null, null) { Kind = pair.Kind });
+                changes.Add(new ValueChange { Path = place, Kind = pair.Kind });
             }
         }
     }

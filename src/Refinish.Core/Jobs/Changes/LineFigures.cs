@@ -25,16 +25,14 @@ public sealed record LineFigures
 
     /// <summary>What it is; of a material its name without the kit.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public string Description { get; init => field = Guard.NotNull(value); }
-    = string.Empty;
+    public string Description { get; init => field = Guard.NotNull(value); } = string.Empty;
 
     /// <summary>How much.</summary>
     public decimal Quantity { get; init; }
 
     /// <summary>Symbol of the unit of the quantity; empty for an amount of money.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public string Unit { get; init => field = Guard.NotNull(value); }
-    = string.Empty;
+    public string Unit { get; init => field = Guard.NotNull(value); } = string.Empty;
 
     /// <summary>Money for one unit; a share for a tax.</summary>
     public decimal Rate { get; init; }

@@ -51,6 +51,6 @@ internal sealed class Pairs<T>
         /// <summary>The identity, with a number where several share one.</summary>
         public string Key => Nth == 0 ? Id : Id + "#" + Figures.Fixed(Nth + 1, 0);
 
-        public ChangeKind Kind => Before is null ? ChangeKind.Added : After is null ? ChangeKind.Removed : ChangeKind.Changed;
+        public ChangeKind Kind => ChangeKinds.Of(Before, After);
     }
 }

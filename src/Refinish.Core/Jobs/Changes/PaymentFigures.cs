@@ -15,8 +15,7 @@ public sealed record PaymentFigures
 
     /// <summary>When it falls due, in words such as <c>on acceptance</c>; empty when it is not said.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public string When { get; init => field = Guard.NotNull(value); }
-    = string.Empty;
+    public string When { get; init => field = Guard.NotNull(value); } = string.Empty;
 
     /// <summary>Amount with tax.</summary>
     public decimal Amount { get; init; }

@@ -24,10 +24,7 @@ namespace Refinish.Jobs;
 public sealed class PlanChanges
 {
     private PlanChanges(
-        PlanFigures before,
-        PlanFigures after,
-        IReadOnlyList<ValueChange> inputs,
-        IEnumerable<PlanChange> changes,
+        PlanFigures before, PlanFigures after, IReadOnlyList<ValueChange> inputs, IEnumerable<PlanChange> changes,
         LineReader reader = LineReader.Shop)
     {
         Before = before;
@@ -169,11 +166,8 @@ public sealed class PlanChanges
     // Two fixtures of one name are told apart by their identifiers.
     private static Dictionary<string, string> Names(PlanFigures before, PlanFigures after)
     {
-        Dictionary<string, string> names = new(StringComparer.Ordinal);
-        foreach (FixtureFigures fixture in before.Fixtures.Concat(after.Fixtures))
-        {
-            names[fixture.Id] = fixture.Name;
-        }
+        Dictionary<string, string> names = before.Fixtures.Concat(after.Fixtures).GroupBy(fixture => fixture.Id, StringComparer.Ordinal)
+            .ToDictionary(same => same.Key, same => same.Last().Name, StringComparer.Ordinal);
 
         foreach (string shared in names.GroupBy(name => name.Value).Where(same => same.Count() > 1)
             .SelectMany(same => same).Select(name => name.Key).ToList())

@@ -50,8 +50,7 @@ public sealed record PlanFigures
 
     /// <summary>The lines of the price; their prices add up to <see cref="Total"/> and their costs to <see cref="Cost"/>.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<LineFigures> Lines { get; init => field = Guard.List(value); }
-    = ValueList<LineFigures>.Empty;
+    public IReadOnlyList<LineFigures> Lines { get; init => field = Guard.List(value); } = ValueList<LineFigures>.Empty;
 
     /// <summary>Days on which the shop comes; <see langword="null"/> without a schedule.</summary>
     public int? Trips { get; init; }
@@ -61,33 +60,27 @@ public sealed record PlanFigures
 
     /// <summary>The days of each person on the premises.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<VisitFigures> Visits { get; init => field = Guard.List(value); }
-    = ValueList<VisitFigures>.Empty;
+    public IReadOnlyList<VisitFigures> Visits { get; init => field = Guard.List(value); } = ValueList<VisitFigures>.Empty;
 
     /// <summary>The fixtures that are planned, with their dates.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<FixtureFigures> Fixtures { get; init => field = Guard.List(value); }
-    = ValueList<FixtureFigures>.Empty;
+    public IReadOnlyList<FixtureFigures> Fixtures { get; init => field = Guard.List(value); } = ValueList<FixtureFigures>.Empty;
 
     /// <summary>What stands in the way.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<PlanRemark> Objections { get; init => field = Guard.List(value); }
-    = ValueList<PlanRemark>.Empty;
+    public IReadOnlyList<PlanRemark> Objections { get; init => field = Guard.List(value); } = ValueList<PlanRemark>.Empty;
 
     /// <summary>What the price book lacks.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<PlanRemark> Gaps { get; init => field = Guard.List(value); }
-    = ValueList<PlanRemark>.Empty;
+    public IReadOnlyList<PlanRemark> Gaps { get; init => field = Guard.List(value); } = ValueList<PlanRemark>.Empty;
 
     /// <summary>What has to be done or found out before the plan holds.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<PlanRemark> Conditions { get; init => field = Guard.List(value); }
-    = ValueList<PlanRemark>.Empty;
+    public IReadOnlyList<PlanRemark> Conditions { get; init => field = Guard.List(value); } = ValueList<PlanRemark>.Empty;
 
     /// <summary>What people are warned of, by the code of each caution.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<PlanRemark> Cautions { get; init => field = Guard.List(value); }
-    = ValueList<PlanRemark>.Empty;
+    public IReadOnlyList<PlanRemark> Cautions { get; init => field = Guard.List(value); } = ValueList<PlanRemark>.Empty;
 
     /// <summary>The units in which stored sentences stand; <see langword="null"/> when they can be had in any.</summary>
     public DisplayUnits? Units { get; init; }

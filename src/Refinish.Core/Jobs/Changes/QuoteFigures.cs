@@ -22,18 +22,15 @@ public sealed record QuoteFigures
 
     /// <summary>The items in the order of the quote. Their prices are the subtotal; with discount and tax they are the total.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<ItemFigures> Items { get; init => field = Guard.List(value); }
-    = ValueList<ItemFigures>.Empty;
+    public IReadOnlyList<ItemFigures> Items { get; init => field = Guard.List(value); } = ValueList<ItemFigures>.Empty;
 
     /// <summary>What is paid when; empty when no stages are agreed.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<PaymentFigures> Payments { get; init => field = Guard.List(value); }
-    = ValueList<PaymentFigures>.Empty;
+    public IReadOnlyList<PaymentFigures> Payments { get; init => field = Guard.List(value); } = ValueList<PaymentFigures>.Empty;
 
     /// <summary>Codes of the cautions that the quote tells the customer; the others concern the shop's people.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<string> Cautions { get; init => field = Guard.List(value); }
-    = ValueList<string>.Empty;
+    public IReadOnlyList<string> Cautions { get; init => field = Guard.List(value); } = ValueList<string>.Empty;
 
     /// <summary>Number, revision and how many items there are.</summary>
     /// <returns>One line of text.</returns>

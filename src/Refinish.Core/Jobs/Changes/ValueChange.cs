@@ -6,7 +6,7 @@ namespace Refinish.Jobs;
 /// of a list.
 /// </remarks>
 /// <example><code>
-/// ValueChange wage = new("$.shop.prices.labourRate", "26", "28") { NumberBefore = 26, NumberAfter = 28 };
+/// ValueChange wage = new() { Path = "$.shop.prices.labourRate", Before = "26", After = "28", NumberBefore = 26, NumberAfter = 28 };
 /// string text = wage.ToString();                     // "shop.prices.labourRate: 26 became 28"
 /// </code></example>
 public sealed record ValueChange
@@ -14,33 +14,26 @@ public sealed record ValueChange
     // Whole objects stand in the property in full; a sentence shows how they begin.
     private const int Longest = 80;
 
-    /// <summary>Makes a change.</summary>
-    /// <param name="path">The place as a JSON path.</param>
-    /// <param name="before">What stood there; <see langword="null"/> when there was nothing, or when only the place is known.</param>
-    /// <param name="after">What stands there now; <see langword="null"/> when there is nothing, or when only the place is known.</param>
-    /// <exception cref="System.ArgumentException"><paramref name="path"/> is empty.</exception>
-    public ValueChange(string path, string? before, string? after)
-    {
-        Path = Guard.Named(path);
-        Before = before;
-        After = after;
-        Kind = before is null && after is not null
-            ? ChangeKind.Added : after is null && before is not null ? ChangeKind.Removed : ChangeKind.Changed;
-    }
+    private readonly ChangeKind? kind;
 
     /// <summary>The place as a JSON path.</summary>
-    public string Path { get; }
+    /// <exception cref="System.ArgumentException">Empty.</exception>
+    public required string Path { get; init => field = Guard.Named(value); }
 
     /// <summary>
     /// What stood there, as JSON or in words; <see langword="null"/> when there was nothing, or when only the place is known.
     /// </summary>
-    public string? Before { get; }
+    public string? Before { get; init; }
 
     /// <summary>What stands there now; <see langword="null"/> when there is nothing, or when only the place is known.</summary>
-    public string? After { get; }
+    public string? After { get; init; }
 
-    /// <summary>Whether the value came, went or changed.</summary>
-    public ChangeKind Kind { get; init; }
+    /// <summary>Whether the value came, went or changed; what the two texts say unless given.</summary>
+    public ChangeKind Kind
+    {
+        get => kind ?? (Before is null && After is null ? ChangeKind.Changed : ChangeKinds.Of(Before, After));
+        init => kind = value;
+    }
 
     /// <summary>The number before, in <see cref="UnitBefore"/>; <see langword="null"/> when it was not a number.</summary>
     public double? NumberBefore { get; init; }

@@ -103,18 +103,23 @@ internal sealed class CrewLabour(CrewSchedule schedule)
             return;
         }
 
-        decimal? wage = WageOf(worker);
         string? person = worker.Length == 0 ? null : worker;
         int at = paid.FindIndex(one => one.Id == id && one.Worker == person);
-        if (at < 0)
+        at = at < 0 ? paid.Count : at;
+        TimeSpan before = TimeSpan.Zero;
+        if (at < paid.Count)
         {
-            paid.Add(new PaidTime(id, description, TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person, Fixture = operation is null
-                ? null : FixtureOf(operation), Room = operation?.Room, Operation = operation?.Id });
+            before = paid[at].Time;
+            paid.RemoveAt(at);
         }
-        else
+
+        paid.Insert(at, new PaidTime(id, description, before + TimeSpan.FromTicks(ticks))
         {
-            paid[at] = new PaidTime(id, description, paid[at].Time + TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person,
-                Fixture = paid[at].Fixture, Room = paid[at].Room, Operation = paid[at].Operation };
-        }
+            Wage = WageOf(worker),
+            Worker = person,
+            Fixture = operation is null ? null : FixtureOf(operation),
+            Room = operation?.Room,
+            Operation = operation?.Id,
+        });
     }
 }

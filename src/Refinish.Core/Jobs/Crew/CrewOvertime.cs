@@ -20,8 +20,6 @@ public sealed class CrewOvertime
         Shop shop = Guard.NotNull(schedule).Work.Shop;
         if (shop.Overtime is not OvertimeRule rule)
         {
-            People = ValueList<OvertimeHours>.Empty;
-            Premiums = ValueList<PaidTime>.Empty;
             return;
         }
 
@@ -44,10 +42,10 @@ public sealed class CrewOvertime
     }
 
     /// <summary>The overtime of each person who comes; empty when the shop has no rule.</summary>
-    public IReadOnlyList<OvertimeHours> People { get; }
+    public IReadOnlyList<OvertimeHours> People { get; } = ValueList<OvertimeHours>.Empty;
 
     /// <summary>What is paid on top of the wages, one entry for each person with overtime, at their wage.</summary>
-    public IReadOnlyList<PaidTime> Premiums { get; }
+    public IReadOnlyList<PaidTime> Premiums { get; } = ValueList<PaidTime>.Empty;
 
     /// <summary>How the overtime of each person follows.</summary>
     /// <returns>The derivation.</returns>

@@ -44,7 +44,7 @@ public sealed class DayNoise
 
     internal static IEnumerable<DayNoise> Of(JobPlan plan)
     {
-        if (plan.Schedule is not { IsPossible: true } schedule || plan.Job.Shop.Limits.Noise.Count == 0)
+        if (plan.Found is not CrewSchedule schedule || plan.Job.Shop.Limits.Noise.Count == 0)
         {
             yield break;
         }

@@ -17,19 +17,9 @@ public sealed record PaidHours
     {
         this.visits = new ValueList<PersonVisit>(visits);
         rule = shop.Paid;
-        long worked = 0;
-        long onSite = 0;
-        long halfDays = 0;
-        foreach (PersonVisit visit in this.visits)
-        {
-            worked += visit.Worked.Ticks;
-            onSite += visit.OnSite.Ticks;
-            halfDays += visit.HalfDays.Ticks;
-        }
-
-        Worked = TimeSpan.FromTicks(worked);
-        OnSite = TimeSpan.FromTicks(onSite);
-        HalfDays = TimeSpan.FromTicks(halfDays);
+        Worked = TimeSpan.FromTicks(this.visits.Sum(visit => visit.Worked.Ticks));
+        OnSite = TimeSpan.FromTicks(this.visits.Sum(visit => visit.OnSite.Ticks));
+        HalfDays = TimeSpan.FromTicks(this.visits.Sum(visit => visit.HalfDays.Ticks));
     }
 
     /// <summary>Hours of work and of standing by, over all people.</summary>
@@ -42,7 +32,7 @@ public sealed record PaidHours
     public TimeSpan HalfDays { get; }
 
     /// <summary>What is paid by the shop's rule.</summary>
-    public TimeSpan Paid => rule switch { PaidTimeRule.Worked => Worked, PaidTimeRule.OnSite => OnSite, _ => HalfDays };
+    public TimeSpan Paid => By(rule, Worked, OnSite, HalfDays);
 
     /// <summary>Paid beyond the work itself.</summary>
     public TimeSpan BeyondWork => Paid - Worked;
@@ -55,14 +45,17 @@ public sealed record PaidHours
         Num worked = Total(t, "hours worked", "t_w", visit => visit.Worked);
         Num onSite = Total(t, "hours on site", "t_s", visit => visit.OnSite);
         Num halfDays = Total(t, "hours by half-days", "t_h", visit => visit.HalfDays);
-        t.Step("paid", "t_p", Measure.Hours, Rule,
-            rule switch { PaidTimeRule.Worked => worked, PaidTimeRule.OnSite => onSite, _ => halfDays });
+        t.Step("paid", "t_p", Measure.Hours, Rule, By(rule, worked, onSite, halfDays));
         return t.Workings("Paid hours");
     }
 
     /// <summary>The paid hours.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Measure.Hours.Format(Paid.TotalSeconds, DisplayUnits.Si, 4) + " paid, " + Measure.Hours.Format(Worked.TotalSeconds, DisplayUnits.Si, 4) + " worked";
+
+    /// <summary>Which of the three a shop's rule counts.</summary>
+    internal static T By<T>(PaidTimeRule rule, T worked, T onSite, T halfDays) =>
+        rule switch { PaidTimeRule.Worked => worked, PaidTimeRule.OnSite => onSite, _ => halfDays };
 
     private Num Total(Trace t, string name, string symbol, Func<PersonVisit, TimeSpan> of) => t.Step(name, symbol, Measure.Hours, Sum,
         Num.Sum(visits.Select((visit, i) => t.Given(symbol + "," + Figures.Fixed(i + 1, 0), of(visit).TotalSeconds, Measure.Hours))));

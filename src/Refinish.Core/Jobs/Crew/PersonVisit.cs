@@ -19,12 +19,7 @@ public sealed record PersonVisit
         OnSite = Leaves - Arrives - Breaks(shop.Calendar);
         long half = shop.HalfDay.Ticks;
         HalfDays = TimeSpan.FromTicks((OnSite.Ticks + half - 1) / half * half);
-        Paid = shop.Paid switch
-        {
-            PaidTimeRule.Worked => Worked,
-            PaidTimeRule.OnSite => OnSite,
-            _ => HalfDays,
-        };
+        Paid = PaidHours.By(shop.Paid, Worked, OnSite, HalfDays);
     }
 
     /// <summary>Identifier of the person.</summary>
@@ -62,20 +57,15 @@ public sealed record PersonVisit
     // What lies between two shifts of one day is a break.
     private TimeSpan Breaks(WorkCalendar calendar)
     {
-        WorkShift[] today = [.. calendar.Shifts.Where(shift => shift.Day == Arrives.DayOfWeek)];
-        if (today.Length < 2 || Leaves.Date != Arrives.Date)
-        {
-            return TimeSpan.Zero;
-        }
-
-        TimeSpan breaks = TimeSpan.Zero;
+        WorkShift[] today = Leaves.Date == Arrives.Date ? [.. calendar.Shifts.Where(shift => shift.Day == Arrives.DayOfWeek)] : [];
+        long breaks = 0;
         for (int i = 1; i < today.Length; i++)
         {
-            TimeSpan from = today[i - 1].Hours.Until > Arrives.TimeOfDay ? today[i - 1].Hours.Until : Arrives.TimeOfDay;
-            TimeSpan until = today[i].Hours.From < Leaves.TimeOfDay ? today[i].Hours.From : Leaves.TimeOfDay;
-            breaks += until > from ? until - from : TimeSpan.Zero;
+            long from = Math.Max(today[i - 1].Hours.Until.Ticks, Arrives.TimeOfDay.Ticks);
+            long until = Math.Min(today[i].Hours.From.Ticks, Leaves.TimeOfDay.Ticks);
+            breaks += Math.Max(0, until - from);
         }
 
-        return breaks;
+        return TimeSpan.FromTicks(breaks);
     }
 }

@@ -66,25 +66,19 @@ internal static class RunObjections
 
     private static IEnumerable<PlanObjection> Climate(CoatRun run, string about)
     {
-        IReadOnlyList<LimitComparison> checks = run.Window.Checks;
-        for (int i = 0; i < checks.Count; i++)
+        foreach ((LimitComparison check, int i) in CoatOperations.NotKept(run.Window.Checks))
         {
-            if (checks[i].Outcome != ComparisonOutcome.Within)
-            {
-                yield return new PlanObjection(ObjectionKind.SprayWindow, about, WindowCodes[i], checks[i]);
-            }
+            yield return new PlanObjection(ObjectionKind.SprayWindow, about, WindowCodes[i], check);
         }
 
         bool[] said = new bool[CureCodes.Length];
-        foreach (IReadOnlyList<LimitComparison> cure in new[] { run.OnSurface.Checks, run.AtWarmest.Checks, run.InCup.Checks })
+        foreach ((LimitComparison cure, int i) in new[] { run.OnSurface.Checks, run.AtWarmest.Checks, run.InCup.Checks }
+            .SelectMany(CoatOperations.NotKept))
         {
-            for (int i = 0; i < cure.Count; i++)
+            if (!said[i])
             {
-                if (cure[i].Outcome != ComparisonOutcome.Within && !said[i])
-                {
-                    said[i] = true;
-                    yield return new PlanObjection(ObjectionKind.CureTemperature, about, CureCodes[i], cure[i]);
-                }
+                said[i] = true;
+                yield return new PlanObjection(ObjectionKind.CureTemperature, about, CureCodes[i], cure);
             }
         }
     }

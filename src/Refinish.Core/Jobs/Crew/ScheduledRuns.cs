@@ -12,17 +12,9 @@ internal static class ScheduledRuns
 {
     public static List<ScheduledRun> Of(CrewSchedule schedule)
     {
-        List<(CoatRun Run, ScheduledOperation Operation)> inTime = [];
-        foreach (CoatRun run in schedule.Work.Runs)
-        {
-            if (schedule.TryFind(run.Id) is ScheduledOperation operation)
-            {
-                inTime.Add((run, operation));
-            }
-        }
-
         List<ScheduledRun> runs = [];
-        foreach ((CoatRun run, ScheduledOperation operation) in inTime.OrderBy(one => one.Operation.Start))
+        foreach ((CoatRun run, ScheduledOperation operation) in schedule.Work.Runs.Select(run => (Run: run, In: schedule.TryFind(run.Id)))
+            .Where(one => one.In is not null).Select(one => (one.Run, one.In!)).OrderBy(one => one.Item2.Start))
         {
             ScheduledRun? before = runs.FindLast(earlier => MayServe(earlier, run, operation));
             double left = before?.Cups.Excess.CubicMeters ?? 0;
@@ -38,24 +30,16 @@ internal static class ScheduledRuns
     }
 
     // The last cup of the run before has to be used up within the share of its pot life, counted from the opening of the cans.
-    private static bool MayServe(ScheduledRun earlier, CoatRun run, ScheduledOperation operation)
-    {
-        if (!earlier.Run.Layer.Product.Equals(run.Layer.Product) || !earlier.Run.Layer.Reducer.Equals(run.Layer.Reducer, UnitsNet.Ratio.FromDecimalFractions(1e-12)))
-        {
-            return false;
-        }
+    private static bool MayServe(ScheduledRun earlier, CoatRun run, ScheduledOperation operation) =>
+        earlier.Run.Layer.Product.Equals(run.Layer.Product)
+        && earlier.Run.Layer.Reducer.Equals(run.Layer.Reducer, UnitsNet.Ratio.FromDecimalFractions(1e-12))
+        && (run.InCup.PotLife is not TimeSpan life
+            || (operation.End - earlier.Start).TotalSeconds <= life.TotalSeconds * run.Cups.Rules.PotLifeShare.DecimalFractions);
 
-        return run.InCup.PotLife is not TimeSpan life
-            || (operation.End - earlier.Start).TotalSeconds <= life.TotalSeconds * run.Cups.Rules.PotLifeShare.DecimalFractions;
-    }
-
-    private static SprayWindow WindowOf(CrewSchedule schedule, CoatRun run, ScheduledOperation operation)
-    {
-        if (operation.Operation.Room is not string room || !schedule.Work.Courses.TryGetValue(room, out RoomCourse? course) || course.IsHeld)
-        {
-            return run.Window;
-        }
-
-        return new SprayWindow(course.MoistAirAt(operation.Start), Temperature.FromKelvins(course.SurfaceAt(operation.Start)), run.Layer.Product.SprayLimits);
-    }
+    private static SprayWindow WindowOf(CrewSchedule schedule, CoatRun run, ScheduledOperation operation) =>
+        operation.Operation.Room is string room && schedule.Work.Courses.TryGetValue(room, out RoomCourse? course) && !course.IsHeld
+            ? new SprayWindow(
+                course.MoistAirAt(operation.Start), Temperature.FromKelvins(course.SurfaceAt(operation.Start)),
+                run.Layer.Product.SprayLimits)
+            : run.Window;
 }

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using Refinish.Scheduling;
 
 namespace Refinish.Jobs;
 
@@ -19,12 +20,20 @@ public sealed class ScheduledWindow
 {
     private static readonly Source Careful = Source.Derived("openings are rounded up and closings down to the whole minute of the clock");
 
-    internal ScheduledWindow(ScheduledWindowKind kind, ScheduledOperation operation, string name, IReadOnlyList<string> next)
+    private readonly DateTimeOffset? opening;
+    private readonly DateTimeOffset? closing;
+
+    internal ScheduledWindow(
+        ScheduledWindowKind kind, ScheduledOperation operation, string name, LocalClock clock, DateTimeOffset? opening,
+        DateTimeOffset? closing)
     {
         Kind = kind;
         Operation = operation;
         Name = name;
-        Next = new ValueList<string>(next);
+        this.opening = opening;
+        this.closing = closing;
+        Opens = opening is DateTimeOffset open ? CarefulTime.Up(clock.OnSite(open)) : null;
+        Closes = closing is DateTimeOffset close ? CarefulTime.Down(clock.OnSite(close)) : null;
     }
 
     /// <summary>What it is for.</summary>
@@ -37,7 +46,7 @@ public sealed class ScheduledWindow
     public string Name { get; }
 
     /// <summary>Identifiers of the coats that are planned in it; empty after the last coat.</summary>
-    public IReadOnlyList<string> Next { get; }
+    public IReadOnlyList<string> Next { get; internal init; } = ValueList<string>.Empty;
 
     /// <summary>First stroke of the gun, or the beginning of wiping or of the operation that cures.</summary>
     public DateTimeOffset FirstStroke { get; internal init; }
@@ -46,13 +55,13 @@ public sealed class ScheduledWindow
     public DateTimeOffset LastStroke => Operation.End;
 
     /// <summary>The first stroke of the next coat may be here; <see langword="null"/> when the temperature record ends before.</summary>
-    public DateTimeOffset? Opens { get; internal init; }
+    public DateTimeOffset? Opens { get; }
 
     /// <summary>
     /// The last stroke of the next coat has to be on by here, else abrade or wipe again; <see langword="null"/> when it stays open
     /// (<see cref="IsOpenEnded"/>) and when the temperature record ends before.
     /// </summary>
-    public DateTimeOffset? Closes { get; internal init; }
+    public DateTimeOffset? Closes { get; }
 
     /// <summary>Whether the product's window never closes.</summary>
     public bool IsOpenEnded { get; internal init; }
@@ -63,16 +72,16 @@ public sealed class ScheduledWindow
     {
         Trace t = new();
         bool coat = Kind == ScheduledWindowKind.Recoat;
-        if (Opens is not null && Opening is DateTimeOffset opening)
+        if (opening is DateTimeOffset opens)
         {
             string name = coat ? "recoat window opens, after the last stroke" : "promoter dry, after the end of wiping";
-            t.Step(name, "t_open", Measure.Hours, Careful, Whole(LastStroke, opening, true, t));
+            t.Step(name, "t_open", Measure.Hours, Careful, Whole(LastStroke, opens, true, t));
         }
 
-        if (Closes is not null && Closing is DateTimeOffset closing)
+        if (closing is DateTimeOffset closes)
         {
             string name = coat ? "recoat window closes, after the first stroke" : "open time ends, after the end of wiping";
-            Num closed = t.Step(name, "t_close", Measure.Hours, Careful, Whole(coat ? FirstStroke : LastStroke, closing, false, t));
+            Num closed = t.Step(name, "t_close", Measure.Hours, Careful, Whole(coat ? FirstStroke : LastStroke, closes, false, t));
             if (!coat)
             {
                 t.Step("open time ends, after the beginning of wiping", "t_first", Measure.Hours, Careful,
@@ -110,12 +119,6 @@ public sealed class ScheduledWindow
     public override string ToString() =>
         Operation.Operation.Id + ", " + LastStroke.ToString("ddd", CultureInfo.InvariantCulture) + ": " + Name + ": "
             + SentenceOn(LastStroke.Date);
-
-    /// <summary>The opening before it is rounded.</summary>
-    internal DateTimeOffset? Opening { get; init; }
-
-    /// <summary>The closing before it is rounded.</summary>
-    internal DateTimeOffset? Closing { get; init; }
 
     /// <summary>How the times that pass follow from the temperatures.</summary>
     internal Func<IReadOnlyList<Workings>>? Parts { get; init; }

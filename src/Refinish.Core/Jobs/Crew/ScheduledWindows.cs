@@ -19,13 +19,11 @@ internal static class ScheduledWindows
                 procedure.Promoter is not null && wipe.Operation.Fixtures.Contains(procedure.Fixture.Id));
             if (wiped?.Promoter is AdhesionPromoter promoter)
             {
-                windows.Add(new ScheduledWindow(ScheduledWindowKind.OpenTime, wipe, promoter.Name, Next(schedule, wipe))
+                windows.Add(new ScheduledWindow(ScheduledWindowKind.OpenTime, wipe, promoter.Name, schedule.Work.Shop.Calendar.Clock,
+                    wipe.End + promoter.Flash, wipe.End + promoter.OpenTime)
                 {
+                    Next = Next(schedule, wipe),
                     FirstStroke = wipe.Start,
-                    Opening = wipe.End + promoter.Flash,
-                    Closing = wipe.End + promoter.OpenTime,
-                    Opens = CarefulTime.Up(OnSite(schedule, wipe.End + promoter.Flash)),
-                    Closes = CarefulTime.Down(OnSite(schedule, wipe.End + promoter.OpenTime)),
                 });
             }
         }
@@ -45,45 +43,29 @@ internal static class ScheduledWindows
         DateTimeOffset? closes = times.RecoatCloses is not TimeSpan most ? null
             : held ? from + run.Run.AtWarmest.RecoatCloses
             : At(times, course!, course!.Warmer!, from, most);
-        return new ScheduledWindow(ScheduledWindowKind.Recoat, cure, run.Run.Layer.Product.Name, Next(schedule, run.Operation))
+        return new ScheduledWindow(
+            ScheduledWindowKind.Recoat, cure, run.Run.Layer.Product.Name, schedule.Work.Shop.Calendar.Clock, opens, closes)
         {
+            Next = Next(schedule, run.Operation),
             FirstStroke = from,
-            Opening = opens,
-            Closing = closes,
             Parts = held ? null : () => Parts(times, course!, (from, cure.End), opens is not null, closes is not null),
-            Opens = opens is DateTimeOffset open ? CarefulTime.Up(OnSite(schedule, open)) : null,
-            Closes = closes is DateTimeOffset to ? CarefulTime.Down(OnSite(schedule, to)) : null,
             IsOpenEnded = times.RecoatCloses is null,
         };
     }
 
-    private static ValueList<Workings> Parts(
-        CureTimes times, RoomCourse course, (DateTimeOffset First, DateTimeOffset Last) strokes, bool opens, bool closes)
-    {
-        List<Workings> parts = [];
-        if (opens)
-        {
-            parts.Add(CureWait.ClockOf(times, course.Surface!).WorkingsOfInstant(strokes.Last, times.RecoatOpens));
-        }
-
-        if (closes)
-        {
-            parts.Add(CureWait.ClockOf(times, course.Warmer!).WorkingsOfInstant(strokes.First, times.RecoatCloses!.Value));
-        }
-
-        return new ValueList<Workings>(parts);
-    }
+    private static IReadOnlyList<Workings> Parts(
+        CureTimes times, RoomCourse course, (DateTimeOffset First, DateTimeOffset Last) strokes, bool opens, bool closes) =>
+    [
+        .. opens ? [CureWait.ClockOf(times, course.Surface!).WorkingsOfInstant(strokes.Last, times.RecoatOpens)] : (Workings[])[],
+        .. closes ? [CureWait.ClockOf(times, course.Warmer!).WorkingsOfInstant(strokes.First, times.RecoatCloses!.Value)] : (Workings[])[],
+    ];
 
     private static DateTimeOffset? At(CureTimes times, RoomCourse course, Curing.TemperatureHistory history, DateTimeOffset from, TimeSpan age) =>
         course.Covers(from) ? CureWait.ClockOf(times, history).InstantOf(from, age) : null;
 
-    private static DateTimeOffset OnSite(CrewSchedule schedule, DateTimeOffset instant) => schedule.Work.Shop.Calendar.Clock.OnSite(instant);
-
     // The coat that follows on each of the fixtures.
-    private static string[] Next(CrewSchedule schedule, ScheduledOperation operation) =>
-    [
-        .. operation.Operation.Fixtures
+    private static ValueList<string> Next(CrewSchedule schedule, ScheduledOperation operation) => new(
+        operation.Operation.Fixtures
             .Select(fixture => schedule.Runs.FirstOrDefault(run => run.Start >= operation.End && run.Operation.Operation.Fixtures.Contains(fixture))?.Run.Id)
-            .OfType<string>().Distinct(),
-    ];
+            .OfType<string>().Distinct());
 }

@@ -140,19 +140,15 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
 
     private List<TimeInterval> QuietHours()
     {
-        List<TimeInterval> hours = [];
         DateTime first = clock.OnSite(work.Start).Date;
-        for (int i = 0; i < Horizon; i++)
-        {
-            DateTime day = first.AddDays(i);
-            foreach (WorkShift shift in work.Premises.QuietHours)
-            {
-                if (shift.Day == day.DayOfWeek)
-                {
-                    hours.Add(new TimeInterval(clock.WhenShowing(day + shift.Hours.From), clock.WhenShowing(day + shift.Hours.Until)));
-                }
-            }
-        }
+        IEnumerable<DateTime> nights = Enumerable.Range(0, Horizon).Select(i => first.AddDays(i));
+        List<TimeInterval> hours =
+        [
+            .. from day in nights
+            from shift in work.Premises.QuietHours
+            where shift.Day == day.DayOfWeek
+            select new TimeInterval(clock.WhenShowing(day + shift.Hours.From), clock.WhenShowing(day + shift.Hours.Until)),
+        ];
 
         // Nobody plans loud work so far ahead.
         hours.Add(new TimeInterval(clock.WhenShowing(first.AddDays(Horizon)), clock.WhenShowing(first.AddDays(Horizon)).AddYears(50)));

@@ -81,36 +81,29 @@ internal static class DefectDoubts
     private static IEnumerable<Doubt> Joints(FixtureJob entry, IFixture fixture)
     {
         double caulk = entry.Survey.Defects.OfType<SiliconeResidue>().Sum(defect => defect.Joint.Meters);
-        double edges = BeadsPerEdge * fixture.MaskedEdge.Meters;
-        if (caulk > edges)
-        {
-            yield return new Doubt(DoubtKind.Defect, entry.Id, nameof(DefectKind.SiliconeResidue), "the length of old caulk", Again,
-                Beads) { Value = caulk, Greatest = edges };
-        }
-
+        IEnumerable<Doubt> beads = Exceeding.Of(
+            Of(nameof(DefectKind.SiliconeResidue), "the length of old caulk", Again, Beads), caulk,
+            BeadsPerEdge * fixture.MaskedEdge.Meters);
         if (fixture is not TiledSurround { Measurements: TiledWallMeasurements tape })
         {
-            yield break;
+            return beads;
         }
 
         double grout = entry.Survey.Defects.OfType<GroutFailure>().Sum(defect => defect.Joint.Meters);
         double joints = tape.WallArea().Value * (tape.Joint.TileLength + tape.Joint.TileWidth
             + tape.Joint.Width) / tape.Joint.Module().Value;
-        if (grout > joints)
-        {
-            yield return new Doubt(DoubtKind.Defect, entry.Id, nameof(DefectKind.GroutFailure), "the length of failed grout", Again,
-                Larger) { Value = grout, Greatest = joints };
-        }
-
         double loose = entry.Survey.Defects.OfType<LooseTiles>().Sum(defect => (double)defect.Count);
         double tiles = Math.Ceiling((tape.WallArea() / tape.Joint.Module()).Value);
-        if (loose > tiles)
-        {
-            yield return new Doubt(DoubtKind.Defect, entry.Id, nameof(DefectKind.LooseTiles), "the number of loose tiles",
-                "Count the loose tiles again.", Larger)
-            {
-                Value = loose, Greatest = tiles, Measure = Measure.Number,
-            };
-        }
+        return
+        [
+            .. beads,
+            .. Exceeding.Of(Of(nameof(DefectKind.GroutFailure), "the length of failed grout", Again, Larger), grout, joints),
+            .. Exceeding.Of(
+                Of(nameof(DefectKind.LooseTiles), "the number of loose tiles", "Count the loose tiles again.", Larger), loose, tiles,
+                Measure.Number),
+        ];
+
+        Doubt Of(string reading, string subject, string remedy, Source source) =>
+            new(DoubtKind.Defect, entry.Id, reading, subject, remedy, source);
     }
 }

@@ -91,7 +91,7 @@ internal sealed class JobTrial
         LabourStandard[] labour = [.. standards.Select(standard => Worked(standard, Math.Max(Shortest, drawn[at++])))];
         shop = shop with { Labour = labour };
         Job trial = job with { Shop = shop, Fixtures = fixtures };
-        return drawn[at] < doubts.ComesBackFraction ? Again(trial) : trial;
+        return drawn[at] < doubts.ComesBack.DecimalFractions ? Again(trial) : trial;
     }
 
     // Somebody comes back a day after the inspection of the room that is inspected last in the list.

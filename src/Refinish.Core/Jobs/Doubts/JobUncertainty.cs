@@ -57,20 +57,9 @@ public sealed record JobUncertainty
 
     /// <summary>How long touching up takes when somebody comes back, more than 0 and at most 8 h; 1 h unless given (invented).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan TouchUp
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Bounds.Positive(Measure.Hours, 8 * 3600));
-            field = value;
-        }
-    }
-    = TimeSpan.FromHours(1);
+    public TimeSpan TouchUp { get; init => field = Guard.Time(value, Bounds.Positive(Measure.Hours, 8 * 3600)); } = TimeSpan.FromHours(1);
 
     /// <summary>What is in doubt.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => "area " + (Area?.ToString() ?? "sure") + "; transfer efficiency " + (TransferEfficiency?.ToString() ?? "sure") + "; comes back " + Measure.Percent.Format(comesBack);
-
-    internal double ComesBackFraction => comesBack;
 }

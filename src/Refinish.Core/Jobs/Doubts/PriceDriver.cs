@@ -19,14 +19,12 @@ namespace Refinish.Jobs;
 /// </remarks>
 public sealed record PriceDriver
 {
-    private readonly double effect;
-
     private PriceDriver(string input, (string Fixture, string Reading)? reading, double effect, double spread, bool isTold)
     {
         Input = input;
         Fixture = reading?.Fixture;
         Reading = reading?.Reading;
-        this.effect = effect;
+        Effect = effect;
         Narrowing = spread * (1 - Math.Sqrt(1 - Math.Min(1, effect * effect)));
         IsTold = isTold;
     }
@@ -41,10 +39,10 @@ public sealed record PriceDriver
     public string? Reading { get; }
 
     /// <summary>By how many standard deviations the price moves with one standard deviation of the input.</summary>
-    public double Effect => effect;
+    public double Effect { get; }
 
     /// <summary>Share of the variance of the price that goes with this input.</summary>
-    public Ratio ShareOfVariance => Ratio.FromDecimalFractions(effect * effect);
+    public Ratio ShareOfVariance => Ratio.FromDecimalFractions(Effect * Effect);
 
     /// <summary>
     /// By how much the price at the target margin narrows, between its tenth and its ninetieth percentile, when this input is known; in the
@@ -57,7 +55,7 @@ public sealed record PriceDriver
 
     /// <summary>Input, share and what knowing it is worth.</summary>
     /// <returns>Text such as <c>Depth of tub: 31.2 % of the variance, 24.1 narrower</c>.</returns>
-    public override string ToString() => Input + ": " + Measure.Percent.Format(effect * effect, figures: 3) + " of the variance, "
+    public override string ToString() => Input + ": " + Measure.Percent.Format(Effect * Effect, figures: 3) + " of the variance, "
         + Figures.Significant(Narrowing, 3) + " narrower" + (IsTold ? string.Empty : ", not told from nothing");
 
     internal static IReadOnlyList<PriceDriver> Of(JobTrial trial, double[] prices, Func<int, double[]> drawn)
@@ -69,28 +67,22 @@ public sealed record PriceDriver
 
         SimulationResult result = new((double[])prices.Clone(), new SimulationOptions());
         double spread = result.P90 - result.P10;
-        List<int> inputs = [];
-        List<double[]> columns = [];
-        for (int i = 0; i < trial.Inputs.Count; i++)
-        {
-            if (Standardised(drawn(i)) is double[] column)
-            {
-                inputs.Add(i);
-                columns.Add(column);
-            }
-        }
-
-        if (columns.Count == 0)
+        (int Input, double[] Column)[] moved =
+        [
+            .. Enumerable.Range(0, trial.Inputs.Count).Select(i => (Input: i, Column: Standardised(drawn(i))!))
+                .Where(one => one.Column is not null),
+        ];
+        if (moved.Length == 0)
         {
             return ValueList<PriceDriver>.Empty;
         }
 
-        double far = Distribution.ScoreOf(1 - (0.005 / columns.Count));
-        PlaneFit fit = new(columns, price);
-        return new ValueList<PriceDriver>(inputs
-            .Select((input, i) => new PriceDriver(
-                trial.Inputs[input].Name, trial.ReadingOf(input), fit.Effects[i], spread, Math.Abs(fit.Effects[i]) > far * fit.Errors[i]))
-            .OrderByDescending(driver => Math.Abs(driver.effect))
+        double far = Distribution.ScoreOf(1 - (0.005 / moved.Length));
+        PlaneFit fit = new([.. moved.Select(one => one.Column)], price);
+        return new ValueList<PriceDriver>(moved
+            .Select((one, i) => new PriceDriver(
+                trial.Inputs[one.Input].Name, trial.ReadingOf(one.Input), fit.Effects[i], spread, Math.Abs(fit.Effects[i]) > far * fit.Errors[i]))
+            .OrderByDescending(driver => Math.Abs(driver.Effect))
             .ThenBy(driver => driver.Input, StringComparer.Ordinal));
     }
 

@@ -67,11 +67,9 @@ internal static class RoomDoubts
             ]
             : [];
 
-        IEnumerable<Doubt> Beyond(string reading, string words, double value, double greatest) => value > greatest
-            ? [new Doubt(DoubtKind.Room, entry.Id, reading, words,
-                "Measure the room and the fixture again, or look whether it stands in this room.", Inside) { Value = value,
-                    Greatest = greatest }]
-            : [];
+        IEnumerable<Doubt> Beyond(string reading, string words, double value, double greatest) => Exceeding.Of(
+            new Doubt(DoubtKind.Room, entry.Id, reading, words,
+                "Measure the room and the fixture again, or look whether it stands in this room.", Inside), value, greatest);
     }
 
     // Square feet typed as square metres are ten times too many, and of a part nothing but its area is known.
@@ -83,32 +81,22 @@ internal static class RoomDoubts
         double level = part.Area.SquareMeters * Math.Abs(Math.Cos(slope));
         double upright = part.Area.SquareMeters * Math.Sin(slope);
         double walls = 2 * (length + width) * (room.Height.Meters + Slack);
-        if (level > length * width || upright > walls)
-        {
-            bool floor = level > length * width;
-            yield return new Doubt(
-                DoubtKind.Room, entry.Id, reading,
-                    "the area of '" + part.Name + "' beside " + (floor ? "the floor" : "all walls") + " of its room",
-                "Measure the part again, or look which unit its area was typed in.", Inside)
-            {
-                Value = floor ? level : upright, Greatest = floor ? length * width : walls, Measure = Measure.Area,
-            };
-        }
+        bool floor = level > length * width;
+        return Exceeding.Of(
+            new Doubt(
+                DoubtKind.Room, entry.Id, reading, "the area of '" + part.Name + "' beside " + (floor ? "the floor" : "all walls")
+                    + " of its room", "Measure the part again, or look which unit its area was typed in.", Inside),
+            floor ? level : upright, floor ? length * width : walls, Measure.Area);
     }
 
     private static IEnumerable<Doubt> OfFloor(SiteRoom site, IReadOnlyList<FixtureJob> inside)
     {
         double taken = inside.Select(entry => FixtureKind.Measured(entry.Fixture)).Sum(fixture =>
             FixtureKind.Of(fixture)?.Footprint(fixture)?.Area ?? 0);
-        double floor = site.Room.Length.Meters * site.Room.Width.Meters;
-        if (taken > floor)
-        {
-            yield return new Doubt(
+        return Exceeding.Of(
+            new Doubt(
                 DoubtKind.Room, site.Id, "Floor", "the floor that the fixtures take together",
-                    "Measure the room again, or look whether all of them stand in it.", Inside)
-            {
-                Value = taken, Greatest = floor, Measure = Measure.Area,
-            };
-        }
+                "Measure the room again, or look whether all of them stand in it.", Inside),
+            taken, site.Room.Length.Meters * site.Room.Width.Meters, Measure.Area);
     }
 }

@@ -20,8 +20,11 @@ public sealed class FixtureHandover
     private static readonly Source Waits = Source.Derived("water waits for the slowest of coating, caulk and drain trim");
 
     private readonly ValueList<ScheduledRun> runs;
-    private readonly ValueList<DateTimeOffset?> hard;
-    private readonly ValueList<DateTimeOffset?> cured;
+    private readonly DateTimeOffset?[] hard;
+    private readonly DateTimeOffset?[] cured;
+    private readonly DateTimeOffset caulked;
+    private readonly DateTimeOffset trimFitted;
+    private readonly double? heldAt;
 
     /// <summary>Reckons the waits of one fixture.</summary>
     /// <param name="schedule">A schedule that was found.</param>
@@ -40,20 +43,22 @@ public sealed class FixtureHandover
         }
 
         RoomCourse course = schedule.Work.Courses[procedure.Fixture.Room];
-        hard = new ValueList<DateTimeOffset?>(runs.Select(run =>
-            Reached(run, HardensFrom(schedule, run), course, times => times.WaterService, forecast => forecast.WaterService)));
-        cured = new ValueList<DateTimeOffset?>(runs.Select(run =>
-            Reached(run, HardensFrom(schedule, run), course, times => times.FullCure, forecast => forecast.FullCure)));
+        hard = [.. runs.Select(run => Reached(schedule, run, course, times => times.WaterService, forecast => forecast.WaterService))];
+        cured = [.. runs.Select(run => Reached(schedule, run, course, times => times.FullCure, forecast => forecast.FullCure))];
         Shop shop = schedule.Work.Shop;
         ScheduledOperation[] own = [.. schedule.Operations.Where(operation => operation.Operation.Fixtures.Contains(id))];
         Begun = own.Min(operation => operation.Start);
         HandedOver = own.Max(operation => operation.End);
-        Caulked = EndOf(schedule, id, Estimating.WorkKind.Caulk) ?? HandedOver;
-        TrimFitted = EndOf(schedule, id, Estimating.WorkKind.FitTrim) ?? Caulked;
-        CaulkReady = CarefulTime.Up(Caulked + shop.CaulkWait);
-        DrainTrimReady = CarefulTime.Up(TrimFitted + shop.DrainTrimWait);
+        caulked = own.LastOrDefault(operation => operation.Operation.Kind == Estimating.WorkKind.Caulk)?.End ?? HandedOver;
+        trimFitted = own.LastOrDefault(operation => operation.Operation.Kind == Estimating.WorkKind.FitTrim)?.End ?? caulked;
+        CaulkReady = CarefulTime.Up(caulked + shop.CaulkWait);
+        DrainTrimReady = CarefulTime.Up(trimFitted + shop.DrainTrimWait);
+        Moment? coating = Coating();
+        CoatingReady = coating?.At;
+        WaterFrom = Water(coating)?.At;
+        FullCure = Cured()?.At;
         WarrantyUntil = HandedOver.AddYears(shop.Warranty.Years);
-        HeldAt = course.IsHeld ? runs.Min(run => run.Run.OnSurface.Site.Kelvins) : null;
+        heldAt = course.IsHeld ? runs.Min(run => run.Run.OnSurface.Site.Kelvins) : null;
         Film = new FilmSpecification(
             procedure.System.TotalDryFilm,
             Length.FromMeters(procedure.System.Layers.Sum(layer => layer.Coats * layer.Product.MaximumDryFilm.Meters)),
@@ -70,7 +75,7 @@ public sealed class FixtureHandover
     /// <summary>
     /// When the coating may take water, rounded up to a whole minute; <see langword="null"/> when the temperature record ends before.
     /// </summary>
-    public DateTimeOffset? CoatingReady => Latest(hard);
+    public DateTimeOffset? CoatingReady { get; }
 
     /// <summary>When the new caulk may take water, rounded up to a whole minute.</summary>
     public DateTimeOffset CaulkReady { get; }
@@ -81,17 +86,17 @@ public sealed class FixtureHandover
     /// <summary>
     /// No water before this instant: the last of coating, caulk and drain trim; <see langword="null"/> when it cannot be said.
     /// </summary>
-    public DateTimeOffset? WaterFrom => CoatingReady is DateTimeOffset coating ? new[] { coating, CaulkReady, DrainTrimReady }.Max() : null;
+    public DateTimeOffset? WaterFrom { get; }
 
     /// <summary>
     /// When the coating is fully cured, rounded up to a whole minute; <see langword="null"/> when the temperature record ends before.
     /// </summary>
-    public DateTimeOffset? FullCure => Latest(cured);
+    public DateTimeOffset? FullCure { get; }
 
     /// <summary>
     /// Temperature of the surface for which the waits hold, where the room is held; <see langword="null"/> where they follow its climate.
     /// </summary>
-    public Temperature? Surface => HeldAt is double kelvins ? Temperature.FromKelvins(kelvins) : null;
+    public Temperature? Surface => heldAt is double kelvins ? Temperature.FromKelvins(kelvins) : null;
 
     /// <summary>Start of the first operation on the fixture: from then on it is out of use.</summary>
     public DateTimeOffset Begun { get; }
@@ -125,44 +130,59 @@ public sealed class FixtureHandover
     public Workings Workings()
     {
         Trace t = new();
-        DateTimeOffset last = runs[runs.Count - 1].End;
-        bool isKnown = CoatingReady is not null;
-        Num coating = isKnown ? t.Step("coating ready for water", "t_coating", Measure.Hours, Slowest, Stage(hard, last, t)) : 0;
-        Num caulk = t.Step("caulk ready for water", "t_caulk", Measure.Hours, NewCaulk, Wait(Caulked - last, CaulkReady - Caulked, t));
-        Num trim = t.Step("drain trim ready for water", "t_trim", Measure.Hours, SetTrim,
-            Wait(TrimFitted - last, DrainTrimReady - TrimFitted, t));
-        if (isKnown)
-        {
-            t.Step("no water until", "t_water", Measure.Hours, Waits, Num.Max(Num.Max(coating, caulk), trim));
-        }
-
-        if (FullCure is not null)
-        {
-            t.Step("full cure", "t_full", Measure.Hours, Slowest, Stage(cured, last, t));
-        }
-
+        Water(Coating(t), t);
+        Cured(t);
         return t.Workings("Handover of " + Procedure.Fixture.Name + ", hours after its last coat");
     }
 
     /// <summary>The hold in one line.</summary>
     /// <returns>Text such as <c>bathtub: no water before 2027-03-05 08:00</c>.</returns>
-    public override string ToString() => Procedure.Fixture.Name + ": no water before " + (WaterFrom?.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) ?? "an hour that cannot be said");
+    public override string ToString() => Procedure.Fixture.Name + ": no water before " + TextSheet.Minute(WaterFrom);
 
     internal IReadOnlyList<ScheduledRun> Runs => runs;
 
-    private DateTimeOffset Caulked { get; }
+    private Moment? Water(Moment? coating, Trace? t = null)
+    {
+        Moment caulk = Noted(t, "caulk ready for water", "t_caulk", NewCaulk, Since("t_done", caulked, "t_wait", CaulkReady, t));
+        Moment trim = Noted(
+            t, "drain trim ready for water", "t_trim", SetTrim, Since("t_done", trimFitted, "t_wait", DrainTrimReady, t));
+        return coating is Moment ready
+            ? Noted(t, "no water until", "t_water", Waits, Moment.Later(Moment.Later(ready, caulk), trim)) : null;
+    }
 
-    private DateTimeOffset TrimFitted { get; }
+    private Moment? Coating(Trace? t = null) => Last(t, "coating ready for water", "t_coating", hard);
 
-    private double? HeldAt { get; }
+    private Moment? Cured(Trace? t = null) => Last(t, "full cure", "t_full", cured);
+
+    // Unknown as soon as one coat's is.
+    private Moment? Last(Trace? t, string name, string symbol, DateTimeOffset?[] reached)
+    {
+        if (Array.Exists(reached, instant => instant is null))
+        {
+            return null;
+        }
+
+        Moment[] coats = [.. runs.Select((run, i) =>
+            Since(Numbered("t_end", i), run.End, Numbered("t_stage", i), reached[i]!.Value, t))];
+        string Numbered(string of, int i) => t is null ? of : of + "," + Figures.Fixed(i + 1, 0);
+        return Noted(t, name, symbol, Slowest, new Moment(coats.Max(coat => coat.At), Num.Max([.. coats.Select(coat => coat.Hours)])));
+    }
+
+    private Moment Since(string end, DateTimeOffset done, string wait, DateTimeOffset until, Trace? t) => new(
+        until, t.Given(end, (done - runs[runs.Count - 1].End).TotalSeconds, Measure.Hours)
+            + t.Given(wait, (until - done).TotalSeconds, Measure.Hours));
+
+    private static Moment Noted(Trace? t, string name, string symbol, Source source, Moment moment) =>
+        moment with { Hours = t.Step(name, symbol, Measure.Hours, source, moment.Hours) };
 
     // The last stroke, or the end of the operation by which the coat cures.
     private static DateTimeOffset HardensFrom(CrewSchedule schedule, ScheduledRun run) =>
         schedule.TryFind(CureWait.CureOf(run.Run))?.End ?? run.End;
 
     private static DateTimeOffset? Reached(
-        ScheduledRun run, DateTimeOffset from, RoomCourse course, Func<CureTimes, TimeSpan> time, Func<CureForecast, TimeSpan?> held)
+        CrewSchedule schedule, ScheduledRun run, RoomCourse course, Func<CureTimes, TimeSpan> time, Func<CureForecast, TimeSpan?> held)
     {
+        DateTimeOffset from = HardensFrom(schedule, run);
         if (course.IsHeld)
         {
             return CarefulTime.Up(from + (held(run.Run.OnSurface) ?? TimeSpan.Zero));
@@ -174,27 +194,10 @@ public sealed class FixtureHandover
             : null;
     }
 
-    private static DateTimeOffset? Latest(ValueList<DateTimeOffset?> instants) => instants.Any(instant => instant is null) ? null : instants.Max();
-
-    private static DateTimeOffset? EndOf(CrewSchedule schedule, string fixture, Estimating.WorkKind kind)
+    // The clock time of a result, and the hours to it from the last coat, by which it is derived.
+    private readonly record struct Moment(DateTimeOffset At, Num Hours)
     {
-        DateTimeOffset? end = null;
-        foreach (ScheduledOperation operation in schedule.Operations)
-        {
-            if (operation.Operation.Kind == kind && operation.Operation.Fixtures.Contains(fixture))
-            {
-                end = operation.End;
-            }
-        }
-
-        return end;
+        public static Moment Later(Moment one, Moment other) =>
+            new(other.At > one.At ? other.At : one.At, Num.Max(one.Hours, other.Hours));
     }
-
-    private static Num Wait(TimeSpan done, TimeSpan wait, Trace t) => Hours("t_done", done, t) + Hours("t_wait", wait, t);
-
-    private Num Stage(ValueList<DateTimeOffset?> reached, DateTimeOffset last, Trace t) => Num.Max([.. runs.Select((run, i) =>
-        Hours("t_end," + Figures.Fixed(i + 1, 0), run.End - last, t)
-        + Hours("t_stage," + Figures.Fixed(i + 1, 0), reached[i]!.Value - run.End, t))]);
-
-    private static Num Hours(string symbol, TimeSpan time, Trace t) => t.Given(symbol, time.TotalSeconds, Measure.Hours);
 }

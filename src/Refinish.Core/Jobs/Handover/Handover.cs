@@ -33,7 +33,7 @@ public sealed class Handover
     public IReadOnlyList<FixtureHandover> Fixtures { get; }
 
     /// <summary>No water on any fixture before this instant; <see langword="null"/> when it cannot be said for one of them.</summary>
-    public DateTimeOffset? WaterFrom => Fixtures.Any(fixture => fixture.WaterFrom is null) ? null : Fixtures.Max(fixture => fixture.WaterFrom);
+    public DateTimeOffset? WaterFrom => LastOf(fixture => fixture.WaterFrom);
 
     /// <summary>Start of the first operation of the job.</summary>
     public DateTimeOffset Begun { get; }
@@ -45,7 +45,7 @@ public sealed class Handover
     public int? DaysOutOfUse => WaterFrom is DateTimeOffset water ? (int)Math.Ceiling((water - Begun).TotalDays) : null;
 
     /// <summary>When all coatings are fully cured; <see langword="null"/> when it cannot be said for one of them.</summary>
-    public DateTimeOffset? FullCure => Fixtures.Any(fixture => fixture.FullCure is null) ? null : Fixtures.Max(fixture => fixture.FullCure);
+    public DateTimeOffset? FullCure => LastOf(fixture => fixture.FullCure);
 
     /// <summary>End of the last visit.</summary>
     public DateTimeOffset HandedOver => Fixtures.Max(fixture => fixture.HandedOver);
@@ -92,7 +92,7 @@ public sealed class Handover
 
     /// <summary>The hold in one line.</summary>
     /// <returns>Text such as <c>no water before 2027-03-05 08:00</c>.</returns>
-    public override string ToString() => "no water before " + (WaterFrom?.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) ?? "an hour that cannot be said");
+    public override string ToString() => "no water before " + TextSheet.Minute(WaterFrom);
 
     internal static IEnumerable<string> CareLimitsIn(DisplayUnits? system)
     {
@@ -102,6 +102,9 @@ public sealed class Handover
         yield return "No suction mats or suction feet; no water hotter than " + hot + " on the surface; water that hot scalds skin in seconds, so let a bath cool far below it.";
         yield return "Have dripping taps mended at once and report a chip or a lifting edge before water gets under it.";
     }
+
+    private DateTimeOffset? LastOf(Func<FixtureHandover, DateTimeOffset?> time) =>
+        Fixtures.Any(fixture => time(fixture) is null) ? null : Fixtures.Max(time);
 
     private static IEnumerable<string> RecordOf(IEnumerable<CoatingProduct> products)
     {

@@ -164,32 +164,17 @@ public sealed record WarrantyRecord
             yield return "dry film on " + Figures.Fixed(handover.Spots, 0) + " spots; " + Figures.Fixed(films.Count, 0) + " are on record";
         }
 
-        foreach (string gap in OtherGaps())
+        foreach ((bool _, string gap) in OtherGaps().Where(gap => gap.IsMissing))
         {
             yield return gap;
         }
     }
 
-    private IEnumerable<string> OtherGaps()
-    {
-        if (films.Count > 0 && Gauge is null)
-        {
-            yield return "gauge that measured the dry film";
-        }
-
-        if (Photographs.Count == 0)
-        {
-            yield return "photographs before and after";
-        }
-
-        if (HandedOver is null || HandedOverBy is null)
-        {
-            yield return "day of the handover and by whom";
-        }
-
-        if (WaterFrom is null)
-        {
-            yield return "hour from which water was allowed, as told to the customer";
-        }
-    }
+    private (bool IsMissing, string What)[] OtherGaps() =>
+    [
+        (films.Count > 0 && Gauge is null, "gauge that measured the dry film"),
+        (Photographs.Count == 0, "photographs before and after"),
+        (HandedOver is null || HandedOverBy is null, "day of the handover and by whom"),
+        (WaterFrom is null, "hour from which water was allowed, as told to the customer"),
+    ];
 }

@@ -9,14 +9,12 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>Promoters and coats of one room: what is sprayed together, the windows between, the gun cleaned.</summary>
-internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] here, Dictionary<string,
-    double> surfaces, RoomMemo memo)
+/// <summary>Promoters and coats of one room: what is sprayed together, and the windows between.</summary>
+internal sealed class CoatBuilder(
+    WorkBuilder builder, SiteRoom room, RoomCourse course, Procedure[] here, Dictionary<string, double> surfaces, RoomMemo memo)
 {
     /// <summary>The tool that every coat occupies.</summary>
     public const string SprayGunTool = "spray-gun";
-
-    private const string AnotherProduct = "gun cleaned before the next coat goes through it";
 
     private static readonly TimeSpan WhileWet = TimeSpan.FromMinutes(10);
     private static readonly TimeSpan WipeHolds = TimeSpan.FromHours(4);
@@ -28,24 +26,10 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
 
     public void Build()
     {
-        int most = here.Max(procedure => procedure.Coats.Count);
-        for (int number = 1; number <= most; number++)
+        foreach (int number in Enumerable.Range(1, here.Max(procedure => procedure.Coats.Count)))
         {
-            List<List<Procedure>> groups = [];
-            foreach (Procedure procedure in here.Where(procedure => procedure.Coats.Count >= number))
-            {
-                List<Procedure>? home = groups.Find(group => IsAlike(group[0], procedure, number));
-                if (home is null)
-                {
-                    groups.Add([procedure]);
-                }
-                else
-                {
-                    home.Add(procedure);
-                }
-            }
-
-            foreach (List<Procedure> group in groups)
+            foreach (List<Procedure> group in here.Where(procedure => procedure.Coats.Count >= number)
+                .GroupBy(procedure => (procedure.Coats[number - 1].Layer, procedure.Gun, procedure.Losses)).Select(alike => alike.ToList()))
             {
                 if (number == 1)
                 {
@@ -58,11 +42,8 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             }
         }
 
-        CleanGuns();
+        GunCleaning.Add(builder, room.Id, runs);
     }
-
-    private static bool IsAlike(Procedure one, Procedure other, int number) =>
-        one.Coats[number - 1].Layer.Equals(other.Coats[number - 1].Layer) && one.Gun.Equals(other.Gun) && one.Losses.Equals(other.Losses);
 
     // Wiped and primed together where the open times allow it; otherwise promoter by promoter, otherwise fixture by fixture.
     private void First(List<Procedure> group)
@@ -96,16 +77,18 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     private void Together(List<Procedure> group, CoatRun run, List<(Operation Wipe, AdhesionPromoter Promoter)> wipes)
     {
         TimeSpan duration = DurationOf(run, group, 1);
+        string first = wipes.Count > 0 ? wipes[0].Wipe.Id : run.Id;
         if (builder.Work.Needs.WipesBefore(run.Id))
         {
-            WipeAgain(group, run, wipes.Count > 0 ? wipes[0].Wipe.Id : run.Id);
+            WipeAgain(group, run, first);
         }
 
         if (builder.Shop.LongestAfterKey is TimeSpan longest)
         {
-            foreach (Operation keyed in builder.Operations.Where(operation => operation.Kind == WorkKind.Key && group.Exists(procedure => operation.Fixtures.Contains(procedure.Fixture.Id))).ToArray())
+            foreach (Operation keyed in builder.Operations.Where(operation => operation.Kind == WorkKind.Key
+                && group.Exists(procedure => operation.Fixtures.Contains(procedure.Fixture.Id))))
             {
-                builder.Wait(keyed.Id, wipes.Count > 0 ? wipes[0].Wipe.Id : run.Id, TimeSpan.Zero, longest, "the shop's longest wait after abrading or etching");
+                builder.Wait(keyed.Id, first, TimeSpan.Zero, longest, "the shop's longest wait after abrading or etching");
             }
         }
 
@@ -113,18 +96,18 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         {
             builder.Operations.Add(wipe);
             TimeSpan latest = promoter.OpenTime - duration;
-            if (latest < promoter.Flash)
+            bool isOpen = latest >= promoter.Flash;
+            builder.Wait(wipe.Id, run.Id, promoter.Flash, isOpen ? latest : null, isOpen
+                ? "open time of " + promoter.Name + ", from the end of wiping until the cans are opened"
+                : promoter.Name + " dry, from the end of wiping");
+            if (!isOpen)
             {
                 builder.Objections.Add(new PlanObjection(
                     ObjectionKind.Schedule, run.Id, "open-time",
-                    promoter.Name + " stays open for " + CarefulTime.AtMost(promoter.OpenTime) + " from the end of wiping, and drying, mixing and spraying take "
-                    + CarefulTime.AtLeast(duration + promoter.Flash)
+                    promoter.Name + " stays open for " + CarefulTime.AtMost(promoter.OpenTime)
+                    + " from the end of wiping, and drying, mixing and spraying take " + CarefulTime.AtLeast(duration + promoter.Flash)
                     + ". Take a faster gun, a promoter that stays open longer, or divide the fixture into two entries."));
-                builder.Wait(wipe.Id, run.Id, promoter.Flash, null, promoter.Name + " dry, from the end of wiping");
-                continue;
             }
-
-            builder.Wait(wipe.Id, run.Id, promoter.Flash, latest, "open time of " + promoter.Name + ", from the end of wiping until the cans are opened");
         }
 
         Add(group, run, 1);
@@ -134,22 +117,14 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     private void WipeAgain(List<Procedure> group, CoatRun run, string next)
     {
         string id = run.Id + "/" + WorkOrder.Key(WorkKind.WipeAgain);
-        LabourStandard? standard = builder.Standard(room.Id, WorkKind.WipeAgain);
-        Operation of = new()
-        {
-            Id = id,
-            Kind = WorkKind.WipeAgain,
-            Name = WorkOrder.Label(WorkKind.WipeAgain),
-            Instruction = "wipe with the solvent that the system allows, fresh cloths; repeat the water-break test and dry; abrade again where water breaks",
-            Room = room.Id,
-            Cautions = WorkCautions.Of(WorkKind.WipeAgain),
-            Source = WorkRule.Of(WorkKind.WipeAgain).Source,
-        };
+        Operation wipe = WorkOrder.Begun(
+            WorkKind.WipeAgain, id, room.Id,
+            "wipe with the solvent that the system allows, fresh cloths; repeat the water-break test and dry; abrade again where water breaks");
         builder.Operations.Add(Merge.Of(id, [.. group.Select(procedure => ChemicalUse.On(
-            of with
+            wipe with
             {
                 Fixtures = [procedure.Fixture.Id],
-                Labour = standard is null ? [] : [new LabourTask(standard, procedure.CoatedArea, 1, 1) { Id = id }],
+                Labour = builder.Hours(room.Id, WorkKind.WipeAgain, procedure.CoatedArea, id),
             },
             procedure))]));
         builder.Wait(id, next, TimeSpan.Zero, WipeHolds, "surface still clean from the wipe");
@@ -191,15 +166,17 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
         PlannedCoat coat = group[0].Coats[number - 1];
         TimeSpan duration = DurationOf(run, group, number);
         CoatingProduct product = coat.Layer.Product;
+        PlannedCoat[] same = [.. group[0].Coats.Where(other => other.Layer.Product.Equals(product))];
+        string[] fixtures = [.. group.Select(procedure => procedure.Fixture.Id)];
         builder.Operations.Add(new Operation
         {
             Id = run.Id,
             Kind = coat.Kind,
-            Name = product.Name + (group[0].Coats.Count(other => other.Layer.Product.Equals(product)) > 1 ? ", coat " + Figures.Fixed(group[0].Coats.Count(other => other.Layer.Product.Equals(product) && other.Number <= number), 0) : string.Empty),
+            Name = product.Name + (same.Length > 1 ? ", coat " + Figures.Fixed(same.Count(other => other.Number <= number), 0) : string.Empty),
             Instruction = InstructionOf(coat.Layer),
             Room = room.Id,
-            Fixtures = [.. group.Select(procedure => procedure.Fixture.Id)],
-            Labour = LabourOf(run, group, number),
+            Fixtures = fixtures,
+            Labour = HoursOf(run, group, number) is LabourTask task ? [task] : [],
             Time = duration,
             Sprays = true,
             DustFree = CoatOperations.DustFree(run),
@@ -207,7 +184,8 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             Cautions = WorkCautions.Of(coat.Kind, product, group.Exists(procedure => procedure.IsOverhead)),
             Source = product.Source,
         });
-        foreach (CoatRun under in group.Select(procedure => last.TryGetValue(procedure.Fixture.Id, out CoatRun? before) ? before : null).OfType<CoatRun>().Distinct())
+        foreach (CoatRun under in group.Select(procedure =>
+            last.TryGetValue(procedure.Fixture.Id, out CoatRun? before) ? before : null).OfType<CoatRun>().Distinct())
         {
             Recoat(under, run, duration);
         }
@@ -223,10 +201,10 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             builder.Wait(run.Id, broadcast.Id, TimeSpan.Zero, WhileWet, "grains fall into a wet coat");
         }
 
-        CoatOperations.Add(builder, run, room.Id, [.. group.Select(procedure => procedure.Fixture.Id)]);
-        foreach (Procedure procedure in group)
+        CoatOperations.Add(builder, run, room.Id, fixtures);
+        foreach (string fixture in fixtures)
         {
-            last[procedure.Fixture.Id] = run;
+            last[fixture] = run;
         }
 
         runs.Add(run);
@@ -277,59 +255,11 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
 
     private TimeSpan DurationOf(CoatRun run, List<Procedure> group, int number)
     {
-        TimeSpan labour = Durations.FromHours(LabourHours(group, number));
+        TimeSpan labour = Durations.FromHours((HoursOf(run, group, number)?.Hours.Mean ?? 0) * builder.Difficulty);
         return CarefulTime.Up(labour > run.Duration ? labour : run.Duration);
     }
 
-    private double LabourHours(List<Procedure> group, int number) =>
-        LabourStandards.For(group[0].Coats[number - 1].Kind, builder.Shop.Labour) is LabourStandard standard ? TaskOf(standard, group, null).Hours.Mean * builder.Difficulty : 0;
-
-    private static LabourTask TaskOf(LabourStandard standard, List<Procedure> group, string? id) =>
-        new(standard, Area.FromSquareMeters(group.Sum(procedure => procedure.SquareMeters)), group.Count, 1) { Id = id };
-
-    private List<LabourTask> LabourOf(CoatRun run, List<Procedure> group, int number) =>
-        LabourStandards.For(group[0].Coats[number - 1].Kind, builder.Shop.Labour) is LabourStandard standard ? [TaskOf(standard, group, run.Id)] : [];
-
-    private void CleanGuns()
-    {
-        for (int i = 0; i < runs.Count; i++)
-        {
-            CoatRun run = runs[i];
-            bool needed = builder.Work.Needs.CleansAfter(run.Id);
-            if (!needed && i + 1 < runs.Count && runs[i + 1].Layer.Product.Equals(run.Layer.Product))
-            {
-                continue;
-            }
-
-            string id = room.Id + "/" + WorkOrder.Key(WorkKind.CleanGun) + "/" + Figures.Fixed(i + 1, 0);
-            LabourStandard? standard = builder.Standard(room.Id, WorkKind.CleanGun);
-            int at = builder.Operations.FindIndex(operation => operation.Id == run.Id) + 1;
-            while (at < builder.Operations.Count && builder.Operations[at].Kind == WorkKind.Broadcast)
-            {
-                at++;
-            }
-
-            builder.Operations.Insert(at, new Operation
-            {
-                Id = id,
-                Kind = WorkKind.CleanGun,
-                Name = WorkOrder.Label(WorkKind.CleanGun),
-                Instruction = "clean gun, cups and strainers outdoors with the product's cleaner; rags and waste into closed metal cans",
-                Labour = standard is null ? [] : [new LabourTask(standard, Area.Zero, 1, 1) { Id = id }],
-                Tools = [SprayGunTool],
-                Cautions = WorkCautions.Of(WorkKind.CleanGun, run.Layer.Product, overhead: false),
-                Source = WorkOrder.GunCleaning,
-            });
-            builder.Wait(run.Id, id, TimeSpan.Zero, builder.Shop.GunCleaningWithin, "gun cleaned before the mix sets");
-            if (i + 1 < runs.Count)
-            {
-                builder.Wait(id, runs[i + 1].Id, TimeSpan.Zero, null, AnotherProduct);
-            }
-
-            foreach ((string _, string next) in builder.Work.Needs.Cleanings.Where(pair => pair.Run == run.Id && (i + 1 == runs.Count || pair.Next != runs[i + 1].Id)))
-            {
-                builder.Wait(id, next, TimeSpan.Zero, null, AnotherProduct);
-            }
-        }
-    }
+    private LabourTask? HoursOf(CoatRun run, List<Procedure> group, int number) =>
+        LabourStandards.For(group[0].Coats[number - 1].Kind, builder.Shop.Labour) is LabourStandard standard
+            ? new(standard, Area.FromSquareMeters(group.Sum(procedure => procedure.SquareMeters)), group.Count, 1) { Id = run.Id } : null;
 }

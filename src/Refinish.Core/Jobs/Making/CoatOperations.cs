@@ -69,17 +69,17 @@ internal static class CoatOperations
         {
             if (operation.Conditions is SprayLimits limits)
             {
-                IReadOnlyList<LimitComparison> checks = new SprayWindow(run.Air, run.OnSurface.Site, limits).Checks;
-                for (int i = 0; i < checks.Count; i++)
+                foreach ((LimitComparison check, int i) in NotKept(new SprayWindow(run.Air, run.OnSurface.Site, limits).Checks))
                 {
-                    if (checks[i].Outcome != ComparisonOutcome.Within)
-                    {
-                        yield return (operation, checks[i], i);
-                    }
+                    yield return (operation, check, i);
                 }
             }
         }
     }
+
+    /// <summary>The checks that are not kept or cannot be judged, with their places.</summary>
+    public static IEnumerable<(LimitComparison Check, int Index)> NotKept(IReadOnlyList<LimitComparison> checks) =>
+        checks.Select((check, i) => (check, i)).Where(one => one.check.Outcome != ComparisonOutcome.Within);
 
     private static TimeSpan TouchDry(CoatRun run) => run.OnSurface.TouchDry ?? run.Layer.Product.Cure.TouchDry;
 }

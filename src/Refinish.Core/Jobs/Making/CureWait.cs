@@ -6,13 +6,6 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>A stage that a coat has to reach before something else is done.</summary>
-internal enum CureStageOf
-{
-    Touch,
-    Water,
-}
-
 /// <summary>
 /// Waits of coats and filler. In a room that is held they are plain times at that temperature; elsewhere they are hours of the data sheet, counted on a
 /// clock that follows the temperature.
@@ -28,33 +21,15 @@ internal static class CureWait
     /// </summary>
     public static string CureOf(CoatRun run) => run.Layer.Product.Curing is CoatOperation cure ? CoatOperations.IdOf(run, cure) : run.Id;
 
-    public static StepLag After(CoatRun run, string after, CureStageOf stage, RoomCourse course, string reason)
-    {
-        string cured = CureOf(run);
-        CureTimes times = run.Layer.Product.Cure;
-        if (course.IsHeld)
-        {
-            TimeSpan? held = stage == CureStageOf.Touch ? run.OnSurface.TouchDry : run.OnSurface.WaterService;
-            return new StepLag(cured, after, CarefulTime.Up(held ?? TimeSpan.Zero), null, reason);
-        }
+    public static StepLag Touch(CoatRun run, string after, RoomCourse course, string reason) =>
+        After(run, after, run.OnSurface.TouchDry, run.Layer.Product.Cure.TouchDry, null, course, reason);
 
-        return new StepLag(cured, after, stage == CureStageOf.Touch
-            ? times.TouchDry : times.WaterService, null, reason) { Clock = ClockOf(times, course.Surface!) };
-    }
+    public static StepLag Water(CoatRun run, string after, RoomCourse course, string reason) =>
+        After(run, after, run.OnSurface.WaterService, run.Layer.Product.Cure.WaterService, null, course, reason);
 
     /// <summary>Opening of a recoat window, after the last stroke, where the surface is coldest.</summary>
-    public static StepLag Opens(CoatRun under, CoatRun over, TimeSpan? latest, RoomCourse course)
-    {
-        string reason = Reason(under);
-        if (course.IsHeld)
-        {
-            return new StepLag(CureOf(under), over.Id, CarefulTime.Up(under.OnSurface.RecoatOpens ?? TimeSpan.Zero),
-                latest is TimeSpan most ? CarefulTime.Down(most) : null, reason);
-        }
-
-        CureTimes times = under.Layer.Product.Cure;
-        return new StepLag(CureOf(under), over.Id, times.RecoatOpens, null, reason) { Clock = ClockOf(times, course.Surface!) };
-    }
+    public static StepLag Opens(CoatRun under, CoatRun over, TimeSpan? latest, RoomCourse course) => After(
+        under, over.Id, under.OnSurface.RecoatOpens, under.Layer.Product.Cure.RecoatOpens, latest, course, Reason(under));
 
     /// <summary>Closing of a recoat window where it is warmest; <see langword="null"/> where the temperature is held or the window never closes.</summary>
     public static StepLag? Closes(CoatRun under, CoatRun over, TimeSpan between, RoomCourse course)
@@ -85,6 +60,12 @@ internal static class CureWait
 
         return new StepLag(filled, sanded, hard, null, reason) { Clock = new EquivalentAge(course.Surface!, doubling, FillerReference) };
     }
+
+    private static StepLag After(
+        CoatRun run, string after, TimeSpan? held, TimeSpan time, TimeSpan? latest, RoomCourse course, string reason) => course.IsHeld
+        ? new StepLag(
+            CureOf(run), after, CarefulTime.Up(held ?? TimeSpan.Zero), latest is TimeSpan most ? CarefulTime.Down(most) : null, reason)
+        : new StepLag(CureOf(run), after, time, null, reason) { Clock = ClockOf(run.Layer.Product.Cure, course.Surface!) };
 
     // What the lag counts: the window itself is told by the clock, see ScheduledWindow.
     private static string Reason(CoatRun under) => "recoat window of " + under.Layer.Product.Name + ", from "

@@ -30,8 +30,9 @@ internal sealed class OperationChanges(WorkBuilder builder)
             return;
         }
 
-        if (change.Operation is Operation given && !Fits(given, change))
+        if (change.Operation is Operation given && Misfit(given, change) is PlanObjection misfit)
         {
+            Objections.Add(misfit);
             return;
         }
 
@@ -95,35 +96,23 @@ internal sealed class OperationChanges(WorkBuilder builder)
     }
 
     // An operation whose room, fixtures or neighbour are not there would be scheduled and priced as if it belonged to nothing.
-    private bool Fits(Operation operation, OperationChange change)
+    private PlanObjection? Misfit(Operation operation, OperationChange change)
     {
-        if (operation.Room is string room && !builder.Work.Premises.Rooms.Any(one => one.Id == room))
-        {
-            Objections.Add(new PlanObjection(
-                ObjectionKind.Input, operation.Id, "room",
-                "Room of the operation '" + operation.Id + "' is '" + room + "', which the premises do not have. Its rooms are " + string.Join(", ", builder.Work.Premises.Rooms.Select(one => one.Id)) + "."));
-            return false;
-        }
+        IEnumerable<string> rooms = builder.Work.Premises.Rooms.Select(one => one.Id);
+        IEnumerable<string> planned = builder.Work.Procedures.Select(procedure => procedure.Fixture.Id);
+        return operation.Room is string room && !rooms.Contains(room)
+            ? Unfit("room", "Room of the operation '" + operation.Id + "' is '" + room
+                + "', which the premises do not have. Its rooms are " + string.Join(", ", rooms) + ".")
+            : operation.Fixtures.FirstOrDefault(fixture => !planned.Contains(fixture)) is string strange
+            ? Unfit("fixture", "Fixtures of the operation '" + operation.Id + "' holds '" + strange
+                + "', which is not planned. Planned are " + string.Join(", ", planned) + ".")
+            : operation.Beside is string beside
+                && (beside == operation.Id || beside == change.Id || !builder.Operations.Exists(one => one.Id == beside))
+            ? Unfit("beside", "Beside of the operation '" + operation.Id + "' is '" + beside
+                + "', which is not another operation of the list.")
+            : null;
 
-        foreach (string fixture in operation.Fixtures)
-        {
-            if (!builder.Work.Procedures.Any(procedure => procedure.Fixture.Id == fixture))
-            {
-                Objections.Add(new PlanObjection(
-                    ObjectionKind.Input, operation.Id, "fixture",
-                    "Fixtures of the operation '" + operation.Id + "' holds '" + fixture + "', which is not planned. Planned are " + string.Join(", ", builder.Work.Procedures.Select(procedure => procedure.Fixture.Id)) + "."));
-                return false;
-            }
-        }
-
-        if (operation.Beside is string beside && (beside == operation.Id || beside == change.Id || !builder.Operations.Exists(one => one.Id == beside)))
-        {
-            Objections.Add(new PlanObjection(
-                ObjectionKind.Input, operation.Id, "beside", "Beside of the operation '" + operation.Id + "' is '" + beside + "', which is not another operation of the list."));
-            return false;
-        }
-
-        return true;
+        PlanObjection Unfit(string code, string sentence) => new(ObjectionKind.Input, operation.Id, code, sentence);
     }
 
     private Operation WithHours(Operation operation) => OwnHours.Of(operation, builder.Shop, builder.Work.Procedures);

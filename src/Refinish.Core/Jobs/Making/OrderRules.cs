@@ -9,8 +9,8 @@ internal static class OrderRules
 {
     public static IEnumerable<PlanObjection> Broken(IReadOnlyList<Operation> operations, IReadOnlyList<CoatRun> runs, IReadOnlyList<Procedure> procedures)
     {
-        // Each operation with those that stand after it and belong before it.
-        List<(Operation Early, List<Operation> Late)> broken = [];
+        // Each operation with one that stands after it and belongs before it.
+        List<(Operation Early, Operation Late)> broken = [];
         List<PlanObjection> bare = [];
         foreach (Procedure procedure in procedures)
         {
@@ -24,7 +24,7 @@ internal static class OrderRules
 
                 if (highest is not null && rank < WorkOrder.Rank(highest.Kind))
                 {
-                    Note(broken, highest, operation);
+                    broken.Add((highest, operation));
                 }
                 else
                 {
@@ -40,31 +40,22 @@ internal static class OrderRules
             }
         }
 
-        return broken.Select(Objection).Concat(bare);
-    }
-
-    private static void Note(List<(Operation Early, List<Operation> Late)> broken, Operation early, Operation late)
-    {
-        int at = broken.FindIndex(one => one.Early.Id == early.Id);
-        if (at < 0)
-        {
-            broken.Add((early, [late]));
-        }
-        else if (!broken[at].Late.Exists(one => one.Id == late.Id))
-        {
-            broken[at].Late.Add(late);
-        }
+        return broken.GroupBy(pair => pair.Early.Id, StringComparer.Ordinal)
+            .Select(same => Objection(same.First().Early, [.. same.GroupBy(pair => pair.Late.Id).Select(one => one.First().Late)]))
+            .Concat(bare);
     }
 
     // Of one that jumped over several, the one is told, not each of the several.
-    private static PlanObjection Objection((Operation Early, List<Operation> Late) one) => one.Late.Count == 1
+    private static PlanObjection Objection(Operation early, Operation[] late) => late.Length == 1
         ? new PlanObjection(
-            ObjectionKind.Order, one.Late[0].Id, one.Early.Id,
-            Told(one.Late[0]) + " stands after " + Told(one.Early) + ", which comes later in the order of the trade. Its place: " + WorkOrder.Of(one.Late[0].Kind).Reason + ". Move one of them.")
+            ObjectionKind.Order, late[0].Id, early.Id,
+            Told(late[0]) + " stands after " + Told(early) + ", which comes later in the order of the trade. Its place: "
+                + WorkOrder.Of(late[0].Kind).Reason + ". Move one of them.")
         : new PlanObjection(
-            ObjectionKind.Order, one.Early.Id, one.Late[0].Id,
-            Told(one.Early) + " stands before " + string.Join(", ", one.Late.Select(Told)) + ", which come earlier in the order of the trade. Its place: "
-                + WorkOrder.Of(one.Early.Kind).Reason + ". Move it behind them.");
+            ObjectionKind.Order, early.Id, late[0].Id,
+            Told(early) + " stands before " + string.Join(", ", late.Select(Told))
+                + ", which come earlier in the order of the trade. Its place: " + WorkOrder.Of(early.Kind).Reason
+                + ". Move it behind them.");
 
     private static string Told(Operation operation) => "'" + operation.Name + "' (" + operation.Id + ")";
 }

@@ -67,7 +67,7 @@ internal sealed class PrepWaits(
             foreach (IGrouping<string, FillerVolume> own in part
                 .SelectMany(procedure => procedure.Filler.Items, (procedure, item) => (procedure.Fixture.Id, Item: item))
                 .Where(pair => pair.Item.Defect is OwnDefect { Work: not null })
-                .GroupBy(pair => ProcedureRules.MendingId(pair.Id, pair.Item.Defect), pair => pair.Item, StringComparer.Ordinal))
+                .GroupBy(pair => DefectMending.IdOf(pair.Id, pair.Item.Defect), pair => pair.Item, StringComparer.Ordinal))
             {
                 TimeSpan set = Durations.FromSeconds(Math.Min(sandable.TotalSeconds * own.Max(item => item.Lifts), 1e9));
                 builder.Waits.Add(CureWait.Filler(own.Key, sanding, set, course, coldest,

@@ -32,11 +32,13 @@ internal sealed class PromoterWipes(WorkBuilder builder, string room)
             {
                 Vapours =
                 [
-                    new Evaporation(
-                        promoter.Name,
-                        WipeEmission.VolatileMassOf(
+                    new Evaporation
+                    {
+                        Name = promoter.Name,
+                        Mass = WipeEmission.VolatileMassOf(
                             Area.FromSquareMeters(same.Sum(procedure => procedure.SquareMeters)), Length.FromMeters(1 / promoter.SpreadingRate.SquareMetersPerCubicMeter), Volume.Zero, promoter.Solvents),
-                        promoter.Solvents),
+                        Solvents = promoter.Solvents,
+                    },
                 ],
             }, promoter));
         }

@@ -65,12 +65,7 @@ internal sealed class RoomMemo
     private static bool IsSame(
         (object Source, TimeSpan End, TimeSpan Duration)[] one, (object Source, TimeSpan End, TimeSpan Duration)[] other)
     {
-        bool same = one.Length == other.Length;
-        for (int k = 0; same && k < one.Length; k++)
-        {
-            same = ReferenceEquals(one[k].Source, other[k].Source) && one[k].End == other[k].End && one[k].Duration == other[k].Duration;
-        }
-
-        return same;
+        return one.Length == other.Length && one.Zip(other, (a, b) =>
+            ReferenceEquals(a.Source, b.Source) && a.End == b.End && a.Duration == b.Duration).All(same => same);
     }
 }

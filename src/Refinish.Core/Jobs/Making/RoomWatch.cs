@@ -13,24 +13,11 @@ namespace Refinish.Jobs;
 /// Who stays out of a room with vapour in it, for how long, and who watches. One rule for all operations: coats, stripping and promoters,
 /// and whatever else gives off enough to bring the closed room to the design line of flammability, a tenth of the lower limit by default.
 /// </summary>
-internal sealed class RoomWatch
+internal sealed class RoomWatch(WorkBuilder builder, SiteRoom room, RoomCourse course, RoomMemo memo)
 {
     private static readonly Source WorkingDay = Source.Derived("a working day of the shop's calendar");
 
-    private readonly WorkBuilder builder;
-    private readonly SiteRoom room;
-    private readonly RoomCourse course;
-    private readonly RoomMemo memo;
-    private readonly VapourOrder order;
-
-    private RoomWatch(WorkBuilder builder, SiteRoom room, RoomCourse course, RoomMemo memo)
-    {
-        this.memo = memo;
-        this.builder = builder;
-        this.room = room;
-        this.course = course;
-        order = new VapourOrder(builder, room.Id);
-    }
+    private readonly VapourOrder order = new(builder, room.Id);
 
     /// <summary>Gives the operations of a room their clearing times and whoever stands by.</summary>
     public static void Over(WorkBuilder builder, SiteRoom room, RoomCourse course, RoomMemo memo) =>
@@ -177,29 +164,17 @@ internal sealed class RoomWatch
         return operation.Vapours.SelectMany(vapour => RoomAir.Of(vapour, [(end - duration, duration)]));
     }
 
-    private Operation StandBy(Operation operation) => new()
+    private Operation StandBy(Operation operation) => WorkOrder.Begun(
+        WorkKind.StandBy, operation.Id + "/" + WorkOrder.Key(WorkKind.StandBy), room.Id,
+        "stand outside the room within sight or call of whoever works in it, watch the fan and the air supply, call for help; "
+            + "do not go in without supplied air") with
     {
-        Id = operation.Id + "/" + WorkOrder.Key(WorkKind.StandBy),
-        Kind = WorkKind.StandBy,
-        Name = WorkOrder.Label(WorkKind.StandBy),
-        Instruction = "stand outside the room within sight or call of whoever works in it, watch the fan and the air supply, call for help; "
-            + "do not go in without supplied air",
-        Room = room.Id,
         Beside = operation.Id,
         Time = order.DurationOf(operation),
         Cautions = [.. WorkCautions.Of(WorkKind.StandBy), .. operation.Cautions.Contains(Cautions.Sensitised) ? new[] { Cautions.Sensitised } : []],
         Source = Cautions.NeverAlone.Source,
     };
 
-    private TimeSpan LongestDay()
-    {
-        TimeSpan longest = TimeSpan.Zero;
-        foreach (IGrouping<DayOfWeek, WorkShift> day in builder.Shop.Calendar.Shifts.GroupBy(shift => shift.Day))
-        {
-            TimeSpan length = day.Max(shift => shift.Hours.Until) - day.Min(shift => shift.Hours.From);
-            longest = length > longest ? length : longest;
-        }
-
-        return longest;
-    }
+    private TimeSpan LongestDay() => builder.Shop.Calendar.Shifts.GroupBy(shift => shift.Day)
+        .Select(day => day.Max(shift => shift.Hours.Until) - day.Min(shift => shift.Hours.From)).DefaultIfEmpty().Max();
 }

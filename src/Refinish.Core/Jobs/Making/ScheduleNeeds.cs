@@ -45,45 +45,20 @@ internal sealed class ScheduleNeeds
     {
         Dictionary<string, PlannedStep> times = found.Steps.ToDictionary(step => step.Step.Id, StringComparer.Ordinal);
         ScheduleNeeds more = new();
-        more.cleanings.UnionWith(cleanings);
-        more.wiped.UnionWith(wiped);
-        more.filled.UnionWith(filled);
-        foreach ((CoatRun run, CoatRun next) in Uncleaned(work, times))
-        {
-            more.cleanings.Add((run.Id, next.Id));
-        }
-
-        foreach (CoatRun run in AfterNights(work, times))
-        {
-            more.wiped.Add(run.Id);
-        }
-
-        foreach ((CoatRun _, CoatRun next, bool isCleaned) in InGun(work, times))
-        {
-            if (isCleaned && next.Demand.HoldUp.CubicMeters == 0
-                && work.Procedures.Any(procedure => procedure.Losses.HoldUp.CubicMeters > 0))
-            {
-                more.filled.Add(next.Id);
-            }
-        }
-
+        more.cleanings.UnionWith(cleanings.Concat(Uncleaned(work, times).Select(pair => (pair.Run.Id, pair.Next.Id))));
+        more.wiped.UnionWith(wiped.Concat(AfterNights(work, times).Select(run => run.Id)));
+        bool mayHoldUp = work.Procedures.Any(procedure => procedure.Losses.HoldUp.CubicMeters > 0);
+        more.filled.UnionWith(filled.Concat(InGun(work, times)
+            .Where(pair => mayHoldUp && pair.IsCleaned && pair.Next.Demand.HoldUp.CubicMeters == 0).Select(pair => pair.Next.Id)));
         return more.cleanings.Count > cleanings.Count || more.wiped.Count > wiped.Count || more.filled.Count > filled.Count ? more : null;
     }
 
     /// <summary>
     /// Runs that follow each other through one gun which nobody cleans in between, although the product is another or would set in it.
     /// </summary>
-    public static IEnumerable<(CoatRun Run, CoatRun Next)> Uncleaned(WorkList work, IReadOnlyDictionary<string, PlannedStep> times)
-    {
-        foreach ((CoatRun run, CoatRun next, bool isCleaned) in InGun(work, times))
-        {
-            bool other = run.Layer.Product.Id != next.Layer.Product.Id;
-            if (!isCleaned && (other || times[next.Id].Start - times[run.Id].Start > run.InCup.PotLife))
-            {
-                yield return (run, next);
-            }
-        }
-    }
+    public static IEnumerable<(CoatRun Run, CoatRun Next)> Uncleaned(WorkList work, IReadOnlyDictionary<string, PlannedStep> times) =>
+        InGun(work, times).Where(pair => !pair.IsCleaned && (pair.Run.Layer.Product.Id != pair.Next.Layer.Product.Id
+            || times[pair.Next.Id].Start - times[pair.Run.Id].Start > pair.Run.InCup.PotLife)).Select(pair => (pair.Run, pair.Next));
 
     // Runs that follow each other through one gun, and whether it is cleaned in between. With one gun all coats go through it; with more,
     // each room is taken to keep its own.

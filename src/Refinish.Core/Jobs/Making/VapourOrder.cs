@@ -85,12 +85,8 @@ internal sealed class VapourOrder
     // what a study holds.
     private double Slowest(Operation operation)
     {
-        double constant = runs.ContainsKey(operation.Id) ? builder.Shop.FilmTimeConstant.TotalSeconds : 0;
-        foreach (Evaporation vapour in operation.Vapours.Where(vapour => vapour.TakenOffAfter is null))
-        {
-            constant = Math.Max(constant, vapour.TimeConstant.TotalSeconds);
-        }
-
+        double constant = operation.Vapours.Where(vapour => vapour.TakenOffAfter is null).Select(vapour => vapour.TimeConstant)
+            .Append(runs.ContainsKey(operation.Id) ? builder.Shop.FilmTimeConstant : TimeSpan.Zero).Max().TotalSeconds;
         return Math.Min(Math.Max(3600, constant), 12 * 3600);
     }
 

@@ -54,18 +54,14 @@ internal static class Warming
             return surface;
         }
 
-        builder.Operations.Add(new Operation
+        builder.Operations.Add(WorkOrder.Begun(
+            WorkKind.Warm, procedure.Fixture.Id + "/" + WorkOrder.Key(WorkKind.Warm), room.Id,
+            "let the fixture warm in the room to " + Measure.Temperature.FormatBoth(needed)
+                + ", then measure its coldest place; no flame, nothing that sparks near solvent") with
         {
-            Id = procedure.Fixture.Id + "/" + WorkOrder.Key(WorkKind.Warm),
-            Kind = WorkKind.Warm,
-            Name = WorkOrder.Label(WorkKind.Warm),
-            Instruction = "let the fixture warm in the room to " + Measure.Temperature.FormatBoth(needed) + ", then measure its coldest place; no flame, nothing that sparks near solvent",
-            Room = room.Id,
             Fixtures = [procedure.Fixture.Id],
-            ByFixture = [],
             People = 0,
             Time = CarefulTime.Up(duration),
-            Cautions = WorkCautions.Of(WorkKind.Warm),
             Source = Method,
         });
         return needed;

@@ -60,10 +60,10 @@ internal sealed class WorkBuilder(WorkList work)
 
         if (LabourStandards.For(WorkKind.Travel, Shop.Labour) is null)
         {
-            Gap(LabourGap.NoStandard("travel", WorkKind.Travel));
+            Gap(ProcedureLabour.NoStandard("travel", WorkKind.Travel));
         }
 
-        foreach (LabourGap gap in work.Procedures.SelectMany(procedure => procedure.LabourGaps))
+        foreach (PlanObjection gap in work.Procedures.SelectMany(procedure => procedure.LabourGaps))
         {
             Gap(gap);
         }
@@ -76,15 +76,15 @@ internal sealed class WorkBuilder(WorkList work)
         }
     }
 
-    public LabourStandard? Standard(string about, WorkKind kind)
+    public IReadOnlyList<LabourTask> Hours(string about, WorkKind kind, Area area, string id)
     {
-        LabourStandard? standard = LabourStandards.For(kind, Shop.Labour);
-        if (standard is null)
+        if (LabourStandards.For(kind, Shop.Labour) is LabourStandard standard)
         {
-            Gap(LabourGap.NoStandard(about, kind));
+            return [new LabourTask(standard, area, 1, 1) { Id = id }];
         }
 
-        return standard;
+        Gap(ProcedureLabour.NoStandard(about, kind));
+        return [];
     }
 
     public void Wait(string before, string after, TimeSpan? least, TimeSpan? most, string reason) =>
@@ -94,24 +94,19 @@ internal sealed class WorkBuilder(WorkList work)
 
     private void Build(SiteRoom room, RoomCourse course, Procedure[] here, RoomMemo memo)
     {
-        if (memo.Preparation is (RoomPart prepared, Dictionary<string, double> known))
+        if (memo.Preparation is (RoomPart part, _))
         {
-            prepared.AddTo(this);
-            new CoatBuilder(this, room, course, here, known, memo).Build();
+            part.AddTo(this);
         }
         else
         {
             (int, int, int, int) before = Count;
             Dictionary<string, double> surfaces = Prepare(room, course, here);
             memo.Preparation = (new RoomPart(this, before), surfaces);
-            new CoatBuilder(this, room, course, here, surfaces, memo).Build();
         }
 
-        foreach (WorkKind kind in WorkOrder.AfterCoats)
-        {
-            Together(room, here, kind, string.Empty);
-        }
-
+        new CoatBuilder(this, room, course, here, memo.Preparation.Value.Surfaces, memo).Build();
+        Together(room, here, WorkOrder.AfterCoats, string.Empty);
         AfterWaits(room, here);
         RoomWatch.Over(this, room, course, memo);
     }
@@ -132,7 +127,7 @@ internal sealed class WorkBuilder(WorkList work)
             }
             else
             {
-                Together(room, here, kind, string.Empty);
+                Together(room, here, [kind], string.Empty);
             }
         }
 
@@ -143,17 +138,12 @@ internal sealed class WorkBuilder(WorkList work)
             [.. new[] { others, grouted }.Where(part => part.Length > 0).Select(part => (part, part == grouted && others.Length > 0 ? "/" + part[0].Fixture.Id : string.Empty))];
         foreach ((Procedure[] part, string suffix) in parts)
         {
-            foreach (WorkKind kind in WorkOrder.BeforeCoats.SkipWhile(kind => kind != WorkKind.Key).TakeWhile(kind => kind != WorkKind.Tack))
-            {
-                Together(room, part, kind, suffix);
-            }
+            Together(
+                room, part, WorkOrder.BeforeCoats.SkipWhile(kind => kind != WorkKind.Key).TakeWhile(kind => kind != WorkKind.Tack), suffix);
         }
 
         // From the last dust on the room goes together: nothing is coated while something beside it is still wet or dusty work.
-        foreach (WorkKind kind in WorkOrder.BeforeCoats.SkipWhile(kind => kind != WorkKind.Tack))
-        {
-            Together(room, here, kind, string.Empty);
-        }
+        Together(room, here, WorkOrder.BeforeCoats.SkipWhile(kind => kind != WorkKind.Tack), string.Empty);
 
         foreach ((Procedure[] part, string suffix) in parts)
         {
@@ -166,52 +156,40 @@ internal sealed class WorkBuilder(WorkList work)
     private void SetUp(SiteRoom room, Procedure[] here)
     {
         string id = room.Id + "/" + WorkOrder.Key(WorkKind.SetUp);
-        LabourStandard? standard = Standard(room.Id, WorkKind.SetUp);
-        Operations.Add(new Operation
+        Operations.Add(WorkOrder.Begun(
+            WorkKind.SetUp, id, room.Id,
+            "set up exhaust and make-up air, protect floor and way in, shut off flames and unplug what can spark") with
         {
-            Id = id,
-            Kind = WorkKind.SetUp,
-            Name = WorkOrder.Label(WorkKind.SetUp),
-            Instruction = "set up exhaust and make-up air, protect floor and way in, shut off flames and unplug what can spark",
-            Room = room.Id,
             Fixtures = [.. here.Select(procedure => procedure.Fixture.Id)],
             IsInterruptible = true,
-            Cautions = WorkCautions.Of(WorkKind.SetUp),
-            Labour = standard is null ? [] : [new LabourTask(standard, Area.FromSquareMeters(here.Sum(procedure => procedure.SquareMeters)), 1, 1) { Id = id }],
+            Labour = Hours(room.Id, WorkKind.SetUp, Area.FromSquareMeters(here.Sum(procedure => procedure.SquareMeters)), id),
             Source = Protecting,
         });
     }
 
     // One kind of work on all fixtures of the room, or of a part of them, is one operation.
-    private void Together(SiteRoom room, Procedure[] here, WorkKind kind, string suffix)
+    private void Together(SiteRoom room, Procedure[] here, IEnumerable<WorkKind> kinds, string suffix)
     {
-        List<Operation> same = [];
-        foreach (Procedure procedure in here)
+        foreach (WorkKind kind in kinds)
         {
-            foreach (Operation operation in procedure.Operations)
+            List<Operation> same = [];
+            foreach (Operation operation in here.SelectMany(procedure => procedure.Operations))
             {
                 if (operation.Kind == kind && operation.ByFixture.Count > 0)
                 {
                     same.Add(operation);
                 }
             }
-        }
 
-        if (same.Count > 0)
-        {
-            Operations.Add(Merge.Of(room.Id + "/" + WorkOrder.Key(kind) + suffix, same));
-        }
-
-        foreach (Procedure procedure in here)
-        {
-            Operations.AddRange(procedure.Mendings.Where(operation => operation.Kind == kind));
-            foreach (FixtureOption option in procedure.Fixture.Options)
+            if (same.Count > 0)
             {
-                if (option.Kind == FixtureOptionKind.Work && option.After == kind)
-                {
-                    Operation own = option.Operation! with { Room = option.Operation!.Room ?? room.Id, Fixtures = [procedure.Fixture.Id] };
-                    Operations.Add(OwnHours.Of(own, Shop, work.Procedures));
-                }
+                Operations.Add(Merge.Of(room.Id + "/" + WorkOrder.Key(kind) + suffix, same));
+            }
+
+            foreach (Procedure procedure in here)
+            {
+                Operations.AddRange(procedure.Mendings.Count == 0 ? [] : procedure.Mendings.Where(operation => operation.Kind == kind));
+                Operations.AddRange(OwnHours.Ordered(procedure.Fixture, kind, Shop, work.Procedures));
             }
         }
     }
@@ -234,7 +212,7 @@ internal sealed class WorkBuilder(WorkList work)
 
             if (operation.Fixtures.Any(fixture => !done.Contains(fixture)))
             {
-                Waits.Add(CureWait.After(run, demask, CureStageOf.Touch, course, "touch-dry before the masking comes off"));
+                Waits.Add(CureWait.Touch(run, demask, course, "touch-dry before the masking comes off"));
                 foreach (string fixture in operation.Fixtures)
                 {
                     done.Add(fixture);
@@ -244,17 +222,16 @@ internal sealed class WorkBuilder(WorkList work)
             bool repeated = Runs.Skip(i + 1).Any(later => later.Layer.Product.Equals(run.Layer.Product) && operation.Fixtures.All(Operations.Find(one => one.Id == later.Id)!.Fixtures.Contains));
             if (!repeated)
             {
-                Waits.Add(CureWait.After(run, hard, CureStageOf.Water, course, run.Layer.Product.Name + " hard enough to work on and for water"));
+                Waits.Add(CureWait.Water(run, hard, course, run.Layer.Product.Name + " hard enough to work on and for water"));
             }
         }
     }
 
-    private void Gap(LabourGap gap)
+    private void Gap(PlanObjection gap)
     {
-        PlanObjection objection = new(ObjectionKind.Labour, gap.About, gap.Code, gap.Sentence);
-        if (!Objections.Exists(one => one.Id == objection.Id))
+        if (!Objections.Exists(one => one.Id == gap.Id))
         {
-            Objections.Add(objection);
+            Objections.Add(gap);
         }
     }
 }

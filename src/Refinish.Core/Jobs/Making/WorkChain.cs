@@ -77,11 +77,8 @@ internal static class WorkChain
             return operation.Fixtures;
         }
 
-        if (operation.Kind is WorkKind.CleanGun or WorkKind.StandBy)
-        {
-            return [];
-        }
-
-        return procedures.Where(procedure => operation.Room is null || procedure.Fixture.Room == operation.Room).Select(procedure => procedure.Fixture.Id);
+        return operation.Kind is WorkKind.CleanGun or WorkKind.StandBy ? []
+            : procedures.Where(procedure => operation.Room is null || procedure.Fixture.Room == operation.Room)
+                .Select(procedure => procedure.Fixture.Id);
     }
 }

@@ -13,7 +13,7 @@ internal static class GenericShop
     public static Shop Make() => new()
     {
         Name = "generic shop (invented)",
-        Crew = [new Worker("first"), new Worker("second")],
+        Crew = [new Worker { Id = "first" }, new Worker { Id = "second" }],
         Calendar = WorkCalendar.Weekdays(new WorkingHours(TimeSpan.FromHours(8), TimeSpan.FromHours(17)), LocalClock.Fixed(TimeSpan.Zero)),
         System = GenericCatalogue.EpoxyUrethaneSystem,
         Gun = new SprayGun

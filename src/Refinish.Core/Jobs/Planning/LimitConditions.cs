@@ -67,14 +67,12 @@ internal static class LimitConditions
             LimitComparison loudest = days.SelectMany(day => day.Doses).Select(dose => dose.Loudest).OrderBy(LeastKept.Rank).First();
             if (loudest.Outcome == ComparisonOutcome.Beyond)
             {
-                yield return new PlanCondition(days.Key, "loudest", loudest.Sentence, loudest.Remedy!, loudest.Source, Audience.Crew);
+                yield return new PlanCondition(days.Key, "loudest", loudest, Audience.Crew);
             }
 
             if (worst.Outcome != ComparisonOutcome.Within)
             {
-                yield return new PlanCondition(
-                    days.Key, "noise", worst.Sentence,
-                    worst.Remedy ?? string.Empty, worst.Source, Audience.Crew);
+                yield return new PlanCondition(days.Key, "noise", worst, Audience.Crew);
             }
         }
     }

@@ -10,6 +10,14 @@ namespace Refinish.Jobs;
 /// <summary>Calls the stages of a plan one after the other and gathers what stands in the way.</summary>
 internal sealed class PlanBuilder(Job job)
 {
+    // Flames and the way of the air are the room's, people who cannot leave are everybody's: what one survey found stops the others as well.
+    private static readonly (string Whole, Func<Survey, bool> IsFound, string What)[] Shared =
+    [
+        ("premises", survey => survey.SensitiveOccupantsCannotLeave, "people who must not breathe the vapour cannot leave"),
+        ("room", survey => survey.FlameCannotBeShutOff, "an open flame or pilot cannot be shut off"),
+        ("room", survey => survey.NoExhaustPath, "there is no way to lead exhaust air outdoors"),
+    ];
+
     public List<PlanObjection> Objections { get; } = [];
 
     public List<Procedure> Procedures { get; } = [];
@@ -62,11 +70,14 @@ internal sealed class PlanBuilder(Job job)
             PriceAndCompare();
             if (Objections.TrueForAll(objection => objection.Kind == ObjectionKind.FixtureLeftOut))
             {
-                Handover = Stage.Try(Objections, job.Id, "handover", () => new Handover(Schedule));
+                Handover = Stage.Try(Objections, job.Id, "handover", () => HandedOver);
                 RecordsThatEnd();
             }
         }
     }
+
+    // The comparison counts days by it, and the plan hands it out once nothing stands in the way.
+    private Handover HandedOver => field ??= new Handover(Schedule!);
 
     private static bool IsInTheWayOfTimes(PlanObjection objection) =>
         objection.Kind is ObjectionKind.CureTemperature or ObjectionKind.Batch or ObjectionKind.Schedule or ObjectionKind.OutOfRange;
@@ -91,7 +102,7 @@ internal sealed class PlanBuilder(Job job)
 
         foreach (JobAlternative alternative in job.Alternatives)
         {
-            Objections.AddRange(alternative.Misfits(job).Select(misfit => AlternativePlan.Misfit(alternative, misfit)));
+            Objections.AddRange(alternative.Misfits(job));
         }
     }
 
@@ -108,7 +119,8 @@ internal sealed class PlanBuilder(Job job)
         List<PlanObjection> refused = [];
         if (Stage.Try(refused, fixture.Id, "procedure", () => new Procedure(fixture, job.Shop)) is not Procedure procedure)
         {
-            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, "range", fixture.Name + " is left out. " + refused[0].Sentence(DisplayUnits.Si)));
+            Objections.Add(new PlanObjection(
+                ObjectionKind.FixtureLeftOut, fixture.Id, "range", fixture.Name + " is left out. " + refused[0].Sentence(DisplayUnits.Si)));
             return;
         }
 
@@ -121,22 +133,17 @@ internal sealed class PlanBuilder(Job job)
                     + ": lead and asbestos are judged by it. Leave it out when it is not known."));
         }
 
-        if (procedure.IsPlanned && WhatHoldsForAll(fixture) is string shared)
-        {
-            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, "shared", fixture.Name + " is left out: " + shared));
-        }
-        else if (procedure.IsPlanned && Clash(procedure) is string clash)
-        {
-            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, "identity",
-                fixture.Name + " is left out: " + clash));
-        }
-        else if (procedure.IsPlanned)
+        PlanObjection? leftOut = !procedure.IsPlanned ? LeftOut(string.Empty, system => string.Join(" ", WhyNot(procedure, system)))
+            : WhatHoldsForAll(fixture) is string shared ? LeftOut("shared", _ => shared)
+            : Clash(procedure) is string clash ? LeftOut("identity", _ => clash)
+            : null;
+        if (leftOut is null)
         {
             Planned.Add(procedure);
         }
         else
         {
-            Objections.Add(new PlanObjection(ObjectionKind.FixtureLeftOut, fixture.Id, string.Empty, system => fixture.Name + " is left out: " + string.Join(" ", WhyNot(procedure, system))));
+            Objections.Add(leftOut);
         }
 
         if (procedure.Hiding is { IsShort: true } hiding)
@@ -144,34 +151,28 @@ internal sealed class PlanBuilder(Job job)
             Objections.Add(new PlanObjection(
                 ObjectionKind.Hiding, fixture.Id, string.Empty, fixture.Name + ": the old colour shows through the coats planned: " + hiding + ". Take more coats, or a primer tinted towards the topcoat."));
         }
+
+        PlanObjection LeftOut(string code, Func<DisplayUnits, string> why) => new(
+            ObjectionKind.FixtureLeftOut, fixture.Id, code, system => fixture.Name + " is left out: " + why(system));
     }
 
     // Things are bought, mixed and recorded by their identity.
-    private string? Clash(Procedure procedure)
+    private string? Clash(Procedure procedure) =>
+        procedure.System.Layers.Select(layer => layer.Product).FirstOrDefault(product => Planned.Exists(other =>
+            other.System.Layers.Any(one => one.Product.Id == product.Id && !one.Product.Equals(product)))) is CoatingProduct twin
+        ? "another product than " + twin.Name + " has the identity " + twin.Id + " on another fixture; give each its own." : null;
+
+    private string? WhatHoldsForAll(FixtureJob fixture)
     {
-        foreach (CoatingLayer layer in procedure.System.Layers)
+        foreach ((string whole, Func<Survey, bool> isFound, string what) in Shared)
         {
-            if (Planned.Any(other =>
-                other.System.Layers.Any(one => one.Product.Id == layer.Product.Id && !one.Product.Equals(layer.Product))))
+            if (job.Fixtures.FirstOrDefault(one => isFound(one.Survey) && (whole != "room" || one.Room == fixture.Room)) is FixtureJob found)
             {
-                return "another product than " + layer.Product.Name + " has the identity " + layer.Product.Id
-                    + " on another fixture; give each its own.";
+                return what + ", as the survey of " + found.Name + " says; that holds for the whole " + whole + ".";
             }
         }
 
         return null;
-    }
-
-    // Flames and the way of the air are the room's, people who cannot leave are everybody's: what one survey found stops the others as well.
-    private string? WhatHoldsForAll(FixtureJob fixture)
-    {
-        FixtureJob? people = job.Fixtures.FirstOrDefault(one => one.Survey.SensitiveOccupantsCannotLeave);
-        FixtureJob? flame = job.Fixtures.FirstOrDefault(one => one.Room == fixture.Room && one.Survey.FlameCannotBeShutOff);
-        FixtureJob? exhaust = job.Fixtures.FirstOrDefault(one => one.Room == fixture.Room && one.Survey.NoExhaustPath);
-        return people is not null ? "people who must not breathe the vapour cannot leave, as the survey of " + people.Name + " says; that holds for the whole premises."
-            : flame is not null ? "an open flame or pilot cannot be shut off, as the survey of " + flame.Name + " says; that holds for the whole room."
-            : exhaust is not null ? "there is no way to lead exhaust air outdoors, as the survey of " + exhaust.Name + " says; that holds for the whole room."
-            : null;
     }
 
     private static IEnumerable<string> WhyNot(Procedure procedure, DisplayUnits system) => procedure.Verdict.MayBePlanned
@@ -182,24 +183,20 @@ internal sealed class PlanBuilder(Job job)
     {
         foreach (string room in work.Courses.Keys)
         {
-            if (Stage.Try(Objections, room, "air", () => new RoomAirPlan(Schedule!, room)) is not RoomAirPlan air)
+            if (Stage.Try(Objections, room, "air", () => new RoomAirPlan(Schedule!, room)) is RoomAirPlan air)
             {
-                continue;
+                Air.Add(air);
+                AddUnlessKept(room, "peak", air.Study?.FlammableLimit);
+                AddUnlessKept(room, "steady", air.FlammableAirflow);
             }
+        }
+    }
 
-            Air.Add(air);
-            if (air.Study is null)
-            {
-                continue;
-            }
-
-            foreach ((string code, LimitComparison comparison) in new[] { ("peak", air.Study.FlammableLimit), ("steady", air.FlammableAirflow!) })
-            {
-                if (comparison.Outcome != ComparisonOutcome.Within)
-                {
-                    Objections.Add(new PlanObjection(ObjectionKind.Flammability, room, code, comparison));
-                }
-            }
+    private void AddUnlessKept(string room, string code, LimitComparison? comparison)
+    {
+        if (comparison is { Outcome: not ComparisonOutcome.Within })
+        {
+            Objections.Add(new PlanObjection(ObjectionKind.Flammability, room, code, comparison));
         }
     }
 
@@ -250,7 +247,7 @@ internal sealed class PlanBuilder(Job job)
 
     private RefinishOrReplace Compare(ReplacementOffer offer, decimal total)
     {
-        int days = new Handover(Schedule!).DaysOutOfUse ?? 0;
+        int days = HandedOver.DaysOutOfUse ?? 0;
         return new RefinishOrReplace(
             new RenewalOption
             {

@@ -10,21 +10,13 @@ namespace Refinish.Jobs;
 /// The cautions of a plan, each said once, what kills fastest first: those that its operations, the surveys of its fixtures, its coats, the
 /// air of its rooms, its options and its handover bring, and no others.
 /// </summary>
-internal sealed class PlanCautions
+internal sealed class PlanCautions(JobPlan plan)
 {
-    private readonly JobPlan plan;
-    private readonly Dictionary<string, Operation> operations = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Operation> operations = plan.Operations.GroupBy(operation => operation.Id, StringComparer.Ordinal)
+        .ToDictionary(same => same.Key, same => same.Last(), StringComparer.Ordinal);
+
     private readonly Dictionary<Caution, Entry> entries = [];
     private readonly List<Entry> order = [];
-
-    private PlanCautions(JobPlan plan)
-    {
-        this.plan = plan;
-        foreach (Operation operation in plan.Operations)
-        {
-            operations[operation.Id] = operation;
-        }
-    }
 
     public static IEnumerable<PlannedCaution> Of(JobPlan plan)
     {
@@ -42,10 +34,7 @@ internal sealed class PlanCautions
     {
         foreach (Operation operation in plan.Operations)
         {
-            foreach (Caution caution in WorkCautions.Brought(operation))
-            {
-                Add(caution, operation);
-            }
+            Add(WorkCautions.Brought(operation), operation);
         }
     }
 
@@ -53,25 +42,20 @@ internal sealed class PlanCautions
     {
         foreach (Procedure procedure in plan.Procedures)
         {
-            foreach (Caution caution in SurveyCautions.Found(procedure.Fixture.Survey))
+            Caution[] found = [.. SurveyCautions.Found(procedure.Fixture.Survey)];
+            Add(found, procedure.Fixture);
+            foreach (Caution caution in found.Where(caution => caution.Hazard is Hazard.Lead or Hazard.Asbestos))
             {
-                Add(caution, procedure.Fixture);
-                if (caution.Hazard is Hazard.Lead or Hazard.Asbestos)
+                foreach (Operation operation in plan.Operations)
                 {
-                    foreach (Operation operation in plan.Operations.Where(one => one.Fixtures.Contains(procedure.Fixture.Id)))
+                    if (operation.Fixtures.Contains(procedure.Fixture.Id) && Disturbs(operation))
                     {
-                        if (Disturbs(operation))
-                        {
-                            Tie(entries[caution].Operations, operation.Id);
-                        }
+                        Tie(entries[caution].Operations, operation.Id);
                     }
                 }
             }
 
-            foreach (Caution caution in procedure.IsPlanned ? procedure.SlipFloor?.Cautions ?? [] : [])
-            {
-                Add(caution, procedure.Fixture);
-            }
+            Add(procedure.IsPlanned ? procedure.SlipFloor?.Cautions ?? [] : [], procedure.Fixture);
         }
     }
 
@@ -79,19 +63,13 @@ internal sealed class PlanCautions
     {
         foreach (CoatRun run in plan.Work?.Runs ?? [])
         {
-            IEnumerable<Caution> cure = run.OnSurface.Cautions.Concat(run.InCup.Cautions).Concat(run.AtWarmest.Cautions);
-            foreach (Caution caution in run.Window.Cautions.Concat(cure).Concat(run.Cups.Cautions))
-            {
-                Add(caution, operations[run.Id]);
-            }
+            Add(run.Window.Cautions.Concat(run.OnSurface.Cautions).Concat(run.InCup.Cautions).Concat(run.AtWarmest.Cautions)
+                .Concat(run.Cups.Cautions), operations[run.Id]);
         }
 
         foreach (ScheduledRun run in plan.Runs)
         {
-            foreach (Caution caution in run.Window.Cautions.Concat(run.Cups.Cautions))
-            {
-                Add(caution, run.Operation.Operation);
-            }
+            Add(run.Window.Cautions.Concat(run.Cups.Cautions), run.Operation.Operation);
         }
     }
 
@@ -107,12 +85,9 @@ internal sealed class PlanCautions
 
         foreach (Coverage.StockDraw draw in plan.Costs?.Draws ?? [])
         {
-            foreach (Caution caution in draw.Cautions)
+            foreach (CoatRun run in plan.Work!.Runs.Where(run => run.Layer.Product.Id == draw.Product.Id))
             {
-                foreach (CoatRun run in plan.Work!.Runs.Where(run => run.Layer.Product.Id == draw.Product.Id))
-                {
-                    Add(caution, operations[run.Id]);
-                }
+                Add(draw.Cautions, operations[run.Id]);
             }
         }
 
@@ -121,15 +96,9 @@ internal sealed class PlanCautions
             Entered(caution);
         }
 
-        foreach (Caution caution in plan.Handover?.Cautions ?? [])
+        foreach (Procedure handed in plan.Handover?.Fixtures.Select(fixture => fixture.Procedure) ?? [])
         {
-            foreach (Procedure handed in plan.Handover!.Fixtures.Select(fixture => fixture.Procedure))
-            {
-                if (handed.CoatsFloor || !caution.Equals(Cautions.NewCoatSlip))
-                {
-                    Add(caution, handed.Fixture);
-                }
-            }
+            Add(plan.Handover!.Cautions.Where(caution => handed.CoatsFloor || !caution.Equals(Cautions.NewCoatSlip)), handed.Fixture);
         }
     }
 
@@ -146,19 +115,22 @@ internal sealed class PlanCautions
         }
     }
 
-    private void Add(Caution caution, Operation operation)
+    private void Add(IEnumerable<Caution> cautions, Operation operation)
     {
-        Entry entry = Entered(caution);
-        Tie(entry.Operations, operation.Id);
-        string[] bringing = [.. operation.Fixtures.Where(fixture => Brings(fixture, operation.Kind, caution))];
-        foreach (string fixture in bringing.Length > 0 ? bringing : operation.Fixtures)
+        foreach (Caution caution in cautions)
         {
-            Tie(entry.Fixtures, fixture);
-        }
+            Entry entry = Entered(caution);
+            Tie(entry.Operations, operation.Id);
+            string[] bringing = [.. operation.Fixtures.Where(fixture => Brings(fixture, operation.Kind, caution))];
+            foreach (string fixture in bringing.Length > 0 ? bringing : operation.Fixtures)
+            {
+                Tie(entry.Fixtures, fixture);
+            }
 
-        if (operation.Room is string room)
-        {
-            Tie(entry.Rooms, room);
+            if (operation.Room is string room)
+            {
+                Tie(entry.Rooms, room);
+            }
         }
     }
 
@@ -166,11 +138,14 @@ internal sealed class PlanCautions
     private bool Brings(string fixture, WorkKind kind, Caution caution) => plan.Planned.Any(procedure =>
         procedure.Fixture.Id == fixture && procedure.Operations.Any(own => own.Kind == kind && own.Cautions.Contains(caution)));
 
-    private void Add(Caution caution, FixtureJob fixture)
+    private void Add(IEnumerable<Caution> cautions, FixtureJob fixture)
     {
-        Entry entry = Entered(caution);
-        Tie(entry.Fixtures, fixture.Id);
-        Tie(entry.Rooms, fixture.Room);
+        foreach (Caution caution in cautions)
+        {
+            Entry entry = Entered(caution);
+            Tie(entry.Fixtures, fixture.Id);
+            Tie(entry.Rooms, fixture.Room);
+        }
     }
 
     private Entry Entered(Caution caution)

@@ -18,111 +18,76 @@ internal static class PlanConditions
     private static readonly Source StartAndCalendar = Source.Supplied("start of the job and calendar of the shop");
     private static readonly Source ChangedList = Source.Supplied("a change of the list");
 
-    public static IEnumerable<PlanCondition> Of(JobPlan plan)
+    public static IEnumerable<PlanCondition> Of(JobPlan plan) =>
+    [
+        .. plan.Planned.SelectMany(procedure => procedure.Conditions),
+        .. plan.Doubts.Where(doubt => doubt.IsUnitMixUp).GroupBy(doubt => doubt.About, StringComparer.Ordinal).Select(MixUp),
+        .. plan.Job.Shop.Survey.RuleChanges.Where(change => change.Rule.ProtectsPeople && change.IsSofter)
+            .Select(change => Softer(plan.Job.Id, change)),
+        .. Clock(plan.Job), .. plan.Planned.SelectMany(Readings),
+        .. plan.Found is CrewSchedule schedule ? [.. Guns(schedule), .. ReEntries(plan), .. Nights(schedule)]
+            : (PlanCondition[])[],
+        .. LimitConditions.Of(plan), .. FixtureConditions.Of(plan),
+        .. (plan.Work?.Struck ?? []).Select(Struck), .. StandBy(plan),
+        .. plan.Operations.Where(operation => operation.Kind == WorkKind.Warm).Select(Warm), .. Films(plan),
+    ];
+
+    private static PlanCondition MixUp(IGrouping<string, Doubt> about)
     {
-        foreach (Procedure procedure in plan.Planned)
-        {
-            foreach (PlanCondition condition in procedure.Conditions)
-            {
-                yield return condition;
-            }
-        }
+        Doubt[] doubts = [.. about];
+        return new PlanCondition(
+            about.Key, "measure-again", system => string.Join("; ", doubts.Select(doubt => doubt.Sentence(system))),
+            "measure again before the price is told: in another unit everything would have another price", doubts[0].Source);
+    }
 
-        foreach (IGrouping<string,
-            Doubt> about in plan.Doubts.Where(doubt => doubt.IsUnitMixUp).GroupBy(doubt => doubt.About, StringComparer.Ordinal))
-        {
-            Doubt[] doubts = [.. about];
-            yield return new PlanCondition(
-                about.Key, "measure-again", system => string.Join("; ", doubts.Select(doubt => doubt.Sentence(system))),
-                "measure again before the price is told: in another unit everything would have another price", doubts[0].Source);
-        }
+    private static PlanCondition Softer(string job, RuleChange change) => new(
+        job, "rule-" + change.Code,
+        _ => "rule " + change.Rule + ", which protects people, was " + change.Words + " for all work of this shop",
+        change.Rule.Remedy, change.Source, Audience.Crew | Audience.Customer | Audience.Occupant);
 
-        foreach (RuleChange change in plan.Job.Shop.Survey.RuleChanges.Where(change => change.Rule.ProtectsPeople && change.IsSofter))
-        {
-            yield return new PlanCondition(
-                plan.Job.Id, "rule-" + change.Code, _ =>
-                    "rule " + change.Rule + ", which protects people, was " + change.Words + " for all work of this shop",
-                change.Rule.Remedy, change.Source, Audience.Crew | Audience.Customer | Audience.Occupant);
-        }
+    private static PlanCondition Struck(Operation struck) => new(
+        struck.Id, "struck", _ => "'" + struck.Name + "' was taken out of the list: it is in no time and in no price",
+        "see that it is done all the same, or that nothing needs it; its place: " + WorkOrder.Of(struck.Kind).Reason,
+        ChangedList);
 
-        if (Clock(plan.Job) is PlanCondition clock)
-        {
-            yield return clock;
-        }
+    private static PlanCondition[] StandBy(JobPlan plan) => plan.Work is not { Runs.Count: > 0, Shop.StandsBy: false } ? []
+        : [new(
+            plan.Job.Id, "stand-by", _ => "nobody of the crew stands by while coats are sprayed or solvent is at work",
+            "before the first can is opened, agree with somebody who stays outside the room, sees or hears who works in it and can call for help",
+            Cautions.NeverAlone.Source, Audience.Crew)];
 
-        foreach (PlanCondition condition in plan.Planned.SelectMany(Readings))
-        {
-            yield return condition;
-        }
+    private static PlanCondition Warm(Operation warm) => new(
+        warm.Id, "stays-warm", _ => warm.Name + " is counted on for every coat and for the cure",
+        "leave the heat on until the fixture has cured, and read its surface before each coat", warm.Source, Audience.Crew);
 
-        foreach (PlanCondition condition in plan.Schedule is { IsPossible: true } schedule ? Guns(schedule).Concat(ReEntries(plan)) : [])
-        {
-            yield return condition;
-        }
-
-        foreach (PlanCondition condition in plan.Schedule is { IsPossible: true } timed ? Nights(timed) : [])
-        {
-            yield return condition;
-        }
-
-        foreach (PlanCondition condition in LimitConditions.Of(plan).Concat(FixtureConditions.Of(plan)))
-        {
-            yield return condition;
-        }
-
-        foreach (Operation struck in plan.Work?.Struck ?? [])
-        {
-            yield return new PlanCondition(
-                struck.Id, "struck", _ => "'" + struck.Name + "' was taken out of the list: it is in no time and in no price",
-                "see that it is done all the same, or that nothing needs it; its place: " + WorkOrder.Of(struck.Kind).Reason, ChangedList);
-        }
-
-        if (plan.Work is { Runs.Count: > 0, Shop.StandsBy: false })
-        {
-            yield return new PlanCondition(
-                plan.Job.Id, "stand-by", _ => "nobody of the crew stands by while coats are sprayed or solvent is at work",
-                "before the first can is opened, agree with somebody who stays outside the room, sees or hears who works in it and can call for help",
-                Cautions.NeverAlone.Source, Audience.Crew);
-        }
-
-        foreach (Operation warm in plan.Operations.Where(operation => operation.Kind == WorkKind.Warm))
-        {
-            yield return new PlanCondition(
-                warm.Id, "stays-warm", _ => warm.Name + " is counted on for every coat and for the cure",
-                "leave the heat on until the fixture has cured, and read its surface before each coat", warm.Source, Audience.Crew);
-        }
-
+    private static IEnumerable<PlanCondition> Films(JobPlan plan)
+    {
         foreach (CoatRun run in plan.Work?.Runs ?? [])
         {
             IReadOnlyList<string> ids = plan.Work!.Operations.First(operation => operation.Id == run.Id).Fixtures;
             FixtureJob[] coated = [.. plan.Planned.Select(procedure => procedure.Fixture).Where(fixture => ids.Contains(fixture.Id))];
             if (coated.Any(CoatedSlopes.Hang))
             {
-                yield return new PlanCondition(
-                    run.Id, "drip", run.Hanging.Sentence, run.Hanging.Remedy!, run.Hanging.Source, Audience.Crew);
-            }
-
-            if (run.Layer.Product.Flow is null)
-            {
-                continue;
+                yield return new PlanCondition(run.Id, "drip", run.Hanging, Audience.Crew);
             }
 
             Angle steepest = Angle.FromRadians(coated.Select(CoatedSlopes.Steepest).DefaultIfEmpty().Max());
-            foreach (LimitComparison beyond in run.Flow(steepest).Where(comparison => comparison.Outcome == ComparisonOutcome.Beyond))
+            foreach (LimitComparison beyond in run.Layer.Product.Flow is null ? [] : run.Flow(steepest))
             {
-                yield return new PlanCondition(
-                    run.Id, beyond.Sense == LimitSense.AtMost ? "sag" : "level", beyond.Sentence, beyond.Remedy ?? string.Empty,
-                    beyond.Source, Audience.Crew);
+                if (beyond.Outcome == ComparisonOutcome.Beyond)
+                {
+                    yield return new PlanCondition(
+                        run.Id, beyond.Sense == LimitSense.AtMost ? "sag" : "level", beyond, Audience.Crew);
+                }
             }
         }
     }
 
-    // A price from a telephone call is told as one.
     // A start in universal time is how instants are stored; one with another offset was meant for the clock on somebody's wall.
-    private static PlanCondition? Clock(Job job)
+    private static PlanCondition[] Clock(Job job)
     {
         TimeSpan clock = job.Shop.Calendar.Clock.OffsetAt(job.Start);
-        return job.Start.Offset == clock || job.Start.Offset == TimeSpan.Zero ? null : new PlanCondition(
+        return job.Start.Offset == clock || job.Start.Offset == TimeSpan.Zero ? [] : [new PlanCondition(
             job.Id,
             "clock",
             _ => string.Format(
@@ -130,9 +95,10 @@ internal static class PlanConditions
                 "the start is given as {0:HH:mm} with an offset of {0:zzz}, and on the clock of the shop's calendar, {1:zzz}, that is {1:HH:mm}",
                 job.Start, job.Start.ToOffset(clock)),
             "give the calendar the clock of the site, or the start by the calendar's clock: working hours, nights and dates are read on it",
-            StartAndCalendar);
+            StartAndCalendar)];
     }
 
+    // A price from a telephone call is told as one.
     private static IEnumerable<PlanCondition> Readings(Procedure procedure)
     {
         if (procedure.Fixture.Fixture is not RoughFixture { IsMeasured: false } rough)
@@ -152,8 +118,8 @@ internal static class PlanConditions
         {
             number++;
             yield return new PlanCondition(
-                procedure.Fixture.Id, "unusual-reading" + (number > 1 ? "/" + Figures.Fixed(number, 0) : string.Empty), doubt.Sentence,
-                    doubt.Remedy ?? string.Empty, doubt.Source);
+                procedure.Fixture.Id, "unusual-reading" + (number > 1 ? "/" + Figures.Fixed(number, 0) : string.Empty), doubt,
+                Audience.Crew | Audience.Customer);
         }
     }
 

@@ -9,7 +9,7 @@ internal static class PlanWorkings
 
     public static Workings Of(JobPlan plan)
     {
-        Workings[] runs = plan.Schedule is { IsPossible: true } schedule
+        Workings[] runs = plan.Found is CrewSchedule schedule
             ? [.. schedule.Runs.Select(run => run.Workings()), schedule.Workings()]
             : [.. plan.Work?.Runs.Select(run => run.Workings()) ?? []];
         Workings?[] parts =

@@ -15,54 +15,33 @@ internal static class ChemicalUse
     /// <summary>The operation with the shop's chemicals for its kind of work.</summary>
     public static Operation On(Operation operation, Procedure procedure)
     {
-        List<MaterialNeed> materials = [];
-        List<Evaporation> vapours = [];
-        List<Caution> cautions = [];
-        foreach (PrepChemical chemical in procedure.Shop.Chemicals)
+        (PrepChemical Chemical, Volume Amount)[] poured = [.. Poured(procedure, operation.Kind)];
+        bool scrapes = operation.Kind == WorkKind.Strip && procedure.OldCoat.ComesOff;
+        if (poured.Length == 0 && !scrapes)
         {
-            if (!Serves(chemical, operation.Kind) || (chemical.Surfaces.Count > 0 && !procedure.Surface.IsNamedIn(chemical.Surfaces)))
-            {
-                continue;
-            }
-
-            Volume amount = chemical.Amount(procedure.CoatedArea, Joint(procedure));
-            if (amount.CubicMeters > 0)
-            {
-                materials.Add(new MaterialNeed(chemical.Id, chemical.Name, amount, chemical.Density.KilogramsPerCubicMeter));
-                cautions.AddRange(chemical.Cautions);
-                if (chemical.Vapour(amount) is Evaporation vapour)
-                {
-                    vapours.Add(vapour);
-                }
-            }
+            return operation;
         }
 
-        if (operation.Kind == WorkKind.Strip && procedure.OldCoat.ComesOff)
+        // What was laid on goes on evaporating while it is scraped off.
+        IEnumerable<Evaporation> still = scrapes ? Vapours(Poured(procedure, WorkKind.LayOnStripper)) : [];
+        return operation with
         {
-            vapours.AddRange(StillThere(procedure));
-        }
-
-        return materials.Count + vapours.Count == 0 ? operation : operation with
-        {
-            Materials = [.. operation.Materials, .. materials],
-            Vapours = [.. operation.Vapours, .. vapours],
-            Cautions = [.. operation.Cautions.Concat(cautions).Distinct()],
+            Materials =
+            [
+                .. operation.Materials, .. poured.Select(one => new MaterialNeed(
+                    one.Chemical.Id, one.Chemical.Name, one.Amount, one.Chemical.Density.KilogramsPerCubicMeter)),
+            ],
+            Vapours = [.. operation.Vapours, .. Vapours(poured), .. still.Select(vapour => vapour with { TakenOffAfter = TimeSpan.Zero })],
+            Cautions = [.. operation.Cautions.Concat(poured.SelectMany(one => one.Chemical.Cautions)).Distinct()],
         };
     }
+
+    private static IEnumerable<Evaporation> Vapours(IEnumerable<(PrepChemical Chemical, Volume Amount)> poured) =>
+        poured.Select(one => one.Chemical.Vapour(one.Amount)).OfType<Evaporation>();
 
     // A second wipe before the promoter takes what the first took.
     private static bool Serves(PrepChemical chemical, WorkKind kind) =>
         chemical.For == kind || (kind == WorkKind.WipeAgain && chemical.For == WorkKind.Tack);
-
-    // What was laid on goes on evaporating while it is scraped off.
-    private static IEnumerable<Evaporation> StillThere(Procedure procedure) =>
-        from chemical in procedure.Shop.Chemicals
-        where chemical.For == WorkKind.LayOnStripper && (chemical.Surfaces.Count == 0 || procedure.Surface.IsNamedIn(chemical.Surfaces))
-        let amount = chemical.Amount(procedure.CoatedArea, Joint(procedure))
-        where amount.CubicMeters > 0
-        let vapour = chemical.Vapour(amount)
-        where vapour is not null
-        select vapour with { TakenOffAfter = TimeSpan.Zero };
 
     /// <summary>Whether an operation uses a chemical.</summary>
     public static bool Uses(Operation operation, PrepChemical chemical) =>
@@ -75,6 +54,18 @@ internal static class ChemicalUse
     public static PrepChemical? WorksLongest(Operation operation, Shop shop) =>
         shop.Chemicals.Where(chemical => chemical.Dwell > TimeSpan.Zero && Uses(operation, chemical))
             .OrderByDescending(chemical => chemical.Dwell).FirstOrDefault();
+
+    private static IEnumerable<(PrepChemical Chemical, Volume Amount)> Poured(Procedure procedure, WorkKind kind)
+    {
+        foreach (PrepChemical chemical in procedure.Shop.Chemicals)
+        {
+            if (Serves(chemical, kind) && (chemical.Surfaces.Count == 0 || procedure.Surface.IsNamedIn(chemical.Surfaces))
+                && chemical.Amount(procedure.CoatedArea, Joint(procedure)) is { CubicMeters: > 0 } amount)
+            {
+                yield return (chemical, amount);
+            }
+        }
+    }
 
     private static Length Joint(Procedure procedure) =>
         Length.FromMeters(procedure.Defects.OfType<SiliconeResidue>().Sum(residue => residue.Joint.Meters));

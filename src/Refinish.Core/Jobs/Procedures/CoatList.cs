@@ -21,19 +21,20 @@ internal sealed class CoatList(Procedure procedure)
     public void Make()
     {
         List<CoatingLayer> coats = [];
-        HashSet<int> grains = [];
+        List<(int Into, SystemStep Step)> broadcasts = [];
         foreach (SystemStep step in procedure.System.Steps)
         {
-            for (int i = 0; i < (step.Layer?.Coats ?? 0); i++)
-            {
-                coats.Add(step.Layer!);
-            }
-
+            coats.AddRange(Enumerable.Repeat(step.Layer!, step.Layer?.Coats ?? 0));
             if (step.Kind == SystemStepKind.SlipResistantBroadcast && coats.Count > 0)
             {
-                grains.Add(coats.Count - 1);
-                Grains(step.Additive!, step.BroadcastRate!.Value, Ratio.FromPercent(20), coats.Count - 1);
+                broadcasts.Add((coats.Count - 1, step));
             }
+        }
+
+        HashSet<int> grains = [.. broadcasts.Select(one => one.Into)];
+        foreach ((int into, SystemStep step) in broadcasts)
+        {
+            Grains(step.Additive!, step.BroadcastRate!.Value, Ratio.FromPercent(20), coats.Skip(into));
         }
 
         FixtureOption? slip = fixture.Options.FirstOrDefault(option => option.Kind == FixtureOptionKind.SlipResistantFloor);
@@ -48,7 +49,7 @@ internal sealed class CoatList(Procedure procedure)
         else if (slip is not null)
         {
             grains.Add(coats.Count - 2);
-            Grains(slip.Additive!, slip.Rate, slip.Loss, coats.Count - 2);
+            Grains(slip.Additive!, slip.Rate, slip.Loss, coats.Skip(coats.Count - 2));
         }
 
         for (int i = 0; i < coats.Count; i++)
@@ -58,7 +59,7 @@ internal sealed class CoatList(Procedure procedure)
     }
 
     // The film around the grains is the coat they fall into and all that follow.
-    private void Grains(SlipAdditive additive, AreaDensity rate, Ratio loss, int into)
+    private void Grains(SlipAdditive additive, AreaDensity rate, Ratio loss, IEnumerable<CoatingLayer> around)
     {
         double floor = fixture.ShareFraction * fixture.Fixture.Zones
             .Where(zone => zone.Kind == FixtureZoneKind.Floor && (fixture.Zones is null || fixture.Zones.Contains(zone.Kind)))
@@ -69,16 +70,7 @@ internal sealed class CoatList(Procedure procedure)
             return;
         }
 
-        int number = 0;
-        double film = 0;
-        foreach (SystemStep step in procedure.System.Steps)
-        {
-            for (int i = 0; i < (step.Layer?.Coats ?? 0); i++)
-            {
-                film += number++ >= into ? step.Layer!.DryFilmPerCoat.Meters : 0;
-            }
-        }
-
+        double film = around.Sum(layer => layer.DryFilmPerCoat.Meters);
         SlipFloor = new SlipResistantFloor(Area.FromSquareMeters(floor), additive, rate, Length.FromMeters(film), loss);
     }
 }

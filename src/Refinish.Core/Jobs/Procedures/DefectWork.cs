@@ -81,15 +81,13 @@ public sealed record DefectWork
 
     /// <summary>Materials for one, beside the filler of its hollow; none when left out.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<MaterialNeed> Materials { get; init => field = Guard.List(value); }
-    = ValueList<MaterialNeed>.Empty;
+    public IReadOnlyList<MaterialNeed> Materials { get; init => field = Guard.List(value); } = ValueList<MaterialNeed>.Empty;
 
     /// <summary>
     /// What evaporates in the course of the work, for all together; none when left out. It goes into the air of the room.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Evaporation> Vapours { get; init => field = Guard.List(value); }
-    = ValueList<Evaporation>.Empty;
+    public IReadOnlyList<Evaporation> Vapours { get; init => field = Guard.List(value); } = ValueList<Evaporation>.Empty;
 
     /// <summary>Whether it raises dust and is loud, as grinding; not when left out.</summary>
     public bool RaisesDust { get; init; }

@@ -15,9 +15,14 @@ namespace Refinish.Jobs;
 /// with neither is another trade's: it has its effect on the verdict alone.
 /// </remarks>
 /// <example><code>
-/// OwnDefect inlay = new(
-///     "loose-inlay", "loose inlay", Suitability.SuitableWithConditions, "bed it again", "tap test", Source.Supplied("own records"))
+/// OwnDefect inlay = new()
 /// {
+///     Code = "loose-inlay",
+///     Name = "loose inlay",
+///     Effect = Suitability.SuitableWithConditions,
+///     Remedy = "bed it again",
+///     RepeatTest = "tap test",
+///     Source = Source.Supplied("own records"),
 ///     Count = 2,
 ///     Hollow = new Hollow(Volume.FromMilliliters(4), Length.FromMillimeters(3)),
 /// };
@@ -27,47 +32,39 @@ public sealed record OwnDefect : Defect
 {
     private static readonly Source OwnHollow = Source.Supplied("volume of the hollow");
 
-    private readonly SurveyRule rule;
-
-    /// <summary>Records a defect that the library has no kind for.</summary>
-    /// <param name="code">Its code, as labour standards, materials and rules name it; none of a ready kind or rule.</param>
-    /// <param name="name">What it is called.</param>
-    /// <param name="effect">What it makes of the fixture.</param>
-    /// <param name="remedy">What would help.</param>
-    /// <param name="repeatTest">Which test is repeated when that was done.</param>
-    /// <param name="source">What this rests on.</param>
-    /// <exception cref="ArgumentException">
-    /// A text is empty, or <paramref name="code"/> is no identity or that of a ready kind or rule.
-    /// </exception>
-    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="effect"/> is not a named value.</exception>
-    public OwnDefect(string code, string name, Suitability effect, string remedy, string repeatTest, Source source)
-        : base(DefectKind.Own(code), Guard.Named(name))
+    /// <summary>Its code, as labour standards, materials and rules name it; none of a ready kind or rule.</summary>
+    /// <exception cref="ArgumentException">No identity, or that of a ready kind or rule.</exception>
+    public required string Code
     {
-        rule = SurveyRule.All.Any(ready => ready.Code.Equals(code, StringComparison.OrdinalIgnoreCase))
-            ? throw new ArgumentException("code is " + code + ", which a ready rule has; give yours another.", nameof(code))
-            : new SurveyRule(code, name, effect, remedy, repeatTest, source, (Func<Survey, SurveyPolicy, IEnumerable<Finding>>?)null);
+        get => Kind.Code;
+        init => Kind = SurveyRule.All.Any(ready => ready.Code.Equals(value, StringComparison.OrdinalIgnoreCase))
+            ? throw new ArgumentException("Code is " + value + ", which a ready rule has; give yours another.", nameof(Code))
+            : DefectKind.Own(value);
     }
 
-    /// <summary>Its code.</summary>
-    public string Code => Kind.Code;
+    /// <summary>What it is called.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public new required string Name { get => base.Name; init => base.Name = Guard.Named(value); }
 
     /// <summary>What it makes of the fixture.</summary>
-    public Suitability Effect => rule.Effect;
+    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
+    public required Suitability Effect { get; init => field = Guard.Defined(value); }
 
     /// <summary>What would help.</summary>
-    public string Remedy => rule.Remedy;
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Remedy { get; init => field = Guard.Named(value); }
 
     /// <summary>Which test is repeated when that was done.</summary>
-    public string RepeatTest => rule.RepeatTest;
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string RepeatTest { get; init => field = Guard.Named(value); }
 
     /// <summary>What this rests on.</summary>
-    public Source Source => rule.Source;
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required Source Source { get; init => field = Guard.NotNull(value); }
 
     /// <summary>How many there are, all alike, 1 to 10 000; one when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Count { get; init => field = Guard.Count(value, 1, 10_000); }
-    = 1;
+    public int Count { get; init => field = Guard.Count(value, 1, 10_000); } = 1;
 
     /// <summary>The hollow of each that is filled; <see langword="null"/>, none, when left out.</summary>
     /// <exception cref="ArgumentException">The work of its own comes after filler is sanded.</exception>
@@ -97,8 +94,7 @@ public sealed record OwnDefect : Defect
     /// What can hurt because of it, while it is there and while it is mended; none beside those of the kind of work when left out.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); }
-    = ValueList<Caution>.Empty;
+    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); } = ValueList<Caution>.Empty;
 
     /// <inheritdoc/>
     public override string Describe(DisplayUnits system) => (Count > 1 ? Figures.Fixed(Count, 0) + " × " : string.Empty) + Name
@@ -111,7 +107,8 @@ public sealed record OwnDefect : Defect
 
     internal override double? MeasuredDepth => Hollow?.Metres;
 
-    internal override SurveyRule? OwnRule => rule;
+    internal override SurveyRule? OwnRule =>
+        new(Code, Name, Effect, Remedy, RepeatTest, Source, (Func<Survey, SurveyPolicy, IEnumerable<Finding>>?)null);
 
     internal override IReadOnlyList<Caution> Brings => Cautions;
 

@@ -29,8 +29,15 @@ internal static class OwnHours
             };
     }
 
+    /// <summary>What a fixture's options order after a kind of work.</summary>
+    public static IEnumerable<Operation> Ordered(FixtureJob fixture, WorkKind after, Shop shop, IReadOnlyList<Procedure> procedures) =>
+        fixture.Options.Count == 0 ? [] : fixture.Options
+            .Where(option => option.Kind == FixtureOptionKind.Work && option.After == after)
+            .Select(option => Of(
+                option.Operation! with { Room = option.Operation!.Room ?? fixture.Room, Fixtures = [fixture.Id] }, shop, procedures));
+
     /// <summary>What to say of an operation that would take no minute; <see langword="null"/> when it has hours.</summary>
-    public static string? Objection(Operation operation, Shop shop)
+    public static PlanObjection? Objection(Operation operation, Shop shop)
     {
         if (!IsUnstated(operation))
         {
@@ -40,8 +47,8 @@ internal static class OwnHours
         string why = LabourStandards.For(operation.Kind, shop.Labour) is LabourStandard standard
             ? "the labour standard " + standard + " for its kind of work has a rate by area, and the operation names no fixture"
             : "the shop has no labour standard for the kind of work " + operation.Kind.ToString("G");
-        return "'" + operation.Name + "' has neither Time nor Labour, and " + why
-            + ", so that it would take no minute and cost nothing. Give it one of them, or People 0 for a wait.";
+        return new PlanObjection(ObjectionKind.Input, operation.Id, "hours", "'" + operation.Name + "' has neither Time nor Labour, and " + why
+            + ", so that it would take no minute and cost nothing. Give it one of them, or People 0 for a wait.");
     }
 
     private static bool IsUnstated(Operation operation) =>

@@ -65,8 +65,7 @@ public sealed record PrepChemical
 
     /// <summary>Surfaces that it may touch; empty, which is any, unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
-    public IReadOnlyList<FixtureMaterial> Surfaces { get; init => field = Guard.List(value); }
-    = ValueList<FixtureMaterial>.Empty;
+    public IReadOnlyList<FixtureMaterial> Surfaces { get; init => field = Guard.List(value); } = ValueList<FixtureMaterial>.Empty;
 
     /// <summary>
     /// Area worked per volume, all passes and what stays in cloths included; <see langword="null"/>, no use by area, when left out.
@@ -132,57 +131,25 @@ public sealed record PrepChemical
     public IReadOnlyList<SolventShare> Solvents
     {
         get;
-        init
-        {
-            ValueList<SolventShare> shares = SolventShare.Blend(value, nameof(Solvents));
-            field = !shares.Any(share => share.Solvent.CasNumber == Coatings.Solvents.MethyleneChloride.CasNumber) ? shares
-                : throw new ArgumentException(
-                    "Solvents holds methylene chloride. Its vapour has killed at least fourteen bathtub refinishers, "
-                    + "and its use in this work is to be taken as prohibited: "
-                    + NoMethyleneChloride + ". Choose a product without it.",
-                    nameof(Solvents));
-        }
-    }
-    = ValueList<SolventShare>.Empty;
+        init => field = Permitted(SolventShare.Blend(value, nameof(Solvents)));
+    } = ValueList<SolventShare>.Empty;
 
     /// <summary>
     /// Time constant with which what is put on dries, 1 s to 30 days; 2 min unless given (invented). A gel dries in hours or days.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan TimeConstant
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Bounds.Between(1, 30 * 86400, Measure.Minutes));
-            field = value;
-        }
-    }
-    = WipeEmission.AssumedEvaporationTime;
+    public TimeSpan TimeConstant { get; init => field = Guard.Time(value, Evaporation.Constants); } = WipeEmission.AssumedEvaporationTime;
 
     /// <summary>
     /// How long it works after the last of it is on before it is taken off, 0 to 24 h; zero for one that is taken off as the work goes on;
     /// <see langword="null"/> for one that is left to evaporate, as a wipe is. The next work on the fixture waits for it.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan? Dwell
-    {
-        get;
-        init
-        {
-            if (value is TimeSpan dwell)
-            {
-                Guard.Within(dwell, Bounds.NotNegative(Measure.Hours, 24 * 3600), nameof(Dwell));
-            }
-
-            field = value;
-        }
-    }
+    public TimeSpan? Dwell { get; init => field = Guard.Time(value, Bounds.NotNegative(Measure.Hours, 24 * 3600)); }
 
     /// <summary>What can hurt in using it beside its vapour; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); }
-    = ValueList<Caution>.Empty;
+    public IReadOnlyList<Caution> Cautions { get; init => field = Guard.List(value); } = ValueList<Caution>.Empty;
 
     /// <summary>Where the figures come from.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
@@ -194,6 +161,14 @@ public sealed record PrepChemical
     /// <summary>The name and its use.</summary>
     /// <returns>Text such as <c>stripper for LayOnStripper</c>.</returns>
     public override string ToString() => Name + " for " + For.ToString("G");
+
+    /// <summary>The solvents, unless one of them may not be used for this work.</summary>
+    internal static ValueList<SolventShare> Permitted(ValueList<SolventShare> shares) =>
+        !shares.Any(share => share.Solvent.CasNumber == Coatings.Solvents.MethyleneChloride.CasNumber) ? shares
+            : throw new ArgumentException(
+                "Solvents holds methylene chloride. Its vapour has killed at least fourteen bathtub refinishers, "
+                + "and its use in this work is to be taken as prohibited: " + NoMethyleneChloride + ". Choose a product without it.",
+                nameof(Solvents));
 
     /// <summary>
     /// The list, if each entry has an amount and does not say both that it holds solvents and that nothing of it evaporates.
@@ -241,7 +216,10 @@ public sealed record PrepChemical
         double volume = Guard.Within(amount, Bounds.NotNegative(Measure.Capacity, 10));
         double mass = volume * density * (volatiles ?? 0);
         return mass > 0 && Solvents.Count > 0
-            ? new Evaporation(Name, Mass.FromKilograms(mass), Solvents) { TimeConstant = TimeConstant, TakenOffAfter = Dwell }
+            ? new Evaporation
+            {
+                Name = Name, Mass = Mass.FromKilograms(mass), Solvents = Solvents, TimeConstant = TimeConstant, TakenOffAfter = Dwell,
+            }
             : null;
     }
 }

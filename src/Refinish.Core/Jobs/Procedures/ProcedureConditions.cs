@@ -46,7 +46,7 @@ internal static class ProcedureConditions
             LimitComparison band = procedure.SlipFloor!.Bands[i];
             if (band.Outcome == ComparisonOutcome.Beyond)
             {
-                yield return new PlanCondition(id, BandCodes[i], band.Sentence, band.Remedy ?? string.Empty, band.Source, Audience.Crew);
+                yield return new PlanCondition(id, BandCodes[i], band, Audience.Crew);
             }
         }
     }

@@ -12,7 +12,11 @@ internal sealed class ProcedureLabour(Procedure procedure)
     private readonly FixtureJob fixture = procedure.Fixture;
     private readonly IReadOnlyList<LabourStandard> standards = procedure.Shop.Labour;
 
-    public List<LabourGap> Gaps { get; } = [];
+    public List<PlanObjection> Gaps { get; } = [];
+
+    public static PlanObjection NoStandard(string about, WorkKind kind) => new(
+        ObjectionKind.Labour, about, WorkOrder.Key(kind), "There is no labour standard for the kind of work " + kind.ToString("G") + " ("
+            + WorkOrder.Label(kind) + "), so there is no price.");
 
     public ValueList<LabourTask> Hours(WorkKind kind, double units) => Hours(kind, procedure.CoatedArea, units);
 
@@ -26,7 +30,7 @@ internal sealed class ProcedureLabour(Procedure procedure)
         LabourStandard? standard = LabourStandards.For(kind, standards);
         if (standard is null)
         {
-            Gaps.Add(LabourGap.NoStandard(fixture.Id, kind));
+            Gaps.Add(NoStandard(fixture.Id, kind));
         }
 
         return standard;
@@ -46,14 +50,7 @@ internal sealed class ProcedureLabour(Procedure procedure)
 
         foreach (Defect defect in defects)
         {
-            if (LabourStandards.ForDefect(defect, standards) is not LabourStandard standard)
-            {
-                Gaps.Add(new LabourGap(fixture.Id, defect.Kind.Code,
-                    "There is no labour standard for a " + defect.Name + " of " + fixture.Name + ", so there is no price."));
-                continue;
-            }
-
-            labour.Add(StandardFit.Task(standard, defect, labour) with { Id = Id(kind), Fixture = fixture.Id, Room = fixture.Room });
+            Add(labour, LabourStandards.ForDefect(defect, standards), defect, Id(kind), "no labour standard");
         }
 
         return labour;
@@ -69,19 +66,23 @@ internal sealed class ProcedureLabour(Procedure procedure)
             LabourStandard? standard = work?.Hours is ThreePoint hours ? Stated(defect, work, hours)
                 : work?.LabourCode is string code ? standards.FirstOrDefault(one => one.Code == code && one.PerSquareMeter.Maximum <= 0)
                 : LabourStandards.ForDefect(defect, standards);
-            if (standard is null)
-            {
-                string what = work?.LabourCode is string named
-                    ? "no labour standard " + named + " without a rate by area" : "no labour standard";
-                Gaps.Add(new LabourGap(fixture.Id, defect.Kind.Code,
-                    "There is " + what + " for a " + defect.Name + " of " + fixture.Name + ", so there is no price."));
-                continue;
-            }
-
-            labour.Add(StandardFit.Task(standard, defect, labour) with { Id = id, Fixture = fixture.Id, Room = fixture.Room });
+            Add(labour, standard, defect, id, work?.LabourCode is string named
+                ? "no labour standard " + named + " without a rate by area" : "no labour standard");
         }
 
         return labour;
+    }
+
+    private void Add(List<LabourTask> labour, LabourStandard? standard, Defect defect, string id, string none)
+    {
+        if (standard is null)
+        {
+            Gaps.Add(new PlanObjection(ObjectionKind.Labour, fixture.Id, defect.Kind.Code,
+                "There is " + none + " for a " + defect.Name + " of " + fixture.Name + ", so there is no price."));
+            return;
+        }
+
+        labour.Add(StandardFit.Task(standard, defect, labour) with { Id = id, Fixture = fixture.Id, Room = fixture.Room });
     }
 
     // Its code is formed from the defect's, as that of a line of hours of its own.

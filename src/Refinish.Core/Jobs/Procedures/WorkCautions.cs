@@ -8,62 +8,20 @@ using Refinish.Substrates;
 
 namespace Refinish.Jobs;
 
-/// <summary>Which cautions a kind of work brings: the one table, and beside it what surface, product and defect add.</summary>
+/// <summary>Which cautions a kind of work brings: those of the table of kinds, and what surface, product and defect add.</summary>
 internal static class WorkCautions
 {
-    private static readonly IReadOnlyList<Caution> Wiping = ValueList<Caution>.Owning(
+    internal static readonly IReadOnlyList<Caution> Wiping = ValueList<Caution>.Owning(
         Cautions.IgnitionSources, Cautions.ExplosionProofFan, Cautions.MakeUpAir, Cautions.NeverAlone, Cautions.Rags);
 
     private static readonly IReadOnlyList<Caution> Acid = ValueList<Caution>.Owning(
         Cautions.Etchants, Cautions.AcidAndBleach, Cautions.EyeWash, Cautions.RinseWater, Cautions.Drains);
 
-    private static readonly IReadOnlyList<Caution> Spray = new ValueList<Caution>(
+    internal static readonly IReadOnlyList<Caution> Spray = new ValueList<Caution>(
         [.. Cautions.ForSpraying, Cautions.FireExtinguisher, Cautions.Rescue, Cautions.Drains, Cautions.WasteOwner]);
 
-    private static readonly IReadOnlyList<Caution>[] ByKind =
-        [.. Enumerable.Range(0, (int)WorkKind.Other + 1).Select(kind => new ValueList<Caution>(Listed((WorkKind)kind)))];
-
     /// <summary>What a kind of work brings on any surface and with any product.</summary>
-    public static IReadOnlyList<Caution> Of(WorkKind kind) => ByKind[(int)kind];
-
-    private static IReadOnlyList<Caution> Listed(WorkKind kind) => kind switch
-    {
-        WorkKind.Notice => [Cautions.Occupants],
-        WorkKind.SetUp =>
-        [
-            Cautions.IgnitionSources, Cautions.ExplosionProofFan, Cautions.GunAir, Cautions.FireExtinguisher,
-            Cautions.DetectorsAndSprinklers, Cautions.MakeUpAir, Cautions.Rescue, Cautions.ConfinedSpace, Cautions.HazardCommunication,
-            Cautions.WetElectricity, Cautions.Occupants, Cautions.EyeWash, Cautions.WetSheeting,
-        ],
-        WorkKind.RemoveSilicone or WorkKind.Degrease or WorkKind.SpotPrime or WorkKind.WipeAgain => Wiping,
-        WorkKind.LayOnStripper =>
-        [
-            Cautions.Strippers, Cautions.NeverAlone, Cautions.MakeUpAir, Cautions.Rescue, Cautions.IgnitionSources, Cautions.Occupants, Cautions.EyeWash,
-        ],
-        WorkKind.Strip =>
-        [
-            Cautions.Strippers, Cautions.NeverAlone, Cautions.MakeUpAir, Cautions.Rescue, Cautions.IgnitionSources, Cautions.Occupants,
-            Cautions.Dust, Cautions.EyeWash, Cautions.RinseWater, Cautions.Drains, Cautions.WasteOwner,
-        ],
-        WorkKind.Regrout or WorkKind.Tack => [Cautions.Dust],
-        WorkKind.GrindRust => [Cautions.IgnitionSources, Cautions.WetElectricity, Cautions.Dust],
-        WorkKind.Key or WorkKind.SandFiller => [Cautions.WetElectricity, Cautions.Dust],
-        WorkKind.ReinforceCrack => [.. SurveyCautions.Filler(FillerChemistry.Unknown), Cautions.EyeWash],
-        WorkKind.SealCrazing => [.. Wiping, Cautions.EpoxyHardener, Cautions.Dust, Cautions.EyeWash],
-        WorkKind.RinseAndDry => [Cautions.WetElectricity, Cautions.WetSheeting],
-        WorkKind.Warm => Cautions.ForHeating,
-        WorkKind.SprayPrimer or WorkKind.SprayTopcoat => Spray,
-        WorkKind.Broadcast => [Cautions.SlipGrains],
-        WorkKind.CleanGun =>
-        [
-            Cautions.IgnitionSources, Cautions.BondingAndGrounding, Cautions.Rags, Cautions.Drains, Cautions.ReactiveWaste,
-            Cautions.WasteOwner,
-        ],
-        WorkKind.StandBy => [Cautions.NeverAlone, Cautions.Rescue],
-        WorkKind.Demask => [Cautions.DetectorsAndSprinklers, Cautions.Rags, Cautions.WasteOwner],
-        WorkKind.Inspect => [Cautions.CuringVapour, Cautions.Relight],
-        _ => [],
-    };
+    public static IReadOnlyList<Caution> Of(WorkKind kind) => WorkOrder.Of(kind).Cautions;
 
     /// <summary>What a kind of work brings on one fixture.</summary>
     public static IReadOnlyList<Caution> Of(WorkKind kind, Procedure procedure, bool etches)

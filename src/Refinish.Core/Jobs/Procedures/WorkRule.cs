@@ -54,7 +54,7 @@ public sealed record WorkRule
     public bool IsWatched { get; internal init; }
 
     /// <summary>What can hurt in it on any surface and with any product; surface, product and survey add to it.</summary>
-    public IReadOnlyList<Caution> Cautions => WorkCautions.Of(Kind);
+    public IReadOnlyList<Caution> Cautions { get; internal init => field = Guard.List(value); } = ValueList<Caution>.Empty;
 
     /// <summary>The rule for a kind of work.</summary>
     /// <param name="kind">The kind.</param>

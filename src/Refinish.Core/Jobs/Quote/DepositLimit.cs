@@ -23,8 +23,21 @@ public sealed record DepositLimit
     /// <exception cref="ArgumentException">Neither a share nor an amount is given.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public DepositLimit(Ratio? share, decimal? amount, Source source)
+    public DepositLimit(Ratio? share, decimal? amount, Source source) : this(share, amount, source, PaymentDue.AtStart)
     {
+    }
+
+    /// <summary>States a limit that counts until another moment than the start of the work.</summary>
+    /// <param name="share">Share of the total with tax, 0 to 100 %; <see langword="null"/> when only an amount counts.</param>
+    /// <param name="amount">Amount, 0 to 10⁹; <see langword="null"/> when only a share counts.</param>
+    /// <param name="source">What says so.</param>
+    /// <param name="until">The last moment whose payments count.</param>
+    /// <exception cref="ArgumentException">Neither a share nor an amount is given.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="source"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or the moment is not a named value.</exception>
+    public DepositLimit(Ratio? share, decimal? amount, Source source, PaymentDue until)
+    {
+        Until = Guard.Defined(until);
         this.share = share is Ratio part ? Money.Fraction(part, Bounds.NotNegative(Measure.Percent, 1), nameof(share)) : null;
         Amount = Money.Amount(amount, nameof(amount));
         Source = Guard.NotNull(source);
@@ -47,9 +60,7 @@ public sealed record DepositLimit
     /// The last moment whose payments count; the start of the work unless given, since nothing is done by then. Payments that fall due
     /// later do not count.
     /// </summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public PaymentDue Until { get; init => field = Guard.Defined(value); }
-    = PaymentDue.AtStart;
+    public PaymentDue Until { get; }
 
     /// <summary>The most that may be asked for.</summary>
     /// <param name="total">Total with tax, 0 to 10⁹.</param>

@@ -137,18 +137,16 @@ public sealed record PaymentPlan
             decimal asked = Asked(stage, left).Value;
             if (stage.Fraction is null && stage.Amount is decimal amount)
             {
+                void Refuse(string allowed) => faults.Add(new PaymentFault(stage.Id, nameof(PaymentStage.Amount),
+                    "Amount of the payment '" + stage.Id + "' is " + Plain(amount) + " " + Currency.Code + "; allowed: " + allowed + "."));
                 if (amount % Coin != 0)
                 {
-                    faults.Add(new PaymentFault(stage.Id, nameof(PaymentStage.Amount),
-                        "Amount of the payment '" + stage.Id + "' is " + Plain(amount) + " " + Currency.Code + "; allowed: multiples of "
-                            + Plain(Coin) + "."));
+                    Refuse("multiples of " + Plain(Coin));
                 }
 
                 if (amount > left)
                 {
-                    faults.Add(new PaymentFault(stage.Id, nameof(PaymentStage.Amount),
-                        "Amount of the payment '" + stage.Id + "' is " + Plain(amount) + " " + Currency.Code + "; allowed: at most "
-                            + Currency.Text(left) + ", which the stages before it leave of " + Currency.Text(Payable) + "."));
+                    Refuse("at most " + Currency.Text(left) + ", which the stages before it leave of " + Currency.Text(Payable));
                 }
             }
 

@@ -13,7 +13,6 @@ namespace Refinish.Jobs;
 /// </code></example>
 public sealed record PaymentStage
 {
-    private readonly string? name;
 
     private PaymentStage(string id, PaymentDue due, decimal? share, decimal? amount)
     {
@@ -31,7 +30,7 @@ public sealed record PaymentStage
 
     /// <summary>What the customer reads; the identity unless given.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
-    public string Name { get => name ?? Id; init => name = Guard.Named(value); }
+    public string Name { get => field ?? Id; init => field = Guard.Named(value); }
 
     /// <summary>Share of the total with tax; <see langword="null"/> for an amount and for the rest.</summary>
     public Ratio? Share => Fraction is decimal share ? Ratio.FromDecimalFractions((double)share) : null;

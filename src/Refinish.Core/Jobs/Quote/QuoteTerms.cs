@@ -83,8 +83,7 @@ public sealed record QuoteTerms
     /// An entry is missing, two have one identity, one falls due before the entry ahead of it, the last is not the rest or another is, or
     /// the shares are more than the whole.
     /// </exception>
-    public IReadOnlyList<PaymentStage> Payments { get; init => field = InOrder(value, nameof(Payments)); }
-    = ValueList<PaymentStage>.Empty;
+    public IReadOnlyList<PaymentStage> Payments { get; init => field = InOrder(value, nameof(Payments)); } = ValueList<PaymentStage>.Empty;
 
     /// <summary>Whether prices of single items are shown net or with tax; net unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>

@@ -2,25 +2,16 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
-using System.Text;
 using Refinish.Estimating;
 
 namespace Refinish.Jobs;
 
 /// <summary>A quote as a sheet for the customer.</summary>
-internal sealed class QuoteText
+internal sealed class QuoteText(CustomerQuote quote, DisplayUnits system)
 {
     private const int Width = 48;
 
-    private readonly CustomerQuote quote;
-    private readonly DisplayUnits system;
-    private readonly StringBuilder text = new();
-
-    private QuoteText(CustomerQuote quote, DisplayUnits system)
-    {
-        this.quote = quote;
-        this.system = system;
-    }
+    private readonly TextSheet text = new();
 
     private string Total => quote.Tax == 0 ? "total" : "total with tax";
 
@@ -35,9 +26,6 @@ internal sealed class QuoteText
         sheet.Rest();
         return sheet.text.ToString();
     }
-
-    private static string Clock(DateTimeOffset? time) =>
-        time?.ToString("ddd yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) ?? "an hour that cannot be said";
 
     private static bool ForOccupants(PlannedCaution caution) => caution.Caution.Concerns.HasFlag(Audience.Occupant);
 
@@ -217,8 +205,8 @@ internal sealed class QuoteText
         Line("Times are on the clock of the place, " + Zones(handover) + ".");
         foreach (FixtureHandover fixture in handover.Fixtures)
         {
-            Line(fixture.Procedure.Fixture.Name + ": out of use from " + Clock(fixture.Begun) + "; water may run from "
-                + Clock(fixture.WaterFrom) + ", not before");
+            Line(fixture.Procedure.Fixture.Name + ": out of use from " + TextSheet.Clock(fixture.Begun) + "; water may run from "
+                + TextSheet.Clock(fixture.WaterFrom) + ", not before");
         }
 
         Line("Keep each room as warm as planned until then: colder, everything takes longer.");
@@ -254,18 +242,7 @@ internal sealed class QuoteText
 
     private string Condition(PlanCondition condition) => condition.In(system, quote.NameOf(condition.About));
 
-    private void Section(string title, IEnumerable<string> lines)
-    {
-        string[] all = [.. lines];
-        if (all.Length > 0)
-        {
-            Line(title + ":");
-            foreach (string line in all)
-            {
-                Line("  " + line);
-            }
-        }
-    }
+    private void Section(string title, IEnumerable<string> lines) => text.Section(title, [.. lines]);
 
     // A name that is too long goes on below itself, so that the amounts stay in their column.
     private void Amount(string what, decimal amount)
@@ -279,5 +256,5 @@ internal sealed class QuoteText
         Line(lines[lines.Length - 1].PadRight(Width) + " " + quote.Currency.Number(amount).PadLeft(12));
     }
 
-    private void Line(string line) => text.Append(line).Append('\n');
+    private void Line(string line) => text.Line(line);
 }

@@ -8,7 +8,6 @@ namespace Refinish.Jobs;
 /// <remarks>Give amounts as the customer pays them, sales tax included: the refinishing price is held against them with tax and with the options chosen.</remarks>
 public sealed record ReplacementOffer
 {
-    private readonly double refinishLifeYears;
     private readonly double discountRate;
 
     /// <summary>The replacement with everything it costs, its life and its days out of use.</summary>
@@ -17,11 +16,7 @@ public sealed record ReplacementOffer
 
     /// <summary>How long the refinished surfaces are expected to serve, more than 0 and at most 200 years.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double RefinishLifeYears
-    {
-        get => refinishLifeYears;
-        init => refinishLifeYears = Guard.Within(value, Bounds.Positive(Measure.Years, 200));
-    }
+    public required double RefinishLifeYears { get; init => field = Guard.Within(value, Bounds.Positive(Measure.Years, 200)); }
 
     /// <summary>Interest per year, 0 to 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

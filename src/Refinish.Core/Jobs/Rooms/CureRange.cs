@@ -1,9 +1,4 @@
 namespace Refinish.Jobs;
 
 /// <summary>Temperatures within which a product gives times, in kelvins.</summary>
-internal readonly struct CureRange(double least, double most)
-{
-    public double Least { get; } = least;
-
-    public double Most { get; } = most;
-}
+internal readonly record struct CureRange(double Least, double Most);

@@ -31,7 +31,7 @@ public sealed class DayExposure
     public PersonExposure Exposure { get; }
 
     /// <summary>Those that are beyond their limit or cannot be judged.</summary>
-    public IReadOnlyList<ProtectionNeed> Protection => ProtectionNeed.Open(Exposure.Stays.Count == 0
+    public IReadOnlyList<ProtectionNeed> Protection => field ??= ProtectionNeed.Open(Exposure.Stays.Count == 0
         ? []
         : Exposure.Exposure.Select(one => one.Comparison).Concat([Exposure.StrictestLimit])
             .Select(comparison => new ProtectionNeed(Worker, comparison, asksForAir, isImmediatelyDangerous)));
@@ -42,7 +42,7 @@ public sealed class DayExposure
 
     internal static IEnumerable<DayExposure> Of(JobPlan plan)
     {
-        if (plan.Schedule is not { IsPossible: true } schedule)
+        if (plan.Found is not CrewSchedule schedule)
         {
             yield break;
         }

@@ -19,27 +19,9 @@ internal static class RoomAir
     /// When the first vapour of a schedule is given off. Studies of several rooms count from one instant, so that a person's day can run
     /// through them.
     /// </summary>
-    public static DateTimeOffset ZeroOf(CrewSchedule schedule)
-    {
-        DateTimeOffset zero = DateTimeOffset.MaxValue;
-        foreach (ScheduledOperation operation in schedule.Operations)
-        {
-            if (operation.Operation.Vapours.Count > 0 && operation.Start < zero)
-            {
-                zero = operation.Start;
-            }
-        }
-
-        foreach (ScheduledRun run in schedule.Runs)
-        {
-            if (run.Run.GivesOff && run.SprayingFrom < zero)
-            {
-                zero = run.SprayingFrom;
-            }
-        }
-
-        return zero;
-    }
+    public static DateTimeOffset ZeroOf(CrewSchedule schedule) => schedule.Operations
+        .Where(operation => operation.Operation.Vapours.Count > 0).Select(operation => operation.Start)
+        .Concat(schedule.Runs.Where(run => run.Run.GivesOff).Select(run => run.SprayingFrom)).Min();
 
     public static SolventEmission Of(CoatRun run, TimeSpan start, Shop shop) => new()
     {
@@ -58,12 +40,7 @@ internal static class RoomAir
     /// </summary>
     public static IEnumerable<Emission> Of(Evaporation vapour, IReadOnlyList<(TimeSpan Start, TimeSpan Duration)> pieces)
     {
-        double whole = 0;
-        foreach ((_, TimeSpan duration) in pieces)
-        {
-            whole += AtLeast(duration).TotalSeconds;
-        }
-
+        double whole = pieces.Sum(piece => AtLeast(piece.Duration).TotalSeconds);
         foreach ((TimeSpan start, TimeSpan duration) in pieces)
         {
             TimeSpan worked = AtLeast(duration);
@@ -79,9 +56,8 @@ internal static class RoomAir
     // A wipe is spread evenly over the work and then dries.
     private static IEnumerable<Emission> Left(Evaporation vapour, Mass mass, TimeSpan start, TimeSpan duration)
     {
-        for (TimeSpan at = TimeSpan.Zero; at < duration; at += Longest)
+        foreach ((TimeSpan at, TimeSpan piece) in Pieces(duration))
         {
-            TimeSpan piece = duration - at < Longest ? duration - at : Longest;
             yield return new WipeEmission
             {
                 Name = vapour.Name,
@@ -97,10 +73,8 @@ internal static class RoomAir
     // What lies until it is taken off gives off mass over time constant all the while, and nothing any more once all is gone.
     private static IEnumerable<Emission> Lying(Evaporation vapour, Mass mass, TimeSpan start, TimeSpan lies)
     {
-        TimeSpan open = lies < vapour.TimeConstant ? lies : vapour.TimeConstant;
-        for (TimeSpan at = TimeSpan.Zero; at < open; at += Longest)
+        foreach ((TimeSpan at, TimeSpan piece) in Pieces(lies < vapour.TimeConstant ? lies : vapour.TimeConstant))
         {
-            TimeSpan piece = open - at < Longest ? open - at : Longest;
             yield return new SolventEmission
             {
                 Name = vapour.Name,
@@ -111,6 +85,14 @@ internal static class RoomAir
                 FlashFraction = Ratio.FromPercent(100),
                 FilmTimeConstant = vapour.TimeConstant,
             };
+        }
+    }
+
+    private static IEnumerable<(TimeSpan At, TimeSpan Piece)> Pieces(TimeSpan whole)
+    {
+        for (TimeSpan at = TimeSpan.Zero; at < whole; at += Longest)
+        {
+            yield return (at, whole - at < Longest ? whole - at : Longest);
         }
     }
 

@@ -18,14 +18,11 @@ public sealed record RoomClimate
 {
     internal static readonly Bounds Swings = Bounds.Positive(Measure.TemperatureDifference, 20);
 
-    private readonly double surface;
-    private readonly double swing;
-
     private RoomClimate(RoomClimateKind kind, MoistAir air, double surface)
     {
         Kind = kind;
         Air = air;
-        this.surface = surface;
+        SurfaceKelvins = surface;
     }
 
     /// <summary>Which of the three it is.</summary>
@@ -35,10 +32,10 @@ public sealed record RoomClimate
     public MoistAir Air { get; }
 
     /// <summary>The coldest surface that is coated, at the same time as <see cref="Air"/>.</summary>
-    public Temperature Surface => Temperature.FromKelvins(surface);
+    public Temperature Surface => Temperature.FromKelvins(SurfaceKelvins);
 
     /// <summary>Half the difference between the warmest and the coldest hour of a day; zero unless the climate is daily.</summary>
-    public TemperatureDelta Swing => TemperatureDelta.FromKelvins(swing);
+    public TemperatureDelta Swing => TemperatureDelta.FromKelvins(SwingKelvins);
 
     /// <summary>The warmest time of day after midnight, by the clock of the site; zero unless the climate is daily.</summary>
     public TimeSpan Warmest { get; private init; }
@@ -73,7 +70,7 @@ public sealed record RoomClimate
         Guard.Rule(
             lowest >= TemperatureShift.Thermometer.Minimum && highest <= TemperatureShift.Thermometer.Maximum,
             nameof(swing), half, Measure.TemperatureDifference, "a swing that stays within " + TemperatureShift.Thermometer);
-        return new(RoomClimateKind.Daily, mean, cold, half) { Warmest = warmest };
+        return new(RoomClimateKind.Daily, mean, cold) { SwingKelvins = half, Warmest = warmest };
     }
 
     /// <summary>A room by a log or forecast of its air.</summary>
@@ -104,20 +101,18 @@ public sealed record RoomClimate
     /// <returns>One line of text.</returns>
     public override string ToString() => Kind switch
     {
-        RoomClimateKind.Held => Air + "; surface " + Measure.Temperature.Format(surface),
-        RoomClimateKind.Daily => Air + "; surface " + Measure.Temperature.Format(surface) + "; ± " + Measure.TemperatureDifference.Format(swing) + " over the day",
-        _ => "air by a log of " + Figures.Fixed(Log!.Segments.Count, 0) + " stretches; surface " + Measure.Temperature.Format(surface) + " at its start",
+        RoomClimateKind.Held => Air + "; surface " + Measure.Temperature.Format(SurfaceKelvins),
+        RoomClimateKind.Daily => Air + "; surface " + Measure.Temperature.Format(SurfaceKelvins) + "; ± " + Measure.TemperatureDifference.Format(SwingKelvins) + " over the day",
+        _ => "air by a log of " + Figures.Fixed(Log!.Segments.Count, 0) + " stretches; surface " + Measure.Temperature.Format(SurfaceKelvins) + " at its start",
     };
 
     internal double LoggedDewPoint { get; private init; } = double.NaN;
 
     internal double DewPoint => double.IsNaN(LoggedDewPoint) ? Air.DewPointKelvins : LoggedDewPoint;
 
-    internal double SurfaceKelvins => surface;
+    internal double SurfaceKelvins { get; }
 
-    internal double SwingKelvins => swing;
-
-    private RoomClimate(RoomClimateKind kind, MoistAir air, double surface, double swing) : this(kind, air, surface) => this.swing = swing;
+    internal double SwingKelvins { get; private init; }
 
     private static double Checked(Temperature surface) => Guard.Within(surface, TemperatureShift.Thermometer);
 }

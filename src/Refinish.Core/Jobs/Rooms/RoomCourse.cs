@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using Refinish.Climate;
 using Refinish.Curing;
 using Refinish.Scheduling;
@@ -79,8 +80,7 @@ internal sealed class RoomCourse
         foreach (TemperatureSegment segment in air.Segments)
         {
             double t = segment.Temperature.Kelvins;
-            bool open = IsOpen(limits, cure, t, t + below);
-            if (!open)
+            if (!IsOpen(limits, cure, t, t + below))
             {
                 since ??= at;
             }
@@ -146,20 +146,9 @@ internal sealed class RoomCourse
             return history;
         }
 
-        Dictionary<TemperatureSegment, TemperatureSegment> made = [];
-        List<TemperatureSegment> segments = [];
-        foreach (TemperatureSegment segment in history.Segments)
-        {
-            if (!made.TryGetValue(segment, out TemperatureSegment? moved))
-            {
-                moved = new TemperatureSegment(segment.Duration, Temperature.FromKelvins(segment.Temperature.Kelvins + by));
-                made.Add(segment, moved);
-            }
-
-            segments.Add(moved);
-        }
-
-        return new TemperatureHistory(history.Start, segments, history.LastHoldsOn);
+        Dictionary<TemperatureSegment, TemperatureSegment> made = history.Segments.Distinct().ToDictionary(
+            segment => segment, segment => new TemperatureSegment(segment.Duration, Temperature.FromKelvins(segment.Temperature.Kelvins + by)));
+        return new TemperatureHistory(history.Start, [.. history.Segments.Select(segment => made[segment])], history.LastHoldsOn);
     }
 
     private (double Coldest, double Warmest) Extremes(WorkCalendar calendar)

@@ -6,16 +6,8 @@ using Refinish.Scheduling;
 namespace Refinish.Jobs;
 
 /// <summary>One stay of one person in one room.</summary>
-internal readonly struct RoomPresence(int person, string room, DateTimeOffset from, DateTimeOffset until)
+internal readonly record struct RoomPresence(int Person, string Room, DateTimeOffset From, DateTimeOffset Until)
 {
-    public int Person { get; } = person;
-
-    public string Room { get; } = room;
-
-    public DateTimeOffset From { get; } = from;
-
-    public DateTimeOffset Until { get; } = until;
-
     /// <summary>All stays of a schedule. Of two people at a coat the first sprays and the other stands by outside, as the last does at other work that is watched.</summary>
     public static IEnumerable<RoomPresence> Of(CrewSchedule schedule)
     {

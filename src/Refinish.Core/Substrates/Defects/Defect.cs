@@ -16,6 +16,9 @@ public abstract record Defect
     /// <summary>How wide a joint is worked on, in metres (invented).</summary>
     private protected const double JointWidth = 0.01;
 
+    // For a kind whose name and code are data.
+    private protected Defect() => (Kind, Name) = (null!, null!);
+
     // Closed on purpose: what is open about a defect is data of the own one.
     private protected Defect(DefectKind kind, string name)
     {
@@ -24,10 +27,10 @@ public abstract record Defect
     }
 
     /// <summary>Which kind it is.</summary>
-    public DefectKind Kind { get; }
+    public DefectKind Kind { get; private protected init; }
 
     /// <summary>What it is called, in the trade's words.</summary>
-    public string Name { get; }
+    public string Name { get; private protected init; }
 
     /// <summary>The defect with its sizes as text.</summary>
     /// <param name="system">Metric or US customary.</param>
