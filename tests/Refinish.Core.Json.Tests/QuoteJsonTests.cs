@@ -37,7 +37,7 @@ public class QuoteJsonTests
         };
         EstimateRequest request = new()
         {
-            Labour = new([new LabourTask(new LabourStandard { Code = "L-1", Description = "work", Fixed = ThreePoint.Exactly(2), Source = Source.Invented("test") })]),
+            Labour = new([new LabourTask { Standard = new LabourStandard { Code = "L-1", Description = "work", Fixed = ThreePoint.Exactly(2), Source = Source.Invented("test") } }]),
             Materials = [], Fixtures = 1, Options = [new("slip-floor") { Fixture = "tub" }], Discount = terms.Discount,
         };
         return new CustomerQuote(new PriceEstimate(book, request), [new FixtureWeight("tub", "bathtub", 3)], terms);

@@ -27,7 +27,7 @@ public class QuotePictureTests
 
     private static readonly EstimateRequest Request = new()
     {
-        Labour = new([new LabourTask(new LabourStandard { Code = "L-1", Description = "work", Fixed = ThreePoint.Exactly(2), Source = Source.Invented("test") })]),
+        Labour = new([new LabourTask { Standard = new LabourStandard { Code = "L-1", Description = "work", Fixed = ThreePoint.Exactly(2), Source = Source.Invented("test") } }]),
         Materials = [], Fixtures = 1, Options = [new("slip-floor") { Fixture = "tub" }], Discount = Terms.Discount,
     };
 
@@ -85,7 +85,7 @@ public class QuotePictureTests
         EstimateRequest request = Request with
         {
             Options = [new("slip-floor", 2) { Fixture = "tub" }],
-            Extras = [new ExtraItem("skip", LineCategory.Allowance, "clearing away what stood in the room", 1, LineUnit.Job, 20m) { UnitPrice = 40m }],
+            Extras = [new ExtraItem { Id = "skip", Category = LineCategory.Allowance, Description = "clearing away what stood in the room", Quantity = 1, Unit = LineUnit.Job, Rate = 20m, UnitPrice = 40m }],
         };
         QuoteTerms terms = Terms with { Number = "Q-7", Revision = "3", Issued = new DateTimeOffset(2027, 2, 15, 9, 0, 0, TimeSpan.Zero), ValidFor = 30 };
         CustomerQuote quote = new(new PriceEstimate(Book, request), [new FixtureWeight("tub", Long, 3)], terms);

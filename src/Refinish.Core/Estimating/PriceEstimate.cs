@@ -28,7 +28,8 @@ namespace Refinish.Estimating;
 ///     ConsumablesPerFixture = 35m,
 ///     TargetMargin = new(Ratio.FromPercent(45)),
 /// };
-/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.Clear, units: 1)]), Materials = [], Fixtures = 1 };
+/// EstimateRequest job = new() { Labour = new([new LabourTask { Standard = LabourStandards.Clear, Units = 1 }]), Materials = [],
+///     Fixtures = 1 };
 /// PriceEstimate estimate = new(book, job);
 /// decimal? cost = estimate.Cost;     // 79.93 = 0.331 h × 30.00 + 35 + 25 + 10
 /// decimal? price = estimate.Total;   // 145.33 = 79.93 / 0.55

@@ -90,7 +90,7 @@ public sealed record Operation
     /// a clock time and no standard is paid for that time. Labour of an operation with no people is objected to.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<LabourTask> Labour { get; init => field = Guard.List(value); }
+    public IReadOnlyList<LabourTask> Labour { get; init => field = LabourTask.Whole(value, nameof(Labour)); }
     = ValueList<LabourTask>.Empty;
 
     /// <summary>

@@ -74,11 +74,8 @@ internal static class EveryShop
             Options =
             [
                 .. Shop.Generic.Prices.Options,
-                new OptionPrice("X-1", "an extra", LineUnit.Each, 10m, 20.50m)
-                {
-                    Cautions = [new Caution("own-slip", Hazard.Slip, "Wet floors are slippery.", "the owner",
-                        Source.CommonPractice("said"), Audience.Customer)],
-                },
+                new OptionPrice { Code = "X-1", Description = "an extra", Unit = LineUnit.Each, Cost = 10m, Price = 20.50m, Cautions = [new Caution("own-slip", Hazard.Slip, "Wet floors are slippery.", "the owner",
+                        Source.CommonPractice("said"), Audience.Customer)] },
             ],
         },
         Warranty = Shop.Generic.Warranty with { DiscountRate = Ratio.FromPercent(2.5) },

@@ -34,6 +34,14 @@ public sealed record MedianRankFit
 
     private readonly int all;
 
+    /// <summary>Fits a lifetime by exact ranks and the line of age on rank.</summary>
+    /// <param name="records">The records, at least one, with at most 1000 failures.</param>
+    /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">More than 1000 failures.</exception>
+    public MedianRankFit(IReadOnlyList<LifeRecord> records) : this(records, MedianRanks.Exact, RankLine.AgeOnRank)
+    {
+    }
+
     /// <summary>Fits a lifetime.</summary>
     /// <param name="records">The records, at least one, with at most 1000 failures.</param>
     /// <param name="ranks">How the median ranks are taken.</param>
@@ -42,7 +50,7 @@ public sealed record MedianRankFit
     /// <exception cref="ArgumentOutOfRangeException">
     /// More than 1000 failures, or <paramref name="ranks"/> or <paramref name="line"/> is not a named value.
     /// </exception>
-    public MedianRankFit(IReadOnlyList<LifeRecord> records, MedianRanks ranks = MedianRanks.Exact, RankLine line = RankLine.AgeOnRank)
+    public MedianRankFit(IReadOnlyList<LifeRecord> records, MedianRanks ranks, RankLine line)
     {
         Records = Guard.List(records, 1);
         Ranks = Guard.Defined(ranks);

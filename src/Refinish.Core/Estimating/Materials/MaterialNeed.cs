@@ -7,7 +7,7 @@ namespace Refinish.Estimating;
 /// <summary>How much of a material a job takes, with all losses.</summary>
 /// <example><code>
 /// MaterialNeed tape = new("masking-tape", "masking tape", Length.FromMeters(24));
-/// MaterialNeed filler = new("epoxy-filler", "epoxy filler", Volume.FromMilliliters(80)) { Density = Density.FromGramsPerMilliliter(1.6) };
+/// MaterialNeed filler = new("epoxy-filler", "epoxy filler", Volume.FromMilliliters(80), Density.FromGramsPerMilliliter(1.6));
 /// </code></example>
 public sealed record MaterialNeed
 {
@@ -21,9 +21,31 @@ public sealed record MaterialNeed
     /// </param>
     /// <exception cref="ArgumentException"><paramref name="item"/> is no identity, or <paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="amount"/> is outside its range.</exception>
-    public MaterialNeed(string item, string name, MaterialAmount amount) : this(item, name, amount, null)
+    public MaterialNeed(string item, string name, MaterialAmount amount) : this(item, name, amount, default(Density?))
+    {
+    }
+
+    /// <summary>Makes a need that is bought by mass where it is needed by volume, and the reverse.</summary>
+    /// <param name="item">Id of the product, component or material, as in the price book.</param>
+    /// <param name="name">What people call it.</param>
+    /// <param name="amount">A volume, mixed, up to 1000 m³, or a mass up to 1000 t; at least 0.</param>
+    /// <param name="density">Density, 0.05 to 25 g/mL; <see langword="null"/> when not known.</param>
+    /// <exception cref="ArgumentException">
+    /// <paramref name="item"/> is no identity, <paramref name="name"/> is empty, or <paramref name="amount"/> is an area, a length or a
+    /// number of pieces, which no density turns into anything.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is outside its range.</exception>
+    public MaterialNeed(string item, string name, MaterialAmount amount, Density? density)
+        : this(item, name, amount, Checked(density, nameof(density)))
     {
         Guard.Within(amount.Si, Bounds.NotNegative(amount.Measure, MaterialUnits.Most(amount.Dimension)), nameof(amount));
+        if (density is not null && amount.Dimension > MaterialDimension.Mass)
+        {
+            throw new ArgumentException(
+                "density is given for " + item + ", which is needed by " + MaterialUnits.Word(amount.Dimension)
+                    + "; only a volume or a mass has a use for it.",
+                nameof(density));
+        }
     }
 
     // A sum may be more than is bought, which the price tells as a gap, and what a stock covers is less than nothing until it is added up.
@@ -48,26 +70,7 @@ public sealed record MaterialNeed
     /// Density, 0.05 to 25 g/mL, with which a need by volume is bought by mass and the reverse; <see langword="null"/>, unless given: then
     /// each is bought as it is needed.
     /// </summary>
-    /// <exception cref="ArgumentException">
-    /// The need is an area, a length or a number of pieces, which no density turns into anything.
-    /// </exception>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Density? Density
-    {
-        get => density is double known ? UnitsNet.Density.FromKilogramsPerCubicMeter(known) : null;
-        init
-        {
-            if (value is not null && Amount.Dimension is not (MaterialDimension.Volume or MaterialDimension.Mass))
-            {
-                throw new ArgumentException(
-                    "Density is given for " + Item + ", which is needed by " + MaterialUnits.Word(Amount.Dimension)
-                        + "; only a volume or a mass has a use for it.",
-                    nameof(Density));
-            }
-
-            density = Checked(value, nameof(Density));
-        }
-    }
+    public Density? Density => density is double known ? UnitsNet.Density.FromKilogramsPerCubicMeter(known) : null;
 
     internal double? KilogramsPerCubicMeter => density;
 

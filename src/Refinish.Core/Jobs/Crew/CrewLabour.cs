@@ -22,7 +22,8 @@ internal sealed class CrewLabour(CrewSchedule schedule)
             foreach (IGrouping<string, PersonVisit> person in schedule.Visits.GroupBy(visit => byPerson ? visit.Worker : string.Empty, StringComparer.Ordinal))
             {
                 // Each trip is one of its own: fixed hours count for each.
-                tasks.Add(Paid(new LabourTask(travel, Area.Zero, 1, person.Count()) { Id = "travel" }, person.Key));
+                tasks.Add(Paid(new LabourTask { Standard = travel, Area = Area.Zero, Units = 1, Times = person.Count(), Id = "travel" },
+                    person.Key));
             }
         }
 
@@ -108,12 +109,14 @@ internal sealed class CrewLabour(CrewSchedule schedule)
         int at = paid.FindIndex(one => one.Id == id && one.Worker == person);
         if (at < 0)
         {
-            paid.Add(new PaidTime(id, description, TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person, Fixture = operation is null
+            paid.Add(new PaidTime { Id = id, Description = description, Time = TimeSpan.FromTicks(ticks), Wage = wage, Worker = person,
+                Fixture = operation is null
                 ? null : FixtureOf(operation), Room = operation?.Room, Operation = operation?.Id });
         }
         else
         {
-            paid[at] = new PaidTime(id, description, paid[at].Time + TimeSpan.FromTicks(ticks)) { Wage = wage, Worker = person,
+            paid[at] = new PaidTime { Id = id, Description = description, Time = paid[at].Time + TimeSpan.FromTicks(ticks), Wage = wage,
+                Worker = person,
                 Fixture = paid[at].Fixture, Room = paid[at].Room, Operation = paid[at].Operation };
         }
     }

@@ -33,22 +33,25 @@ internal sealed class JobTrial
         List<UncertainInput> inputs = [];
         if (doubts.Area is not null)
         {
-            inputs.AddRange(job.Fixtures.Select(fixture => new UncertainInput("area of " + fixture.Id, doubts.Area)));
+            inputs.AddRange(job.Fixtures.Select(fixture => new UncertainInput { Name = "area of " + fixture.Id,
+                Distribution = doubts.Area }));
         }
 
         if (doubts.TransferEfficiency is not null)
         {
-            inputs.Add(new UncertainInput("transfer efficiency", doubts.TransferEfficiency));
+            inputs.Add(new UncertainInput { Name = "transfer efficiency", Distribution = doubts.TransferEfficiency });
         }
 
-        inputs.AddRange(standards.Select(standard => new UncertainInput("hours of " + standard.Code, Relative(standard).As(doubts.Hours), "labour")));
-        inputs.Add(new UncertainInput("comes back", new UniformDistribution(0, 1)));
+        inputs.AddRange(standards.Select(standard => new UncertainInput { Name = "hours of " + standard.Code,
+            Distribution = Relative(standard).As(doubts.Hours), Group = "labour" }));
+        inputs.Add(new UncertainInput { Name = "comes back", Distribution = new UniformDistribution(0, 1) });
         readings = inputs.Count;
         foreach (FixtureJob fixture in job.Fixtures)
         {
             foreach ((string reading, double least, double likely, double greatest) in (fixture.Fixture as RoughFixture)?.Spreads() ?? [])
             {
-                inputs.Add(new UncertainInput(reading + " of " + fixture.Id, new TriangularDistribution(least, likely, greatest)));
+                inputs.Add(new UncertainInput { Name = reading + " of " + fixture.Id, Distribution = new TriangularDistribution(least,
+                    likely, greatest) });
                 asked.Add((fixture.Id, reading));
             }
         }

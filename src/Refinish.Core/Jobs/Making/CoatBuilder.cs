@@ -149,7 +149,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
             of with
             {
                 Fixtures = [procedure.Fixture.Id],
-                Labour = standard is null ? [] : [new LabourTask(standard, procedure.CoatedArea, 1, 1) { Id = id }],
+                Labour = standard is null ? [] : [new LabourTask { Standard = standard, Area = procedure.CoatedArea, Units = 1, Id = id }],
             },
             procedure))]));
         builder.Wait(id, next, TimeSpan.Zero, WipeHolds, "surface still clean from the wipe");
@@ -284,8 +284,13 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
     private double LabourHours(List<Procedure> group, int number) =>
         LabourStandards.For(group[0].Coats[number - 1].Kind, builder.Shop.Labour) is LabourStandard standard ? TaskOf(standard, group, null).Hours.Mean * builder.Difficulty : 0;
 
-    private static LabourTask TaskOf(LabourStandard standard, List<Procedure> group, string? id) =>
-        new(standard, Area.FromSquareMeters(group.Sum(procedure => procedure.SquareMeters)), group.Count, 1) { Id = id };
+    private static LabourTask TaskOf(LabourStandard standard, List<Procedure> group, string? id) => new()
+    {
+        Standard = standard,
+        Area = Area.FromSquareMeters(group.Sum(procedure => procedure.SquareMeters)),
+        Units = group.Count,
+        Id = id,
+    };
 
     private List<LabourTask> LabourOf(CoatRun run, List<Procedure> group, int number) =>
         LabourStandards.For(group[0].Coats[number - 1].Kind, builder.Shop.Labour) is LabourStandard standard ? [TaskOf(standard, group, run.Id)] : [];
@@ -315,7 +320,7 @@ internal sealed class CoatBuilder(WorkBuilder builder, SiteRoom room, RoomCourse
                 Kind = WorkKind.CleanGun,
                 Name = WorkOrder.Label(WorkKind.CleanGun),
                 Instruction = "clean gun, cups and strainers outdoors with the product's cleaner; rags and waste into closed metal cans",
-                Labour = standard is null ? [] : [new LabourTask(standard, Area.Zero, 1, 1) { Id = id }],
+                Labour = standard is null ? [] : [new LabourTask { Standard = standard, Area = Area.Zero, Units = 1, Id = id }],
                 Tools = [SprayGunTool],
                 Cautions = WorkCautions.Of(WorkKind.CleanGun, run.Layer.Product, overhead: false),
                 Source = WorkOrder.GunCleaning,

@@ -39,7 +39,7 @@ internal static class CureWait
         }
 
         return new StepLag(cured, after, stage == CureStageOf.Touch
-            ? times.TouchDry : times.WaterService, null, reason) { Clock = ClockOf(times, course.Surface!) };
+            ? times.TouchDry : times.WaterService, null, reason, ClockOf(times, course.Surface!));
     }
 
     /// <summary>Opening of a recoat window, after the last stroke, where the surface is coldest.</summary>
@@ -53,7 +53,7 @@ internal static class CureWait
         }
 
         CureTimes times = under.Layer.Product.Cure;
-        return new StepLag(CureOf(under), over.Id, times.RecoatOpens, null, reason) { Clock = ClockOf(times, course.Surface!) };
+        return new StepLag(CureOf(under), over.Id, times.RecoatOpens, null, reason, ClockOf(times, course.Surface!));
     }
 
     /// <summary>Closing of a recoat window where it is warmest; <see langword="null"/> where the temperature is held or the window never closes.</summary>
@@ -68,10 +68,8 @@ internal static class CureWait
         // What lies between the two ends of the lag counts at the fastest rate that working hours know.
         double rate = TemperatureShift.Doubling(times.RatePerTenKelvin).RateFactor(Temperature.FromKelvins(course.WarmestOfBoth), times.ReferenceTemperature);
         double left = closes.TotalSeconds - (between.TotalSeconds * rate);
-        return new StepLag(CureOf(under), over.Id, TimeSpan.Zero, CarefulTime.Down(Durations.FromSeconds(Math.Max(0, left))), Reason(under))
-        {
-            Clock = ClockOf(times, course.Warmer!),
-        };
+        return new StepLag(CureOf(under), over.Id, TimeSpan.Zero, CarefulTime.Down(Durations.FromSeconds(Math.Max(0, left))), Reason(under),
+            ClockOf(times, course.Warmer!));
     }
 
     public static StepLag Filler(string filled, string sanded, TimeSpan hard, RoomCourse course, double coldest, string reason)
@@ -83,7 +81,7 @@ internal static class CureWait
             return new StepLag(filled, sanded, CarefulTime.Up(Durations.FromSeconds(hard.TotalSeconds / rate)), null, reason);
         }
 
-        return new StepLag(filled, sanded, hard, null, reason) { Clock = new EquivalentAge(course.Surface!, doubling, FillerReference) };
+        return new StepLag(filled, sanded, hard, null, reason, new EquivalentAge(course.Surface!, doubling, FillerReference));
     }
 
     // What the lag counts: the window itself is told by the clock, see ScheduledWindow.

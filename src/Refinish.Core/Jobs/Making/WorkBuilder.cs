@@ -175,7 +175,8 @@ internal sealed class WorkBuilder(WorkList work)
             Fixtures = [.. here.Select(procedure => procedure.Fixture.Id)],
             IsInterruptible = true,
             Cautions = WorkCautions.Of(WorkKind.SetUp),
-            Labour = standard is null ? [] : [new LabourTask(standard, Area.FromSquareMeters(here.Sum(procedure => procedure.SquareMeters)), 1, 1) { Id = id }],
+            Labour = standard is null ? [] : [new LabourTask { Standard = standard,
+                Area = Area.FromSquareMeters(here.Sum(procedure => procedure.SquareMeters)), Units = 1, Id = id }],
             Source = Source.CommonPractice("protection of floor and exhaust before anything else"),
         });
     }

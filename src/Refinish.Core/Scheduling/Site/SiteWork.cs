@@ -8,7 +8,7 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// The work on one property: steps in one or more rooms, the times to keep between them, one crew, its tools and its calendar.
-/// <see cref="Solve"/> finds when each step is done: on as few days as can be, then with the end as early as can be, or the other way
+/// <see cref="Solve()"/> finds when each step is done: on as few days as can be, then with the end as early as can be, or the other way
 /// round.
 /// </summary>
 /// <remarks>
@@ -112,9 +112,20 @@ public sealed record SiteWork
     /// <summary>Time on site is paid in whole blocks of this length; zero for as long as it takes.</summary>
     internal TimeSpan PaidBlock { get; init; }
 
+    /// <summary>Finds a schedule with the usual effort.</summary>
+    /// <returns>The schedule with what was proved about it; when there is none, what contradicts what.</returns>
+    /// <exception cref="ArgumentException">Ids, lags, people or tools do not fit each other.</exception>
+    public SiteSchedule Solve() => Solve(SearchEffort.Standard);
+
+    /// <summary>Finds a schedule.</summary>
+    /// <param name="effort">How far to search.</param>
+    /// <returns>The schedule with what was proved about it; when there is none, what contradicts what.</returns>
+    /// <exception cref="ArgumentException">Ids, lags, people or tools do not fit each other, or the effort is missing.</exception>
+    public SiteSchedule Solve(SearchEffort effort) => Solve(effort, null, CancellationToken.None);
+
     /// <summary>Finds a schedule. The same work and effort give the same schedule everywhere.</summary>
-    /// <param name="effort">How far to search; <see cref="SearchEffort.Standard"/> when omitted.</param>
-    /// <param name="progress">Told the part that is done, from 0 to 1, never falling.</param>
+    /// <param name="effort">How far to search.</param>
+    /// <param name="progress">Told the part that is done, from 0 to 1, never falling; <see langword="null"/> for nobody.</param>
     /// <param name="cancellation">Stops the search.</param>
     /// <returns>The schedule with what was proved about it; when there is none, what contradicts what.</returns>
     /// <exception cref="ArgumentException">
@@ -122,8 +133,8 @@ public sealed record SiteWork
     /// that may be interrupted, a step needs more people than the crew has, a tool is listed twice.
     /// </exception>
     /// <exception cref="OperationCanceledException">The search was stopped.</exception>
-    public SiteSchedule Solve(SearchEffort? effort = null, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
-        new SiteSolver(this, effort ?? SearchEffort.Standard, progress, cancellation).Solve();
+    public SiteSchedule Solve(SearchEffort effort, IProgress<double>? progress, CancellationToken cancellation) =>
+        new SiteSolver(this, Guard.NotNull(effort), progress, cancellation).Solve();
 
     /// <summary>Finds a schedule after one of the same work was found before a few steps or lags were added to it.</summary>
     /// <param name="earlier">The schedule without them; it is kept where they fit in.</param>
