@@ -36,7 +36,10 @@ public sealed record SiteSchedule
             "branch and bound on precedence; bound proved by search");
 
     private readonly ValueList<PlannedStep> steps;
-    private readonly Cache cache = new();
+
+    // Made when asked for; the same every time, so it does not matter who makes it first.
+    private ValueList<PersonDay>? personDays;
+    private ValueList<ChainLink>? chain;
 
     internal SiteSchedule(SiteWork work, ScheduleConflict conflict, int nodes)
     {
@@ -51,7 +54,7 @@ public sealed record SiteSchedule
     {
         Work = work;
         Nodes = nodes;
-        ChainFinder chain = new(times);
+        ChainFinder finder = new(times);
         ValueList<int>[] people = times.People;
         PlannedStep[] planned = new PlannedStep[people.Length];
         for (int i = 0; i < planned.Length; i++)
@@ -63,7 +66,7 @@ public sealed record SiteSchedule
                 ? work.Calendar.Pieces(times.Model.Hours[i]!, start, times.Model.Duration[i], times.Days)
                 : new ValueList<TimeInterval>([new TimeInterval(work.Calendar.At(start), until)]);
             bool clears = step.Sprays && step.Clearing > TimeSpan.Zero;
-            planned[i] = new PlannedStep(step, pieces, clears ? work.Calendar.At(end + step.Clearing.Ticks) : until, people[i], chain, i);
+            planned[i] = new PlannedStep(step, pieces, clears ? work.Calendar.At(end + step.Clearing.Ticks) : until, people[i], finder, i);
         }
 
         steps = new ValueList<PlannedStep>(planned);
@@ -124,7 +127,7 @@ public sealed record SiteSchedule
     /// <summary>
     /// The days of each person of the crew, by date and then by number; nobody is listed on a day without work of their own.
     /// </summary>
-    public IReadOnlyList<PersonDay> PersonDays => cache.Days ??= CrewDays.Persons(steps);
+    public IReadOnlyList<PersonDay> PersonDays => personDays ??= CrewDays.Persons(steps);
 
     /// <summary>
     /// No schedule has fewer visits among those that end as early, or, for <see cref="SchedulePreference.FewestVisits"/>, by
@@ -138,7 +141,7 @@ public sealed record SiteSchedule
     /// <summary>
     /// What drives the end: from the start of the work to the step that ends last, each link driven by the one before it.
     /// </summary>
-    public IReadOnlyList<ChainLink> CriticalChain => cache.Chain ??= Chain(steps);
+    public IReadOnlyList<ChainLink> CriticalChain => chain ??= Chain(steps);
 
     /// <summary>Nodes of the search that were looked at.</summary>
     public int Nodes { get; }
@@ -290,13 +293,5 @@ public sealed record SiteSchedule
 
         chain.Reverse();
         return new ValueList<ChainLink>(chain);
-    }
-
-    // Made when asked for; the same every time, so it does not matter who makes it first.
-    private sealed class Cache
-    {
-        public ValueList<PersonDay>? Days { get; set; }
-
-        public ValueList<ChainLink>? Chain { get; set; }
     }
 }

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using Refinish.Curing;
 
 namespace Refinish.Scheduling;
@@ -80,4 +81,13 @@ public sealed record StepLag
     internal StepLag With(TimeSpan minimum, TimeSpan? maximum) => new(Before, After, minimum, maximum, Reason, Clock);
 
     internal StepLag With(EquivalentAge clock) => new(Before, After, Minimum, Maximum, Reason, clock);
+
+    internal void CheckEnds(Dictionary<string, int> steps, string name)
+    {
+        if (!steps.ContainsKey(Before) || !steps.ContainsKey(After) || Before == After)
+        {
+            throw new ArgumentException(
+                "The lag '" + Reason + "' runs from '" + Before + "' to '" + After + "'; allowed: ids of two listed steps.", name);
+        }
+    }
 }

@@ -111,12 +111,8 @@ internal static class VisitBound
         return new Place(start.Day + (int)more, rest - ((more - 1) * work));
     }
 
-    private readonly struct Place(int day, long time)
+    private readonly record struct Place(int Day, long Time)
     {
-        public int Day { get; } = day;
-
-        public long Time { get; } = time;
-
         public bool IsAfter(Place other) => Day > other.Day || (Day == other.Day && Time > other.Time);
     }
 }

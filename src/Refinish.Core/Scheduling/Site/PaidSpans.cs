@@ -110,14 +110,5 @@ internal readonly struct PaidSpans
         return count;
     }
 
-    private readonly struct Span(int person, int day, long from, long until)
-    {
-        public int Person { get; } = person;
-
-        public int Day { get; } = day;
-
-        public long From { get; } = from;
-
-        public long Until { get; } = until;
-    }
+    private readonly record struct Span(int Person, int Day, long From, long Until);
 }

@@ -75,23 +75,19 @@ public sealed record SiteWork
 
     /// <summary>Times to keep between steps, in any order; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<StepLag> Lags { get; init => field = Guard.List(value); }
-    = ValueList<StepLag>.Empty;
+    public IReadOnlyList<StepLag> Lags { get; init => field = Guard.List(value); } = ValueList<StepLag>.Empty;
 
     /// <summary>How many people the crew has, 1 to 20; 1 unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Crew { get; init => field = Guard.Count(value, 1, 20); }
-    = 1;
+    public int Crew { get; init => field = Guard.Count(value, 1, 20); } = 1;
 
     /// <summary>Tools of which there are more than one; a tool that is not listed is there once.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<SiteTool> Tools { get; init => field = Guard.List(value); }
-    = ValueList<SiteTool>.Empty;
+    public IReadOnlyList<SiteTool> Tools { get; init => field = Guard.List(value); } = ValueList<SiteTool>.Empty;
 
     /// <summary>What comes first; <see cref="SchedulePreference.FewestVisits"/> unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public SchedulePreference Prefers { get; init => field = Guard.Defined(value); }
-    = SchedulePreference.FewestVisits;
+    public SchedulePreference Prefers { get; init => field = Guard.Defined(value); } = SchedulePreference.FewestVisits;
 
     /// <summary>
     /// How much later than the end of the working day of the earliest end a schedule may end for the sake of fewer visits, 0 to 60 days; 7
@@ -106,8 +102,7 @@ public sealed record SiteWork
             Guard.Within(value, Slacks);
             field = value;
         }
-    }
-    = TimeSpan.FromDays(7);
+    } = TimeSpan.FromDays(7);
 
     /// <summary>Time on site is paid in whole blocks of this length; zero for as long as it takes.</summary>
     internal TimeSpan PaidBlock { get; init; }
