@@ -114,7 +114,7 @@ public class PricePictureTests
     [Fact]
     public void A_minimum_charge_and_the_rounding_of_the_total_are_told()
     {
-        PriceEstimate estimate = new(Book with { MinimumCharge = 250m, Taxes = [new("sales", "sales tax", Ratio.FromPercent(7.3))], CashStep = 0.05m }, Job);
+        PriceEstimate estimate = new(Book with { MinimumCharge = 250m, Taxes = [new() { Code = "sales", Name = "sales tax", Rate = Ratio.FromPercent(7.3) }], CashStep = 0.05m }, Job);
         SvgFile file = new(new PricePicture(estimate).ToSvg());
 
         // 7.3 % of 250 is 18.25; 268.25 needs no rounding to five cents, so the step is not there.

@@ -121,24 +121,8 @@ public sealed record PriceBook
 
     internal TaxRate? FindTax(string code) => Taxes.FirstOrDefault(rate => rate.Code == code);
 
-    internal ValueList<string> TaxesOn(LineCategory category, TaxExemption? exemption)
-    {
-        if (Taxes.Count == 0)
-        {
-            return ValueList<string>.Empty;
-        }
-
-        List<string> codes = [];
-        foreach (TaxRate rate in Taxes)
-        {
-            if (rate.AppliesTo(category) && exemption?.Covers(rate) != true)
-            {
-                codes.Add(rate.Code);
-            }
-        }
-
-        return new ValueList<string>(codes);
-    }
+    internal ValueList<string> TaxesOn(LineCategory category, TaxExemption? exemption) => new(
+        Taxes.Where(rate => rate.AppliesTo(category) && exemption?.Covers(rate) != true).Select(rate => rate.Code));
 
     /// <summary>The host's code of an item; that of a material without its size when there is none for the size.</summary>
     internal string? HostCodeOf(string item)

@@ -55,6 +55,10 @@ public sealed record PriceEstimate
         Lines = sold.Lines;
         Gaps = new ValueList<PriceGap>(costs.Gaps);
         Taxes = new ValueList<TaxAmount>(sold.Taxes);
+        Cautions = new ValueList<Caution>(request.Options
+            .SelectMany(order => book.Find(order.Code)?.Cautions ?? [])
+            .Concat(request.Extras.SelectMany(extra => extra.Cautions))
+            .Distinct());
     }
 
     /// <summary>The shop's rates.</summary>
@@ -110,10 +114,7 @@ public sealed record PriceEstimate
     public decimal? Payable => Known(sold.Payable);
 
     /// <summary>What can hurt with the options and extras ordered.</summary>
-    public IReadOnlyList<Caution> Cautions => new ValueList<Caution>(Request.Options
-        .SelectMany(order => Book.Find(order.Code)?.Cautions ?? [])
-        .Concat(Request.Extras.SelectMany(extra => extra.Cautions))
-        .Distinct());
+    public IReadOnlyList<Caution> Cautions { get; }
 
     /// <summary>Whether the minimum charge made the price.</summary>
     public bool MinimumChargeApplied => Subtotal > PriceAtMargin;

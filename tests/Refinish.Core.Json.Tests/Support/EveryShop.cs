@@ -62,11 +62,8 @@ internal static class EveryShop
             OverheadOfDirectCost = Ratio.FromPercent(3),
             Taxes =
             [
-                new("sales", "sales tax on goods", Ratio.FromPercent(7.25))
-                {
-                    Categories = [LineCategory.Material, LineCategory.Consumables],
-                },
-                new("local", "local tax", Ratio.FromPercent(1.5)),
+                new() { Code = "sales", Name = "sales tax on goods", Rate = Ratio.FromPercent(7.25), Categories = [LineCategory.Material, LineCategory.Consumables] },
+                new() { Code = "local", Name = "local tax", Rate = Ratio.FromPercent(1.5) },
             ],
             TaxRounding = TaxRounding.PerLine,
             CashStep = 0.05m,

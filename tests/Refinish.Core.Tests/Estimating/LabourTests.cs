@@ -211,7 +211,6 @@ public class LabourTests
         Numbers.Refuses("mode", () => _ = new ThreePoint(2, 1, 3));
         Numbers.Refuses("maximum", () => _ = new ThreePoint(1, 2, 1.5));
         Numbers.Refuses("minimum", () => _ = new ThreePoint(double.NaN, 2, 3));
-        Numbers.Refuses("factor", () => _ = new ThreePoint(1, 2, 3) * -1);
         Numbers.Refuses("PerUnit", () => _ = LabourStandards.SetUp with { PerUnit = new ThreePoint(-1, 0, 1) });
         Numbers.Refuses("difficulty", () => _ = new LabourEstimate([], 4, 1));
         Numbers.Refuses("Times", () => _ = new LabourTask { Standard = LabourStandards.SetUp, Area = Area.Zero, Units = 0, Times = 0 });

@@ -31,7 +31,7 @@ public class PriceTests
     private static readonly LabourStandard SetUpAndMask = LabourStandards.SetUp with { PerUnit = new ThreePoint(0.5, 0.75, 1.25) };
 
     // And 0.46 h for three coats of 2.6 m².
-    private static readonly LabourStandard Topcoat = LabourStandards.SprayTopcoat with { PerSquareMeter = new ThreePoint(0.12, 0.15, 0.2) * (1 / 2.6) };
+    private static readonly LabourStandard Topcoat = LabourStandards.SprayTopcoat with { PerSquareMeter = new ThreePoint(0.12 / 2.6, 0.15 / 2.6, 0.2 / 2.6) };
 
     private static EstimateRequest Job(double chips = 4, int fixtures = 1) => new()
     {

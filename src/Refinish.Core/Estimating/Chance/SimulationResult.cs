@@ -5,8 +5,9 @@ namespace Refinish.Estimating;
 
 /// <summary>What came out of a simulation: quantiles, mean, spread and the chance of anything above a value.</summary>
 /// <remarks>
-/// Quantiles are read from the sorted trials by straight lines between neighbours (Hyndman and Fan, The American Statistician 50, 1996, type 7).
-/// These are estimates from a finite number of trials; <see cref="StandardErrorOfMean"/> says how close the mean is when trials are drawn at random.
+/// Quantiles are read from the sorted trials by straight lines between neighbours (Hyndman and Fan, The American Statistician 50, 1996,
+/// type 7). These are estimates from a finite number of trials; the standard deviation over the root of their number says how close the
+/// mean is when they are drawn at random.
 /// </remarks>
 public sealed class SimulationResult
 {
@@ -31,9 +32,6 @@ public sealed class SimulationResult
 
     /// <summary>The standard deviation of the trials, with n − 1.</summary>
     public double StandardDeviation { get; }
-
-    /// <summary>Standard deviation divided by √n: what the mean is off by, one time in three or less, with random sampling; an upper guide for the other methods.</summary>
-    public double StandardErrorOfMean => StandardDeviation / Math.Sqrt(sorted.Length);
 
     /// <summary>The least trial.</summary>
     public double Minimum => sorted[0];

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Numerics;
 using UnitsNet;
 
 namespace Refinish.Estimating;
@@ -58,8 +59,8 @@ public sealed record BookReserve
 
         this.confidence = Guard.Within(confidence, Bounds.Below(0.5, 1, Measure.Percent));
         claims = AddUp(_ => 1);
-        decimal exact = Jobs.Select(job => job.CostPerClaim / currency.SmallestAmount).Where(units =>
-            units > 0).Aggregate(0m, Divisor) * currency.SmallestAmount;
+        decimal exact = (decimal)Jobs.Select(job => new BigInteger(job.CostPerClaim / currency.SmallestAmount))
+            .Aggregate(BigInteger.Zero, BigInteger.GreatestCommonDivisor) * currency.SmallestAmount;
         decimal total = Jobs.Sum(job => job.Count * job.CostPerClaim);
         IsExact = exact == 0 || total / exact <= MostCells;
         cell = exact == 0 ? currency.SmallestAmount : IsExact ? exact : currency.RoundUp(total / MostCells);
@@ -142,22 +143,13 @@ public sealed record BookReserve
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked((Jobs.GetHashCode() * 31) + confidence.GetHashCode());
 
-    private static decimal Divisor(decimal a, decimal b)
-    {
-        while (b != 0)
-        {
-            (a, b) = (b, a % b);
-        }
-
-        return a;
-    }
-
     private Num Chance(int i, Trace? t) => t is null
         ? Jobs[i].ClaimOf()
         : t.Step("chance of a claim, " + Jobs[i].Name, "p_" + Figures.Fixed(i + 1, 0), Measure.Percent, Conditional, Jobs[i].ClaimOf(t));
 
     private Num Expected(Trace? t = null) =>
-        t.Step("claims to expect", "n_c", Measure.Number, Sums, Num.Sum(Jobs.Count, (Book: this, t), static (of, i) => of.Book.Of(i, of.t)));
+        t.Step("claims to expect", "n_c", Measure.Number, Sums, Num.Sum(Jobs.Count, (Book: this, t), static (of, i) => of.Book.Of(i,
+            of.t)));
 
     private Num Mean(Trace? t = null) =>
         t.Step("mean cost", "µ", money, Sums, Num.Sum(

@@ -173,12 +173,9 @@ public sealed record MedianRankFit
         t.Step("correlation", "ρ", Measure.Number, LeastSquares, Products(t) / Num.Sqrt(SquaresX(t) * SquaresY(t)));
 
     // x = ln t and y = ln(−ln(1 − F)).
-    private Num X(int i, Trace? t) => Num.Ln(Of("t_", i, Points[i].AgeYears, Measure.Years, t));
+    private Num X(int i, Trace? t) => Num.Ln(t.Given("t_", i + 1, Points[i].AgeYears, Measure.Years));
 
-    private Num Y(int i, Trace? t) => Num.Ln(-Num.Ln(1 - Of("F_", i, Points[i].Rank, Measure.Percent, t)));
-
-    private static Num Of(string letter, int i, double value, Measure measure, Trace? t) =>
-        t is null ? value : t.Given(letter + Figures.Significant(i + 1), value, measure);
+    private Num Y(int i, Trace? t) => Num.Ln(-Num.Ln(1 - t.Given("F_", i + 1, Points[i].Rank, Measure.Percent)));
 
     private Num Sum(Func<int, Trace?, Num> first, Num firstMean, Func<int, Trace?, Num> second, Num secondMean, Trace? t) =>
         Num.Sum(Points.Select((_, i) => (first(i, t) - firstMean) * (second(i, t) - secondMean)));

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Estimating;
@@ -90,63 +91,25 @@ public sealed record MaterialNeed
     /// </summary>
     internal static List<MaterialNeed> Joined(IReadOnlyList<MaterialNeed> needs)
     {
-        List<string> items = new(needs.Count);
-        Dictionary<string, Sum> sums = new(needs.Count, StringComparer.Ordinal);
-        for (int i = 0; i < needs.Count; i++)
+        List<MaterialNeed> joined = [];
+        foreach (IGrouping<string, MaterialNeed> item in needs.GroupBy(need => need.Item, StringComparer.Ordinal))
         {
-            if (!sums.TryGetValue(needs[i].Item, out Sum? sum))
+            MaterialNeed first = item.First();
+            double? density = item.Select(need => need.density).FirstOrDefault(known => known is not null);
+            bool isAlsoByVolume = item.Any(need => need.Amount.Dimension == MaterialDimension.Volume);
+
+            // With a density masses are counted as volume, so that the order of the needs does not matter.
+            foreach (IGrouping<MaterialDimension, MaterialNeed> same in item
+                .GroupBy(need => isAlsoByVolume && (need.density ?? density) is not null && need.Amount.Dimension == MaterialDimension.Mass
+                    ? MaterialDimension.Volume : need.Amount.Dimension)
+                .OrderBy(same => same.Key))
             {
-                items.Add(needs[i].Item);
-                sums.Add(needs[i].Item, sum = new Sum(needs[i]));
+                double sum = same.Sum(need => need.Amount.As(same.Key, need.density ?? density)!.Value.Value);
+                bool isFluid = same.Key <= MaterialDimension.Mass;
+                joined.Add(new MaterialNeed(item.Key, first.Name, new MaterialAmount(same.Key, sum), isFluid ? density : null));
             }
-
-            sum.Density ??= needs[i].density;
-            sum.IsAlsoByVolume |= needs[i].Amount.Dimension == MaterialDimension.Volume;
-        }
-
-        for (int i = 0; i < needs.Count; i++)
-        {
-            sums[needs[i].Item].Add(needs[i]);
-        }
-
-        List<MaterialNeed> joined = new(items.Count);
-        foreach (string item in items)
-        {
-            sums[item].AddTo(joined);
         }
 
         return joined;
-    }
-
-    private sealed class Sum(MaterialNeed first)
-    {
-        private readonly double?[] amounts = new double?[5];
-
-        public double? Density { get; set; }
-
-        public bool IsAlsoByVolume { get; set; }
-
-        // With a density masses are counted as volume, so that the order of the needs does not matter.
-        public void Add(MaterialNeed need)
-        {
-            MaterialAmount amount = need.Amount;
-            double? known = need.density ?? Density;
-            bool turns = known is not null && IsAlsoByVolume && amount.Dimension == MaterialDimension.Mass;
-            MaterialDimension into = turns ? MaterialDimension.Volume : amount.Dimension;
-            amounts[(int)into] = (amounts[(int)into] ?? 0) + amount.As(into, known)!.Value.Value;
-        }
-
-        public void AddTo(List<MaterialNeed> joined)
-        {
-            for (int i = 0; i < amounts.Length; i++)
-            {
-                if (amounts[i] is double amount)
-                {
-                    MaterialDimension dimension = (MaterialDimension)i;
-                    bool isFluid = dimension is MaterialDimension.Volume or MaterialDimension.Mass;
-                    joined.Add(new MaterialNeed(first.Item, first.Name, new MaterialAmount(dimension, amount), isFluid ? Density : null));
-                }
-            }
-        }
     }
 }

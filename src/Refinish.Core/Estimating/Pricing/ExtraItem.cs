@@ -8,11 +8,17 @@ namespace Refinish.Estimating;
 /// seen yet.
 /// </summary>
 /// <example><code>
-/// ExtraItem plumber = new() { Id = "plumber", Category = LineCategory.Subcontract, Description = "plumber refits the waste (invented)",
-///     Quantity = 1, Unit = LineUnit.Job, Rate = 140m };
-/// ExtraItem rust = new() { Id = "hidden-rust", Category = LineCategory.Allowance,
-///     Description = "rust under the overflow, settled by the hour (invented)", Quantity = 1, Unit = LineUnit.Job, Rate = 60m,
-///         UnitPrice = 60m };
+/// ExtraItem plumber = new()
+/// {
+///     Id = "plumber", Category = LineCategory.Subcontract, Description = "plumber refits the waste (invented)",
+///     Quantity = 1, Unit = LineUnit.Job, Rate = 140m,
+/// };
+/// ExtraItem rust = new()
+/// {
+///     Id = "hidden-rust", Category = LineCategory.Allowance,
+///     Description = "rust under the overflow, settled by the hour (invented)",
+///     Quantity = 1, Unit = LineUnit.Job, Rate = 60m, UnitPrice = 60m,
+/// };
 /// </code></example>
 public sealed record ExtraItem
 {

@@ -5,10 +5,9 @@ namespace Refinish.Estimating;
 
 /// <summary>An extra that the customer can choose: slip-resistant floor, colour change, drain trim, hardware.</summary>
 /// <example><code>
-/// OptionPrice floor = new() { Code = "X-10", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 6m,
-///     Price = 75m };   // sold at 75
-/// OptionPrice trim = new() { Code = "X-30", Description = "new drain and overflow trim", Unit = LineUnit.Set,
-///     Cost = 18m };  // sold at the margin of the job
+/// // Sold at 75, and at the margin of the job.
+/// OptionPrice floor = new() { Code = "X-10", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 6m, Price = 75m };
+/// OptionPrice trim = new() { Code = "X-30", Description = "new drain and overflow trim", Unit = LineUnit.Set, Cost = 18m };
 /// </code></example>
 public sealed record OptionPrice
 {

@@ -109,15 +109,21 @@ internal sealed class CrewLabour(CrewSchedule schedule)
         int at = paid.FindIndex(one => one.Id == id && one.Worker == person);
         if (at < 0)
         {
-            paid.Add(new PaidTime { Id = id, Description = description, Time = TimeSpan.FromTicks(ticks), Wage = wage, Worker = person,
-                Fixture = operation is null
-                ? null : FixtureOf(operation), Room = operation?.Room, Operation = operation?.Id });
+            paid.Add(new PaidTime
+            {
+                Id = id,
+                Description = description,
+                Time = TimeSpan.FromTicks(ticks),
+                Wage = wage,
+                Worker = person,
+                Fixture = operation is null ? null : FixtureOf(operation),
+                Room = operation?.Room,
+                Operation = operation?.Id,
+            });
         }
         else
         {
-            paid[at] = new PaidTime { Id = id, Description = description, Time = paid[at].Time + TimeSpan.FromTicks(ticks), Wage = wage,
-                Worker = person,
-                Fixture = paid[at].Fixture, Room = paid[at].Room, Operation = paid[at].Operation };
+            paid[at] = paid[at] with { Description = description, Time = paid[at].Time + TimeSpan.FromTicks(ticks), Wage = wage };
         }
     }
 }

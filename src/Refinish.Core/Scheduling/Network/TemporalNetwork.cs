@@ -98,7 +98,8 @@ public sealed record TemporalNetwork
     /// <exception cref="InvalidOperationException">The bounds contradict each other.</exception>
     public TemporalNetwork EndingEarly(string last) =>
         Find(last).Earliest is TimeSpan earliest
-            ? new TemporalNetwork(Points, [.. Constraints, new TimeConstraint(Points[0], last, null, earliest, "everything done as early as can be")])
+            ? new TemporalNetwork(Points, [.. Constraints, new TimeConstraint(Points[0], last, null, earliest,
+                "everything done as early as can be")])
             : throw new ArgumentException("'" + last + "' has no earliest time; allowed: a point that is held back from '" + Points[0] + "'.", nameof(last));
 
     /// <summary>How each earliest and latest time follows from the point that drives it.</summary>
