@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Estimating;
@@ -11,6 +12,9 @@ namespace Refinish.Estimating;
 /// </remarks>
 public sealed class SimulationResult
 {
+    // Equal to none, so that a search ends where the first trial above a value stands.
+    private static readonly Comparer<double> Above = Comparer<double>.Create(static (trial, value) => trial > value ? 1 : -1);
+
     private readonly double[] sorted;
 
     internal SimulationResult(double[] trials, SimulationOptions options)
@@ -64,21 +68,7 @@ public sealed class SimulationResult
     public Ratio ChanceAbove(double value)
     {
         Guard.Within(value, Bounds.Between(double.MinValue, double.MaxValue, Measure.Number), nameof(value), nameof(value));
-        int low = 0;
-        int high = sorted.Length;
-        while (low < high)
-        {
-            int middle = low + ((high - low) / 2);
-            if (sorted[middle] > value)
-            {
-                high = middle;
-            }
-            else
-            {
-                low = middle + 1;
-            }
-        }
-
+        int low = ~Array.BinarySearch(sorted, value, Above);
         return Ratio.FromDecimalFractions((double)(sorted.Length - low) / sorted.Length);
     }
 
