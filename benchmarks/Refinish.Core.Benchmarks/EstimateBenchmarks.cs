@@ -29,7 +29,8 @@ public class EstimateBenchmarks
     // 24 labour lines, as a bathroom with tub, sink and tile has.
     private static readonly EstimateRequest Job = new()
     {
-        Labour = new LabourEstimate([.. LabourStandards.Generic.Select(standard => new LabourTask(standard, Area.FromSquareMeters(7), 2, 1))]),
+        Labour = new LabourEstimate([.. LabourStandards.Generic.Select(standard => new LabourTask { Standard = standard,
+            Area = Area.FromSquareMeters(7), Units = 2 })]),
         Materials = [new("topcoat", "topcoat", Volume.FromMilliliters(2490)), new("primer", "primer", Volume.FromMilliliters(927))],
         Fixtures = 3,
     };
@@ -38,7 +39,7 @@ public class EstimateBenchmarks
     {
         Quantities =
         [
-            new QuantityFactor("taped area", new TriangularDistribution(0.95, 1, 1.1)) { ScalesAreaLabour = true },
+            new QuantityFactor { Name = "taped area", Distribution = new TriangularDistribution(0.95, 1, 1.1), ScalesAreaLabour = true },
             QuantityFactor.Transfer(Ratio.FromPercent(60), new PertDistribution(0.45, 0.6, 0.7), ["topcoat", "primer"]),
         ],
         KitPrices = new TriangularDistribution(0.97, 1, 1.1),

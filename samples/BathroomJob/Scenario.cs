@@ -64,13 +64,13 @@ internal static class Scenario
     {
         Quantities =
         [
-            new QuantityFactor("taped area", new TriangularDistribution(0.95, 1, 1.1)) { ScalesAreaLabour = true },
+            new QuantityFactor { Name = "taped area", Distribution = new TriangularDistribution(0.95, 1, 1.1), ScalesAreaLabour = true },
             QuantityFactor.Transfer(
                 Ratio.FromPercent(60), new PertDistribution(0.45, 0.6, 0.7),
                 [ScenarioShop.Primer.Id, ScenarioShop.Topcoat.Id, "epoxy-primer", "acrylic-urethane-topcoat", "acrylic-urethane-clear",
                     "epoxy-reducer", "urethane-reducer"]),
         ],
-        Extras = [new UncertainInput("touching up", new TriangularDistribution(0, 0, 80))],
+        Extras = [new UncertainInput { Name = "touching up", Distribution = new TriangularDistribution(0, 0, 80) }],
     };
 
     private static ReplacementOffer Replacing(int days, params CostPart[] parts) => new()

@@ -61,7 +61,7 @@ internal static class ScenarioShop
         {
             Currency = Currency.Of("EUR"),
             Burden = Ratio.FromPercent(32),
-            Taxes = [new("sales", "sales tax", Ratio.FromPercent(20))],
+            Taxes = [new() { Code = "sales", Name = "sales tax", Rate = Ratio.FromPercent(20) }],
             Materials =
             [
                 .. Shop.Generic.Prices.Materials,

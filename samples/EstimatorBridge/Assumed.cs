@@ -53,15 +53,15 @@ internal static class Assumed
                 new("grout", Draw, 0.14m), new("laminating-resin", Draw, 0.44m),
                 new("descaler", Draw, 0.09m), new("degreaser", Draw, 0.11m), new("alcohol-wipe", Draw, 0.08m),
             ],
-            Options = [new("X-SLIP", "slip-resistant floor", LineUnit.Each, 31m, 85m), new("X-DRAIN", "new drain and overflow trim", LineUnit.Set, 42m)],
+            Options = [new() { Code = "X-SLIP", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 31m, Price = 85m },
+                new() { Code = "X-DRAIN", Description = "new drain and overflow trim", Unit = LineUnit.Set, Cost = 42m }],
             TargetMargin = new Margin(Ratio.FromPercent(38)),
             Taxes =
             [
-                new("goods", "tax on goods (invented)", Ratio.FromPercent(20))
-                {
-                    Categories = [LineCategory.Material, LineCategory.Consumables, LineCategory.Option],
-                },
-                new("work", "reduced tax on work (invented)", Ratio.FromPercent(10)) { Categories = [LineCategory.Labour] },
+                new() { Code = "goods", Name = "tax on goods (invented)", Rate = Ratio.FromPercent(20),
+                    Categories = [LineCategory.Material, LineCategory.Consumables, LineCategory.Option] },
+                new() { Code = "work", Name = "reduced tax on work (invented)", Rate = Ratio.FromPercent(10),
+                    Categories = [LineCategory.Labour] },
             ],
 
             // What the estimating program calls these items; whatever is not mapped keeps its short code.

@@ -76,12 +76,14 @@ internal static class Exhibits
                 {
                     Taxes =
                     [
-                        new("state", "state sales tax", Ratio.FromPercent(6.25)) { Categories = [LineCategory.Material, LineCategory.Consumables, LineCategory.Option] },
-                        new("city", "city tax", Ratio.FromPercent(1)),
+                        new() { Code = "state", Name = "state sales tax", Rate = Ratio.FromPercent(6.25),
+                            Categories = [LineCategory.Material, LineCategory.Consumables, LineCategory.Option] },
+                        new() { Code = "city", Name = "city tax", Rate = Ratio.FromPercent(1) },
                     ],
                 },
             },
-            Extras = [new("rust", LineCategory.Allowance, "rust under the overflow", 1, LineUnit.Job, 60m) { UnitPrice = 60m }],
+            Extras = [new() { Id = "rust", Category = LineCategory.Allowance, Description = "rust under the overflow", Quantity = 1,
+                Unit = LineUnit.Job, Rate = 60m, UnitPrice = 60m }],
             Terms = new QuoteTerms
             {
                 Number = "Q-1042",

@@ -32,7 +32,7 @@ internal static class OurShop
         {
             Currency = Currency.Of("EUR"),
             Burden = Ratio.FromPercent(32),
-            Taxes = [new("vat", "value added tax", Ratio.FromPercent(20))],
+            Taxes = [new() { Code = "vat", Name = "value added tax", Rate = Ratio.FromPercent(20) }],
         },
         AirborneFraction = Ratio.FromPercent(10),
     };

@@ -16,7 +16,8 @@ namespace Refinish.Pictures;
 /// </remarks>
 /// <example><code>
 /// PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
+/// EstimateRequest job = new() { Labour = new([new LabourTask { Standard = LabourStandards.SetUp, Units = 1 }]), Materials = [],
+///     Fixtures = 1 };
 /// string svg = new PricePicture(new PriceEstimate(book, job)).ToSvg();
 /// </code></example>
 public sealed class PricePicture : Picture

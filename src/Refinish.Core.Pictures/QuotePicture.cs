@@ -15,7 +15,8 @@ namespace Refinish.Pictures;
 /// </remarks>
 /// <example><code>
 /// PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-/// PriceEstimate price = new(book, new EstimateRequest { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 });
+/// PriceEstimate price = new(book, new EstimateRequest { Labour = new([new LabourTask { Standard = LabourStandards.SetUp, Units = 1 }]),
+///     Materials = [], Fixtures = 1 });
 /// string svg = new QuotePicture(new CustomerQuote(price, [new FixtureWeight("tub", "bathtub", 3)], QuoteTerms.None)).ToSvg();
 /// </code></example>
 public sealed class QuotePicture : Picture

@@ -24,6 +24,7 @@ public class FieldTests
         ["SystemStep"] = ["step", "name", "materials", "source", "promoter", "layer", "additive", "rate"],
         ["FixtureOption"] = ["code", "additive", "rate", "loss", "quantity", "operation", "after"],
         ["OperationChange"] = ["id", "operation", "after", "lags"],
+        ["MaterialNeed"] = ["item", "name", "volume", "amount", "density"],
     };
 
     /// <summary>Inputs that only a plan can make; a job that holds one is refused in writing.</summary>
@@ -181,7 +182,9 @@ public class FieldTests
         !ToldByOthers.Contains(type) && !typeof(IFixture).IsAssignableFrom(type);
 
     private static IEnumerable<Type> InputTypes(Type type) => Settable(type).Select(property => property.PropertyType)
-        .Concat(Makers(type).SelectMany(maker => maker.GetParameters()).Select(parameter => parameter.ParameterType));
+        .Concat(Makers(type).SelectMany(maker => maker.GetParameters())
+            .Where(parameter => !RefusedInWriting.Contains(type.Name + "." + char.ToUpperInvariant(parameter.Name![0]) + parameter.Name[1..]))
+            .Select(parameter => parameter.ParameterType));
 
     private static IEnumerable<string> Inputs(Type type) => Elsewhere.TryGetValue(type.Name, out string[]? elsewhere)
         ? elsewhere

@@ -127,7 +127,7 @@ public class IdentifierTests
 
         EquivalentAge clock = new(new TemperatureHistory(job.Start, [new(TimeSpan.FromHours(1), Temperature.FromDegreesCelsius(20))],
             true), TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(25));
-        StepLag lag = new("own", "bath-3/mask", TimeSpan.FromHours(1), null, "own") { Clock = clock };
+        StepLag lag = new("own", "bath-3/mask", TimeSpan.FromHours(1), null, "own", clock);
         Refused(job with { Changes = [OperationChange.Add(EveryFixture.Own("own"), null) with { Lags = [lag] }] }, "clock of its own");
 
         MoistAir any = new(Temperature.FromDegreesCelsius(20), Ratio.FromPercent(50));

@@ -22,8 +22,8 @@ public class QuoteJsonTests
         PriceBook book = new()
         {
             Currency = Currency.Of("USD"), LabourRate = 30m, ConsumablesPerFixture = 30m, TravelPerTrip = 40m, DisposalPerJob = 20m,
-            TargetMargin = new(Ratio.FromPercent(50)), Options = [new("slip-floor", "slip-resistant floor", LineUnit.Each, 6m, 75m)],
-            Taxes = [new("vat", "value added tax", Ratio.FromPercent(20))],
+            TargetMargin = new(Ratio.FromPercent(50)), Options = [new() { Code = "slip-floor", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 6m, Price = 75m }],
+            Taxes = [new() { Code = "vat", Name = "value added tax", Rate = Ratio.FromPercent(20) }],
         };
         QuoteTerms terms = new()
         {
@@ -37,8 +37,8 @@ public class QuoteJsonTests
         };
         EstimateRequest request = new()
         {
-            Labour = new([new LabourTask(new LabourStandard { Code = "L-1", Description = "work", Fixed = ThreePoint.Exactly(2), Source = Source.Invented("test") })]),
-            Materials = [], Fixtures = 1, Options = [new("slip-floor") { Fixture = "tub" }], Discount = terms.Discount,
+            Labour = new([new LabourTask { Standard = new LabourStandard { Code = "L-1", Description = "work", Fixed = ThreePoint.Exactly(2), Source = Source.Invented("test") } }]),
+            Materials = [], Fixtures = 1, Options = [new() { Code = "slip-floor", Fixture = "tub" }], Discount = terms.Discount,
         };
         return new CustomerQuote(new PriceEstimate(book, request), [new FixtureWeight("tub", "bathtub", 3)], terms);
     }

@@ -86,8 +86,8 @@ public class CostPictureTests
             PerSquareMeter = ThreePoint.Exactly(0) };
         PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m,
             ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-        EstimateRange range = EstimateRange.Of(new PriceEstimate(book, new() { Labour = new([new LabourTask(exact, 1)]), Materials = [],
-            Fixtures = 1 }), null, new SimulationOptions { Trials = 100 });
+        EstimateRange range = EstimateRange.Of(new PriceEstimate(book, new() { Labour = new([new LabourTask { Standard = exact, Units = 1 }]), Materials = [],
+            Fixtures = 1 }), EstimateUncertainty.HoursOnly, new SimulationOptions { Trials = 100 });
         SvgFile file = new(new CostPicture(range).ToSvg());
         Assert.Contains("Nothing about the cost is uncertain: every trial came to 100.", file.AllWords, StringComparison.Ordinal);
     }

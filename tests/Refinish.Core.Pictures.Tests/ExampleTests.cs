@@ -38,7 +38,8 @@ public class ExampleTests
     public void Price()
     {
         PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-        EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
+        EstimateRequest job = new() { Labour = new([new LabourTask { Standard = LabourStandards.SetUp, Units = 1 }]), Materials = [],
+            Fixtures = 1 };
         string svg = new PricePicture(new PriceEstimate(book, job)).ToSvg();
         Assert.Contains("153.51", svg, StringComparison.Ordinal);
     }
@@ -56,7 +57,8 @@ public class ExampleTests
     public void Quote()
     {
         PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-        PriceEstimate price = new(book, new EstimateRequest { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 });
+        PriceEstimate price = new(book, new EstimateRequest { Labour = new([new LabourTask { Standard = LabourStandards.SetUp, Units = 1 }]),
+            Materials = [], Fixtures = 1 });
         string svg = new QuotePicture(new CustomerQuote(price, [new FixtureWeight("tub", "bathtub", 3)], QuoteTerms.None)).ToSvg();
         Assert.Contains("153.51 USD", svg, StringComparison.Ordinal);
     }
@@ -65,7 +67,8 @@ public class ExampleTests
     public void Cost()
     {
         PriceBook book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m, ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
-        EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [], Fixtures = 1 };
+        EstimateRequest job = new() { Labour = new([new LabourTask { Standard = LabourStandards.SetUp, Units = 1 }]), Materials = [],
+            Fixtures = 1 };
         string svg = new CostPicture(EstimateRange.Of(new PriceEstimate(book, job))).ToSvg();
         Assert.Contains("P90", svg, StringComparison.Ordinal);
     }

@@ -14,7 +14,7 @@ public class PricePictureTests
     private static readonly PriceBook Book = new() { Currency = Currency.Of("USD"), LabourRate = 30m, TravelPerTrip = 25m, DisposalPerJob = 10m,
         ConsumablesPerFixture = 35m, TargetMargin = new(Ratio.FromPercent(45)) };
 
-    private static readonly EstimateRequest Job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, 1)]), Materials = [],
+    private static readonly EstimateRequest Job = new() { Labour = new([new LabourTask { Standard = LabourStandards.SetUp, Units = 1 }]), Materials = [],
         Fixtures = 1 };
 
     // Bars in the order of their rows: where each begins and ends, in money, by the two outermost tick labels.
@@ -114,7 +114,7 @@ public class PricePictureTests
     [Fact]
     public void A_minimum_charge_and_the_rounding_of_the_total_are_told()
     {
-        PriceEstimate estimate = new(Book with { MinimumCharge = 250m, Taxes = [new("sales", "sales tax", Ratio.FromPercent(7.3))], CashStep = 0.05m }, Job);
+        PriceEstimate estimate = new(Book with { MinimumCharge = 250m, Taxes = [new() { Code = "sales", Name = "sales tax", Rate = Ratio.FromPercent(7.3) }], CashStep = 0.05m }, Job);
         SvgFile file = new(new PricePicture(estimate).ToSvg());
 
         // 7.3 % of 250 is 18.25; 268.25 needs no rounding to five cents, so the step is not there.
@@ -126,7 +126,7 @@ public class PricePictureTests
     [Fact]
     public void What_the_coins_take_or_give_stands_after_the_total()
     {
-        TaxRate sales = new("sales", "sales tax", Ratio.FromPercent(7.31));
+        TaxRate sales = new() { Code = "sales", Name = "sales tax", Rate = Ratio.FromPercent(7.31) };
         PriceEstimate estimate = new(Book with { MinimumCharge = 250m, Taxes = [sales], CashStep = 0.05m }, Job);
         SvgFile file = new(new PricePicture(estimate).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
 
@@ -140,7 +140,7 @@ public class PricePictureTests
     [Fact]
     public void Other_trades_and_extras_at_a_fixed_price_are_costs_of_their_own_kind()
     {
-        ExtraItem plumber = new("plumber", LineCategory.Subcontract, "plumber (invented)", 2, LineUnit.Hour, 40m) { UnitPrice = 60m };
+        ExtraItem plumber = new() { Id = "plumber", Category = LineCategory.Subcontract, Description = "plumber (invented)", Quantity = 2, Unit = LineUnit.Hour, Rate = 40m, UnitPrice = 60m };
         PriceEstimate estimate = new(Book, Job with { Extras = [plumber] });
         SvgFile file = new(new PricePicture(estimate).ToSvg(new PictureStyle { Theme = PictureTheme.Light }));
 

@@ -15,8 +15,8 @@ public class QuotePictureTests
     private static readonly PriceBook Book = new()
     {
         Currency = Currency.Of("USD"), LabourRate = 30m, ConsumablesPerFixture = 30m, TravelPerTrip = 40m, DisposalPerJob = 20m,
-        TargetMargin = new(Ratio.FromPercent(50)), Options = [new("slip-floor", "slip-resistant floor", LineUnit.Each, 6m, 75m)],
-        Taxes = [new("vat", "value added tax", Ratio.FromPercent(20))],
+        TargetMargin = new(Ratio.FromPercent(50)), Options = [new() { Code = "slip-floor", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 6m, Price = 75m }],
+        Taxes = [new() { Code = "vat", Name = "value added tax", Rate = Ratio.FromPercent(20) }],
     };
 
     private static readonly QuoteTerms Terms = new()
@@ -27,8 +27,8 @@ public class QuotePictureTests
 
     private static readonly EstimateRequest Request = new()
     {
-        Labour = new([new LabourTask(new LabourStandard { Code = "L-1", Description = "work", Fixed = ThreePoint.Exactly(2), Source = Source.Invented("test") })]),
-        Materials = [], Fixtures = 1, Options = [new("slip-floor") { Fixture = "tub" }], Discount = Terms.Discount,
+        Labour = new([new LabourTask { Standard = new LabourStandard { Code = "L-1", Description = "work", Fixed = ThreePoint.Exactly(2), Source = Source.Invented("test") } }]),
+        Materials = [], Fixtures = 1, Options = [new() { Code = "slip-floor", Fixture = "tub" }], Discount = Terms.Discount,
     };
 
     private static CustomerQuote Quote(QuoteTerms terms) => new(new PriceEstimate(Book, Request), [new FixtureWeight("tub", "bathtub", 3)], terms);
@@ -84,8 +84,8 @@ public class QuotePictureTests
         const string Long = "bathtub of the guests on the second floor, enamelled, with the broad rim that was mended a second time";
         EstimateRequest request = Request with
         {
-            Options = [new("slip-floor", 2) { Fixture = "tub" }],
-            Extras = [new ExtraItem("skip", LineCategory.Allowance, "clearing away what stood in the room", 1, LineUnit.Job, 20m) { UnitPrice = 40m }],
+            Options = [new() { Code = "slip-floor", Quantity = 2, Fixture = "tub" }],
+            Extras = [new ExtraItem { Id = "skip", Category = LineCategory.Allowance, Description = "clearing away what stood in the room", Quantity = 1, Unit = LineUnit.Job, Rate = 20m, UnitPrice = 40m }],
         };
         QuoteTerms terms = Terms with { Number = "Q-7", Revision = "3", Issued = new DateTimeOffset(2027, 2, 15, 9, 0, 0, TimeSpan.Zero), ValidFor = 30 };
         CustomerQuote quote = new(new PriceEstimate(Book, request), [new FixtureWeight("tub", Long, 3)], terms);

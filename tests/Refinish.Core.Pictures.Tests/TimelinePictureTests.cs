@@ -93,7 +93,7 @@ public class TimelinePictureTests
             Temperature.FromDegreesCelsius(25));
         SvgFile file = Drawn(
             Work(Step("coat", 1), Step("next", 1)) with { Lags = [new StepLag("coat", "next", TimeSpan.FromHours(1), null,
-                "dry") { Clock = clock }] });
+                "dry", clock)] });
         Assert.Equal(11, Hours(file)(file.Rectangles(Paint.GreenTint).First(bar => bar.Width != 24).X), 0.03);
         Assert.Contains("dry: at least 1 h counted at 25 °C, from 11:00", file.AllWords, StringComparison.Ordinal);
     }

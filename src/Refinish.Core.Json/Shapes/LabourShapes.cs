@@ -57,7 +57,7 @@ internal static class LabourShapes
             : units is null && standard.PerUnit.Maximum > 0
                 ? throw new ArgumentException(
                     "units is missing: the labour standard " + standard.Code + " has hours by " + standard.Unit + ".", nameof(units))
-                : new LabourTask(standard, area ?? Area.Zero, units ?? 0, times);
+                : new LabourTask { Standard = standard, Area = area ?? Area.Zero, Units = units ?? 0, Times = times };
 
     public static ObjectShape<ThreePoint> Hours(string name, params string[] units) => new Fields<ThreePoint>(name)
         .With("minimum", Scalars.Number, hours => hours.Minimum, out Slot<double> minimum)

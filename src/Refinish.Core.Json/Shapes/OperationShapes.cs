@@ -18,11 +18,11 @@ internal static class OperationShapes
         .WithOr("volume", Quantities.Liquid.OrNull(), need => need.Amount.Volume, null, out Slot<Volume?> volume)
         .WithOr("amount", Quantities.Material.OrNull(), need => need.Amount.Volume is null ? (MaterialAmount?)need.Amount : null, null,
             out Slot<MaterialAmount?> amount)
-        .Maybe("density", Quantities.Density, need => need.Density, (need, density) => need with { Density = density })
+        .WithOr("density", Quantities.Density.OrNull(), need => need.Density, null, out Slot<Density?> density)
         .Making(v => (volume(v), amount(v)) switch
         {
-            (Volume liquid, null) => new MaterialNeed(item(v), name(v), liquid),
-            (null, MaterialAmount other) => new MaterialNeed(item(v), name(v), other),
+            (Volume liquid, null) => new MaterialNeed(item(v), name(v), liquid, density(v)),
+            (null, MaterialAmount other) => new MaterialNeed(item(v), name(v), other, density(v)),
             _ => throw new ArgumentException("A need has either a volume or an amount of another kind.", nameof(amount)),
         });
 

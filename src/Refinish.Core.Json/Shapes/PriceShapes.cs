@@ -32,7 +32,7 @@ internal static class PriceShapes
         .WithOr("price", Scalars.Money.OrNull(), option => option.Price, null, out Slot<decimal?> price)
         .Optional("cautions", CommonShapes.List(CommonShapes.Caution), option => option.Cautions,
             (option, cautions) => option with { Cautions = cautions })
-        .Making(v => new OptionPrice(code(v), description(v), unit(v), cost(v), price(v)));
+        .Making(v => new OptionPrice { Code = code(v), Description = description(v), Unit = unit(v), Cost = cost(v), Price = price(v) });
 
     public static ObjectShape<PriceBook> Book { get; } = new Fields<PriceBook>("priceBook")
         .With("currency", CurrencyShape.Only, book => book.Currency, out Slot<Currency> currency)

@@ -28,8 +28,8 @@ internal static class ScheduleResults
 
     private static readonly FieldsShape<LabourTask> Task = new Fields<LabourTask>("labourHours")
         .Show("standard", Scalars.Text, task => task.Standard.Code)
-        .Show("area", Results.Area, task => task.Area.SquareMeters)
-        .Show("units", Results.Number, task => task.Units)
+        .Show("area", Results.Area, task => task.Area?.SquareMeters ?? 0)
+        .Show("units", Results.Number, task => task.Units ?? 0)
         .Show("times", Scalars.Count, task => task.Times)
         .Show("hours", Results.Hours, task => task.Hours.Mean * 3600)
         .AsResults();

@@ -15,13 +15,13 @@ internal static class TaxShapes
         .With("rate", Quantities.Percent, rate => rate.Rate, out Slot<Ratio> share)
         .MaybeOf("categories", CommonShapes.List(Category), rate => rate.Categories, (rate, categories) =>
             rate with { Categories = categories })
-        .Making(v => new TaxRate(code(v), name(v), share(v)));
+        .Making(v => new TaxRate { Code = code(v), Name = name(v), Rate = share(v) });
 
     public static ObjectShape<TaxExemption> Exemption { get; } = new Fields<TaxExemption>("taxExemption")
         .With("reason", Scalars.Text, exemption => exemption.Reason, out Slot<string> reason)
         .MaybeOf("codes", CommonShapes.List(Scalars.Text), exemption => exemption.Codes, (exemption, codes) =>
             exemption with { Codes = codes })
-        .Making(v => new TaxExemption(reason(v)));
+        .Making(v => new TaxExemption { Reason = reason(v) });
 
     public static ObjectShape<HostCode> HostCode { get; } = new Fields<HostCode>("hostCode")
         .With("item", Scalars.Text, code => code.Item, out Slot<string> item)
@@ -40,5 +40,6 @@ internal static class TaxShapes
         .MaybeOf("room", Scalars.Text, extra => extra.Room, (extra, room) => extra with { Room = room })
         .Optional("cautions", CommonShapes.List(CommonShapes.Caution), extra => extra.Cautions, (extra, cautions) =>
             extra with { Cautions = cautions })
-        .Making(v => new ExtraItem(id(v), category(v), description(v), quantity(v), unit(v), rate(v)));
+        .Making(v => new ExtraItem { Id = id(v), Category = category(v), Description = description(v), Quantity = quantity(v),
+            Unit = unit(v), Rate = rate(v) });
 }

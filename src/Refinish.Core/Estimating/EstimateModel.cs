@@ -34,15 +34,19 @@ internal sealed class EstimateModel
         PriceBook book = estimate.Book;
         tasks = request.Labour.Lines.Count;
         factors = [.. doubts.Quantities];
-        Inputs =
+        Inputs = new ValueList<UncertainInput>(
         [
-            .. request.Labour.Lines.Select((line, i) => new UncertainInput(
-                line.Code + " " + line.Description, line.HourRange.As(doubts.Hours), EstimateRange.LabourGroup)),
-            .. factors.Select(factor => new UncertainInput(factor.Name, factor.Distribution)),
-            new UncertainInput("kit prices", doubts.KitPrices),
-            new UncertainInput("labour rate", doubts.LabourRate),
+            .. request.Labour.Lines.Select(line => new UncertainInput
+            {
+                Name = line.Code + " " + line.Description,
+                Distribution = line.HourRange.As(doubts.Hours),
+                Group = "labour",
+            }),
+            .. factors.Select(factor => new UncertainInput { Name = factor.Name, Distribution = factor.Distribution }),
+            new UncertainInput { Name = "kit prices", Distribution = doubts.KitPrices },
+            new UncertainInput { Name = "labour rate", Distribution = doubts.LabourRate },
             .. doubts.Extras,
-        ];
+        ]);
         areaShares = [.. request.Labour.Lines.Select(line => line.Task.AreaShare)];
         rates = [.. request.Labour.Lines.Select(line => Rate(book, line.Task.Wage))];
         paidHours = request.PaidTime.Where(paid => !paid.IsPremium).Sum(paid => paid.Hours);

@@ -26,14 +26,13 @@ namespace Refinish.Estimating;
 ///     ConsumablesPerFixture = 35m,
 ///     TargetMargin = new(Ratio.FromPercent(45)),
 /// };
-/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.SetUp, units: 1)]), Materials = [], Fixtures = 1 };
+/// EstimateRequest job = new() { Labour = new([new LabourTask { Standard = LabourStandards.SetUp, Units = 1 }]), Materials = [],
+///     Fixtures = 1 };
 /// EstimateRange range = EstimateRange.Of(new PriceEstimate(book, job));
 /// decimal careful = range.PriceForChanceOfProfit(Ratio.FromPercent(90));
 /// </code></example>
 public sealed class EstimateRange
 {
-    internal const string LabourGroup = "labour";
-
     private readonly EstimateModel model;
 
     private EstimateRange(PriceEstimate estimate, EstimateUncertainty doubts, EstimateModel model, double[] cost, double[] hours, SimulationOptions options)
@@ -58,7 +57,7 @@ public sealed class EstimateRange
     public SimulationResult Hours { get; }
 
     /// <summary>Every uncertain input with its distribution, in the order in which it is drawn.</summary>
-    public IReadOnlyList<UncertainInput> Inputs => new ValueList<UncertainInput>(model.Inputs);
+    public IReadOnlyList<UncertainInput> Inputs => model.Inputs;
 
     /// <summary>Which variance stands behind the spread of the hours, in words.</summary>
     public string HourVariance => Uncertainty.Hours switch
@@ -75,32 +74,58 @@ public sealed class EstimateRange
     /// <summary>The chance that the cost is more than the net price of the estimate.</summary>
     public Ratio ChanceOfLoss => ChanceOfLossAt(Estimate.Net ?? 0);
 
+    /// <summary>Runs the trials with uncertain hours and the usual options.</summary>
+    /// <param name="estimate">A complete estimate.</param>
+    /// <returns>What came out.</returns>
+    /// <exception cref="ArgumentException"><paramref name="estimate"/> is missing, or has gaps,
+    ///     so that there is no cost to vary.</exception>
+    public static EstimateRange Of(PriceEstimate estimate) => Of(estimate, EstimateUncertainty.HoursOnly);
+
+    /// <summary>Runs the trials with the usual options.</summary>
+    /// <param name="estimate">A complete estimate.</param>
+    /// <param name="uncertainty">What is uncertain.</param>
+    /// <returns>What came out.</returns>
+    /// <exception cref="ArgumentException">An argument is missing, or the estimate has gaps, so that there is no cost to vary.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A factor drives a material need beyond what can be bought.</exception>
+    public static EstimateRange Of(PriceEstimate estimate, EstimateUncertainty uncertainty) =>
+        Of(estimate, uncertainty, new SimulationOptions());
+
     /// <summary>Runs the trials.</summary>
     /// <param name="estimate">A complete estimate.</param>
-    /// <param name="uncertainty">What is uncertain; the hours when omitted.</param>
-    /// <param name="options">How the trials are run; the defaults when omitted.</param>
-    /// <param name="progress">Told the share that is done, rising from 0 to 1.</param>
+    /// <param name="uncertainty">What is uncertain.</param>
+    /// <param name="options">How the trials are run.</param>
+    /// <returns>What came out.</returns>
+    /// <exception cref="ArgumentException">An argument is missing, or the estimate has gaps, so that there is no cost to vary.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A factor drives a material need beyond what can be bought.</exception>
+    public static EstimateRange Of(PriceEstimate estimate, EstimateUncertainty uncertainty, SimulationOptions options) =>
+        Of(estimate, uncertainty, options, null, CancellationToken.None);
+
+    /// <summary>Runs the trials.</summary>
+    /// <param name="estimate">A complete estimate.</param>
+    /// <param name="uncertainty">What is uncertain.</param>
+    /// <param name="options">How the trials are run.</param>
+    /// <param name="progress">Told the share that is done, rising from 0 to 1; <see langword="null"/> for nobody.</param>
     /// <param name="cancellation">Stops the run.</param>
     /// <returns>What came out.</returns>
     /// <exception cref="ArgumentException"><paramref name="estimate"/> has gaps, so that there is no cost to vary.</exception>
-    /// <exception cref="ArgumentNullException"><paramref name="estimate"/> is missing.</exception>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A factor drives a material need beyond what can be bought.</exception>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
     public static EstimateRange Of(
         PriceEstimate estimate,
-        EstimateUncertainty? uncertainty = null,
-        SimulationOptions? options = null,
-        IProgress<double>? progress = null,
-        CancellationToken cancellation = default)
+        EstimateUncertainty uncertainty,
+        SimulationOptions options,
+        IProgress<double>? progress,
+        CancellationToken cancellation)
     {
         Guard.NotNull(estimate);
+        Guard.NotNull(uncertainty);
+        Guard.NotNull(options);
         if (!estimate.IsComplete)
         {
             throw new ArgumentException("The estimate has gaps and no cost: " + string.Join("; ", estimate.Gaps.Select(gap => gap.ToString())) + ".", nameof(estimate));
         }
 
-        uncertainty ??= EstimateUncertainty.HoursOnly;
-        options ??= new SimulationOptions();
         EstimateModel model = new(estimate, uncertainty);
         double[][] results = new SimulationEngine(model.Inputs, options).Run(
             2,

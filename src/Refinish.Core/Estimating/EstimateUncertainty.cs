@@ -8,7 +8,8 @@ namespace Refinish.Estimating;
 /// EstimateUncertainty doubts = new()
 /// {
 ///     Hours = ThreePointReading.LognormalBetaPert,
-///     Quantities = [new QuantityFactor("taped area", new TriangularDistribution(0.95, 1, 1.1)) { ScalesAreaLabour = true }],
+///     Quantities = [new QuantityFactor { Name = "taped area", Distribution = new TriangularDistribution(0.95, 1, 1.1),
+///         ScalesAreaLabour = true }],
 ///     KitPrices = new UniformDistribution(0.98, 1.08),
 /// };
 /// </code></example>

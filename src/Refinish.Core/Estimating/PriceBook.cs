@@ -121,46 +121,13 @@ public sealed record PriceBook
 
     internal TaxRate? FindTax(string code) => Taxes.FirstOrDefault(rate => rate.Code == code);
 
-    internal ValueList<string> TaxesOn(LineCategory category, TaxExemption? exemption)
-    {
-        if (Taxes.Count == 0)
-        {
-            return ValueList<string>.Empty;
-        }
-
-        List<string> codes = [];
-        foreach (TaxRate rate in Taxes)
-        {
-            if (rate.AppliesTo(category) && exemption?.Covers(rate) != true)
-            {
-                codes.Add(rate.Code);
-            }
-        }
-
-        return new ValueList<string>(codes);
-    }
+    internal ValueList<string> TaxesOn(LineCategory category, TaxExemption? exemption) => new(
+        Taxes.Where(rate => rate.AppliesTo(category) && exemption?.Covers(rate) != true).Select(rate => rate.Code));
 
     /// <summary>The host's code of an item; that of a material without its size when there is none for the size.</summary>
-    internal string? HostCodeOf(string item)
-    {
-        string? code = null;
-        for (int i = 0; i < HostCodes.Count; i++)
-        {
-            if (HostCodes[i].Item == item)
-            {
-                return HostCodes[i].Code;
-            }
-
-            if (item.StartsWith("material/", StringComparison.Ordinal) && item.Length > HostCodes[i].Item.Length
-                && item[HostCodes[i].Item.Length] == '/' && item.StartsWith(HostCodes[i].Item, StringComparison.Ordinal)
-                    && HostCodes[i].Item.Length > "material/".Length)
-            {
-                code = HostCodes[i].Code;
-            }
-        }
-
-        return code;
-    }
+    internal string? HostCodeOf(string item) => HostCodes.FirstOrDefault(code => code.Item == item)?.Code
+        ?? HostCodes.LastOrDefault(code => code.Item.StartsWith("material/", StringComparison.Ordinal)
+            && item.StartsWith(code.Item + "/", StringComparison.Ordinal))?.Code;
 
     /// <summary>The currency and the number of prices.</summary>
     /// <returns>One line of text.</returns>

@@ -28,7 +28,8 @@ namespace Refinish.Estimating;
 ///     ConsumablesPerFixture = 35m,
 ///     TargetMargin = new(Ratio.FromPercent(45)),
 /// };
-/// EstimateRequest job = new() { Labour = new([new LabourTask(LabourStandards.Clear, units: 1)]), Materials = [], Fixtures = 1 };
+/// EstimateRequest job = new() { Labour = new([new LabourTask { Standard = LabourStandards.Clear, Units = 1 }]), Materials = [],
+///     Fixtures = 1 };
 /// PriceEstimate estimate = new(book, job);
 /// decimal? cost = estimate.Cost;     // 79.93 = 0.331 h × 30.00 + 35 + 25 + 10
 /// decimal? price = estimate.Total;   // 145.33 = 79.93 / 0.55
@@ -55,6 +56,10 @@ public sealed record PriceEstimate
         Lines = sold.Lines;
         Gaps = new ValueList<PriceGap>(costs.Gaps);
         Taxes = new ValueList<TaxAmount>(sold.Taxes);
+        Cautions = new ValueList<Caution>(request.Options
+            .SelectMany(order => book.Find(order.Code)?.Cautions ?? [])
+            .Concat(request.Extras.SelectMany(extra => extra.Cautions))
+            .Distinct());
     }
 
     /// <summary>The shop's rates.</summary>
@@ -110,10 +115,7 @@ public sealed record PriceEstimate
     public decimal? Payable => Known(sold.Payable);
 
     /// <summary>What can hurt with the options and extras ordered.</summary>
-    public IReadOnlyList<Caution> Cautions => new ValueList<Caution>(Request.Options
-        .SelectMany(order => Book.Find(order.Code)?.Cautions ?? [])
-        .Concat(Request.Extras.SelectMany(extra => extra.Cautions))
-        .Distinct());
+    public IReadOnlyList<Caution> Cautions { get; }
 
     /// <summary>Whether the minimum charge made the price.</summary>
     public bool MinimumChargeApplied => Subtotal > PriceAtMargin;

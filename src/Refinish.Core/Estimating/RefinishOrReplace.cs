@@ -38,6 +38,18 @@ public sealed record RefinishOrReplace
     private readonly double rate;
     private readonly Measure money;
 
+    /// <summary>Compares two options of a fixture that is not missed meanwhile.</summary>
+    /// <param name="refinish">Refinishing.</param>
+    /// <param name="replace">Replacing.</param>
+    /// <param name="discountRate">Interest per year, 0 to 100 %.</param>
+    /// <param name="currency">The currency.</param>
+    /// <exception cref="ArgumentNullException">An option or the currency is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public RefinishOrReplace(RenewalOption refinish, RenewalOption replace, Ratio discountRate, Currency currency)
+        : this(refinish, replace, discountRate, currency, 0)
+    {
+    }
+
     /// <summary>Compares two options.</summary>
     /// <param name="refinish">Refinishing.</param>
     /// <param name="replace">Replacing.</param>
@@ -47,7 +59,7 @@ public sealed record RefinishOrReplace
     /// <exception cref="ArgumentNullException">An option or the currency is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public RefinishOrReplace(RenewalOption refinish, RenewalOption replace, Ratio discountRate, Currency currency,
-        decimal costPerDayOutOfUse = 0)
+        decimal costPerDayOutOfUse)
     {
         Refinish = Guard.NotNull(refinish);
         Replace = Guard.NotNull(replace);

@@ -33,10 +33,8 @@ public sealed record RenewalOption
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
     public decimal YearlyCost { get; init => field = Money.Amount(value, nameof(YearlyCost)); }
 
-    /// <summary>Sum of the parts.</summary>
-    public decimal PartsTotal => Parts.Sum(part => part.Amount);
-
     /// <summary>Name, cost and life.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Name + ": " + Figures.Fixed((double)PartsTotal, 2) + " for " + Measure.Years.Format(LifeYears);
+    public override string ToString() =>
+        Name + ": " + Figures.Fixed((double)Parts.Sum(part => part.Amount), 2) + " for " + Measure.Years.Format(LifeYears);
 }

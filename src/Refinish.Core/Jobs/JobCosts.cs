@@ -54,7 +54,7 @@ public sealed class JobCosts
             Fixtures = schedule.Work.Procedures.Count,
             Trips = schedule.Trips,
             Options = [.. schedule.Work.Procedures.SelectMany(procedure => procedure.Fixture.Options.Select(option =>
-                new OptionOrder(option.Code, option.Quantity) { Fixture = procedure.Fixture.Id }))],
+                new OptionOrder { Code = option.Code, Quantity = option.Quantity, Fixture = procedure.Fixture.Id }))],
             Extras = Guard.List(extras),
             WarrantyReserve = ReserveForAll,
             Discount = terms.Discount,

@@ -76,7 +76,7 @@ public sealed record Operation
     /// a clock time and no standard is paid for that time. Labour of an operation with no people is objected to.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<LabourTask> Labour { get; init => field = Guard.List(value); } = ValueList<LabourTask>.Empty;
+    public IReadOnlyList<LabourTask> Labour { get; init => field = LabourTask.Whole(value, nameof(Labour)); } = ValueList<LabourTask>.Empty;
 
     /// <summary>
     /// Identifier of the operation beside which it runs from start to end, as standing by does; <see langword="null"/> for one of its own.

@@ -211,7 +211,7 @@ public sealed class Procedure
             foreach (PlannedCoat coat in Coats)
             {
                 hours += LabourStandards.For(coat.Kind, Shop.Labour) is LabourStandard standard
-                    ? new LabourTask(standard, CoatedArea, 1, 1).Hours.Mean : 0;
+                    ? new LabourTask { Standard = standard, Area = CoatedArea, Units = 1 }.Hours.Mean : 0;
                 hours += coat.Layer.Product.Operations.Sum(operation => operation.People * operation.TimeFor(CoatedArea).TotalHours);
             }
 

@@ -71,20 +71,11 @@ internal static class CrewRoster
         chosen.Sort();
         foreach (int person in chosen)
         {
-            crew[person] = new Person(step.Room, openings.DayOf(Math.Max(start, end - 1), 1), Math.Max(crew[person].Until, end));
+            crew[person] = new Person(true, step.Room, openings.DayOf(Math.Max(start, end - 1), 1), Math.Max(crew[person].Until, end));
         }
 
         return new ValueList<int>(chosen);
     }
 
-    private readonly struct Person(string? room, int day, long until)
-    {
-        public bool IsKnown { get; } = true;
-
-        public string? Room { get; } = room;
-
-        public int Day { get; } = day;
-
-        public long Until { get; } = until;
-    }
+    private readonly record struct Person(bool IsKnown, string? Room, int Day, long Until);
 }

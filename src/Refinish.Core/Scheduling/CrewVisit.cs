@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 
 namespace Refinish.Scheduling;
@@ -11,6 +10,8 @@ public sealed record CrewVisit
     internal CrewVisit(IEnumerable<CrewTurn> turns)
     {
         Turns = new ValueList<CrewTurn>(turns);
+        Leaves = Turns.Max(turn => turn.Piece.End);
+        Worked = TimeSpan.FromTicks(Turns.Sum(turn => turn.Piece.Length.Ticks * turn.Step.People));
     }
 
     /// <summary>What is done, by start.</summary>
@@ -20,13 +21,12 @@ public sealed record CrewVisit
     public DateTimeOffset Arrives => Turns[0].Piece.Start;
 
     /// <summary>When the last turn ends.</summary>
-    public DateTimeOffset Leaves => Turns.Max(turn => turn.Piece.End);
+    public DateTimeOffset Leaves { get; }
 
     /// <summary>Working time of all people together.</summary>
-    public TimeSpan Worked => TimeSpan.FromTicks(Turns.Sum(turn => (turn.Piece.End - turn.Piece.Start).Ticks * turn.Step.People));
+    public TimeSpan Worked { get; }
 
     /// <summary>The day and its hours.</summary>
     /// <returns>Text such as <c>2027-03-01 08:00 to 15:30, 6 h worked</c>.</returns>
-    public override string ToString() =>
-        CarefulTime.Up(Arrives).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to " + CarefulTime.Up(Leaves).ToString("HH:mm", CultureInfo.InvariantCulture) + ", " + TimeConstraint.Hours(Worked) + " worked";
+    public override string ToString() => TimeInterval.Stay(Arrives, Leaves, Worked);
 }

@@ -1,6 +1,6 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
+using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -12,16 +12,8 @@ public sealed record PersonDay
         Person = person;
         Date = date;
         Turns = turns;
-        Arrives = turns[0].Piece.Start;
-        Leaves = turns[0].Piece.End;
-        long worked = 0;
-        for (int i = 0; i < turns.Count; i++)
-        {
-            Leaves = turns[i].Piece.End > Leaves ? turns[i].Piece.End : Leaves;
-            worked += turns[i].Piece.Length.Ticks;
-        }
-
-        Worked = TimeSpan.FromTicks(worked);
+        Leaves = turns.Max(turn => turn.Piece.End);
+        Worked = TimeSpan.FromTicks(turns.Sum(turn => turn.Piece.Length.Ticks));
     }
 
     /// <summary>Number of the person within the crew, from 0.</summary>
@@ -31,7 +23,7 @@ public sealed record PersonDay
     public DateTime Date { get; }
 
     /// <summary>When their first turn starts.</summary>
-    public DateTimeOffset Arrives { get; }
+    public DateTimeOffset Arrives => Turns[0].Piece.Start;
 
     /// <summary>When their last turn ends.</summary>
     public DateTimeOffset Leaves { get; }
@@ -45,6 +37,5 @@ public sealed record PersonDay
     /// <summary>The person, the day and its hours.</summary>
     /// <returns>Text such as <c>person 1: 2027-03-01 08:00 to 15:30, 6 h worked</c>.</returns>
     public override string ToString() =>
-        "person " + Figures.Fixed(Person + 1, 0) + ": " + CarefulTime.Up(Arrives).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)
-        + " to " + CarefulTime.Up(Leaves).ToString("HH:mm", CultureInfo.InvariantCulture) + ", " + TimeConstraint.Hours(Worked) + " worked";
+        "person " + Figures.Fixed(Person + 1, 0) + ": " + TimeInterval.Stay(Arrives, Leaves, Worked);
 }

@@ -1,14 +1,11 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 
 namespace Refinish.Scheduling;
 
 /// <summary>A step of a <see cref="SiteSchedule"/> with its clock times, who does it, and what let it start no sooner.</summary>
 public sealed record PlannedStep
 {
-    private readonly ValueList<TimeInterval> pieces;
-    private readonly ValueList<int> people;
     private readonly ChainFinder chain;
     private readonly int index;
 
@@ -16,9 +13,9 @@ public sealed record PlannedStep
         ChainFinder chain, int index)
     {
         Step = step;
-        this.pieces = pieces;
+        Pieces = pieces;
         RoomClear = roomClear;
-        this.people = people;
+        People = people;
         this.chain = chain;
         this.index = index;
     }
@@ -27,13 +24,13 @@ public sealed record PlannedStep
     public SiteStep Step { get; }
 
     /// <summary>When it starts, by the clock of the site.</summary>
-    public DateTimeOffset Start => pieces[0].Start;
+    public DateTimeOffset Start => Pieces[0].Start;
 
     /// <summary>When it ends, nights and days off that cut it included.</summary>
-    public DateTimeOffset End => pieces[pieces.Count - 1].End;
+    public DateTimeOffset End => Pieces[Pieces.Count - 1].End;
 
     /// <summary>The stretches of work; more than one only for an interruptible step.</summary>
-    public IReadOnlyList<TimeInterval> Pieces => pieces;
+    public IReadOnlyList<TimeInterval> Pieces { get; }
 
     /// <summary>Until when its room stays empty: the end, with the time to clear when it sprays.</summary>
     public DateTimeOffset RoomClear { get; }
@@ -43,7 +40,7 @@ public sealed record PlannedStep
     /// Taken first: whoever
     /// is in the room already, then whoever is on site on that day, then the lowest number.
     /// </summary>
-    public IReadOnlyList<int> People => people;
+    public IReadOnlyList<int> People { get; }
 
     /// <summary>What let it start no sooner.</summary>
     public ChainLink Driver => chain.Of(index);
@@ -52,15 +49,14 @@ public sealed record PlannedStep
     /// <param name="other">The planned step to compare with.</param>
     /// <returns><see langword="true"/> when they are.</returns>
     public bool Equals(PlannedStep? other) =>
-        other is not null && Step.Equals(other.Step) && pieces.Equals(other.pieces) && people.Equals(other.people)
+        other is not null && Step.Equals(other.Step) && Pieces.Equals(other.Pieces) && People.Equals(other.People)
             && RoomClear == other.RoomClear;
 
     /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((Step.GetHashCode() * 31) + pieces.GetHashCode());
+    public override int GetHashCode() => unchecked((Step.GetHashCode() * 31) + Pieces.GetHashCode());
 
     /// <summary>The times and the name.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() =>
-        CarefulTime.Up(Start).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to "
-            + CarefulTime.Up(End).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " " + Step.Name;
+        TimeInterval.Minute(CarefulTime.Up(Start)) + " to " + TimeInterval.Minute(CarefulTime.Up(End)) + " " + Step.Name;
 }

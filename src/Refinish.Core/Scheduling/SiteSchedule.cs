@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using UnitsNet;
 
@@ -39,15 +38,17 @@ public sealed record SiteSchedule
         "De Reyck and Herroelen, European Journal of Operational Research 111 (1998)",
             "branch and bound on precedence; bound proved by search");
 
-    private readonly ValueList<PlannedStep> steps;
-    private readonly Cache cache = new();
+
+    // Made when asked for; the same every time, so it does not matter who makes it first.
+    private ValueList<PersonDay>? personDays;
+    private ValueList<ChainLink>? chain;
 
     internal SiteSchedule(SiteWork work, ScheduleConflict conflict, int nodes)
     {
         Work = work;
         Conflict = conflict;
         Nodes = nodes;
-        steps = ValueList<PlannedStep>.Empty;
+        Steps = ValueList<PlannedStep>.Empty;
         Visits = ValueList<CrewVisit>.Empty;
     }
 
@@ -55,7 +56,7 @@ public sealed record SiteSchedule
     {
         Work = work;
         Nodes = nodes;
-        ChainFinder chain = new(times);
+        ChainFinder finder = new(times);
         ValueList<int>[] people = times.People;
         PlannedStep[] planned = new PlannedStep[people.Length];
         for (int i = 0; i < planned.Length; i++)
@@ -67,14 +68,14 @@ public sealed record SiteSchedule
                 ? work.Calendar.Pieces(times.Model.Hours[i]!, start, times.Model.Duration[i], times.Days)
                 : new ValueList<TimeInterval>([new TimeInterval(work.Calendar.At(start), until)]);
             bool clears = step.Sprays && step.Clearing > TimeSpan.Zero;
-            planned[i] = new PlannedStep(step, pieces, clears ? work.Calendar.At(end + step.Clearing.Ticks) : until, people[i], chain, i);
+            planned[i] = new PlannedStep(step, pieces, clears ? work.Calendar.At(end + step.Clearing.Ticks) : until, people[i], finder, i);
         }
 
-        steps = new ValueList<PlannedStep>(planned);
+        Steps = new ValueList<PlannedStep>(planned);
         Finish = work.Calendar.At(SiteSearch.Last(times.Ends));
         FinishBound = work.Calendar.At(proof.Finish);
         LatestEnd = proof.LatestEnd is long latest ? work.Calendar.At(latest) : null;
-        Visits = CrewDays.Visits(steps);
+        Visits = CrewDays.Visits(Steps);
         VisitsBound = Math.Min(proof.Visits, Visits.Count);
     }
 
@@ -91,7 +92,7 @@ public sealed record SiteSchedule
     public ScheduleConflict? Conflict { get; }
 
     /// <summary>The steps with their times, in the order of the work; empty when there is no schedule.</summary>
-    public IReadOnlyList<PlannedStep> Steps => steps;
+    public IReadOnlyList<PlannedStep> Steps { get; }
 
     /// <summary>When the last step ends; <see langword="null"/> when there is no schedule.</summary>
     public DateTimeOffset? Finish { get; }
@@ -128,7 +129,7 @@ public sealed record SiteSchedule
     /// <summary>
     /// The days of each person of the crew, by date and then by number; nobody is listed on a day without work of their own.
     /// </summary>
-    public IReadOnlyList<PersonDay> PersonDays => cache.Days ??= CrewDays.Persons(steps);
+    public IReadOnlyList<PersonDay> PersonDays => personDays ??= CrewDays.Persons(Steps);
 
     /// <summary>
     /// No schedule has fewer visits among those that end as early, or, for <see cref="SchedulePreference.FewestVisits"/>, by
@@ -142,7 +143,7 @@ public sealed record SiteSchedule
     /// <summary>
     /// What drives the end: from the start of the work to the step that ends last, each link driven by the one before it.
     /// </summary>
-    public IReadOnlyList<ChainLink> CriticalChain => cache.Chain ??= Chain(steps);
+    public IReadOnlyList<ChainLink> CriticalChain => chain ??= Chain();
 
     /// <summary>Nodes of the search that were looked at.</summary>
     public int Nodes { get; }
@@ -154,26 +155,26 @@ public sealed record SiteSchedule
     public PlannedStep Find(string id)
     {
         int i = IndexOf(Guard.Named(id));
-        return i < steps.Count ? steps[i] : throw new ArgumentException("'" + id + "' is not a step of this schedule.", nameof(id));
+        return i < Steps.Count ? Steps[i] : throw new ArgumentException("'" + id + "' is not a step of this schedule.", nameof(id));
     }
 
     /// <summary>Whether work, steps and what was proved are equal.</summary>
     /// <param name="other">The schedule to compare with.</param>
     /// <returns><see langword="true"/> when they are.</returns>
     public bool Equals(SiteSchedule? other) =>
-        other is not null && Work.Equals(other.Work) && steps.Equals(other.steps) && Equals(Conflict, other.Conflict)
+        other is not null && Work.Equals(other.Work) && Steps.Equals(other.Steps) && Equals(Conflict, other.Conflict)
             && FinishBound == other.FinishBound
         && VisitsBound == other.VisitsBound && LatestEnd == other.LatestEnd;
 
     /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((Work.GetHashCode() * 31) + steps.GetHashCode());
+    public override int GetHashCode() => unchecked((Work.GetHashCode() * 31) + Steps.GetHashCode());
 
     /// <summary>How every start and end follows from the step that drives it, in hours after the start of the work.</summary>
     /// <returns>The derivation; without steps when there is no schedule.</returns>
     public Workings Workings()
     {
         Trace t = new();
-        for (int i = 0; i < steps.Count; i++)
+        for (int i = 0; i < Steps.Count; i++)
         {
             NoteStep(i, t);
         }
@@ -191,7 +192,7 @@ public sealed record SiteSchedule
     /// <returns>One line of text.</returns>
     public override string ToString() => Conflict is not null
         ? Conflict.ToString()
-        : "ends " + CarefulTime.Up(Finish!.Value).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)
+        : "ends " + TimeInterval.Minute(CarefulTime.Up(Finish!.Value))
             + (IsEarliest ? " (as early as can be)" : " (at best " + TimeConstraint.Hours(Gap!.Value) + " sooner)")
             + ", " + Figures.Fixed(Visits.Count, 0) + " visits"
                 + (HasFewestVisits ? " (as few as can be)" : " (at least " + Figures.Fixed(VisitsBound, 0) + ")");
@@ -199,7 +200,7 @@ public sealed record SiteSchedule
     // S start and E end of each step in hours after the start of the work, each from the step that drives it.
     private void NoteStep(int i, Trace t)
     {
-        PlannedStep step = steps[i];
+        PlannedStep step = Steps[i];
         TimeSpan nights = step.End - step.Start - step.Step.Duration;
         Num end = t.Step("start: " + step.Driver, Symbol("S_", i), Measure.Hours, LongestPath, StartOf(i, t))
             + Hours(t, Symbol("d_", i), step.Step.Duration);
@@ -214,15 +215,15 @@ public sealed record SiteSchedule
 
     private Num StartOf(int i, Trace t)
     {
-        ChainLink link = steps[i].Driver;
+        ChainLink link = Steps[i].Driver;
         Num start = t.Number(0);
         if (link.Driver is string driver)
         {
             int at = IndexOf(driver);
             start = link.Kind == ChainLinkKind.Window
-                ? Hours(t, Symbol("S_", at), steps[at].Start - Work.Start) - Hours(t, "max", link.Between)
-                    - Hours(t, Symbol("d_", i), steps[i].Step.Duration)
-                : Hours(t, Symbol("E_", at), steps[at].End - Work.Start) + Hours(t, "min", link.Between);
+                ? Hours(t, Symbol("S_", at), Steps[at].Start - Work.Start) - Hours(t, "max", link.Between)
+                    - Hours(t, Symbol("d_", i), Steps[i].Step.Duration)
+                : Hours(t, Symbol("E_", at), Steps[at].End - Work.Start) + Hours(t, "min", link.Between);
         }
 
         return link.Wait > TimeSpan.Zero ? start + Hours(t, "W", link.Wait) : start;
@@ -230,9 +231,9 @@ public sealed record SiteSchedule
 
     private void NoteEnd(Trace t)
     {
-        int last = Enumerable.Range(0, steps.Count).Last(i => steps[i].End == Finish);
+        int last = Enumerable.Range(0, Steps.Count).Last(i => Steps[i].End == Finish);
         Num finish = t.Step("end of the work: the last of all ends", "F", Measure.Hours, LongestPath,
-            Hours(t, Symbol("E_", last), steps[last].End - Work.Start));
+            Hours(t, Symbol("E_", last), Steps[last].End - Work.Start));
         Num bound = t.Step("no such schedule ends sooner", "LB", Measure.Hours, Search, Hours(t, "LB", FinishBound!.Value - Work.Start));
         Num gap = t.Step("gap", "G", Measure.Hours, Difference, finish - bound);
         if (RelativeGap is not null)
@@ -263,7 +264,7 @@ public sealed record SiteSchedule
     private int IndexOf(string id)
     {
         int i = 0;
-        while (i < steps.Count && !string.Equals(steps[i].Step.Id, id, StringComparison.Ordinal))
+        while (i < Steps.Count && !string.Equals(Steps[i].Step.Id, id, StringComparison.Ordinal))
         {
             i++;
         }
@@ -275,32 +276,18 @@ public sealed record SiteSchedule
 
     private static Num Hours(Trace t, string symbol, TimeSpan time) => t.Given(symbol, time.TotalSeconds, Measure.Hours);
 
-    private static ValueList<ChainLink> Chain(ValueList<PlannedStep> steps)
+    private ValueList<ChainLink> Chain()
     {
-        if (steps.Count == 0)
-        {
-            return ValueList<ChainLink>.Empty;
-        }
-
-        Dictionary<string, PlannedStep> byId = steps.ToDictionary(step => step.Step.Id, StringComparer.Ordinal);
-        List<ChainLink> chain = [];
+        List<ChainLink> links = [];
         HashSet<string> seen = new(StringComparer.Ordinal);
-        PlannedStep? at = steps.OrderByDescending(step => step.End).First();
+        PlannedStep? at = Steps.OrderByDescending(step => step.End).FirstOrDefault();
         while (at is not null && seen.Add(at.Step.Id))
         {
-            chain.Add(at.Driver);
-            at = at.Driver.Driver is string driver ? byId[driver] : null;
+            links.Add(at.Driver);
+            at = at.Driver.Driver is string driver ? Steps[IndexOf(driver)] : null;
         }
 
-        chain.Reverse();
-        return new ValueList<ChainLink>(chain);
-    }
-
-    // Made when asked for; the same every time, so it does not matter who makes it first.
-    private sealed class Cache
-    {
-        public ValueList<PersonDay>? Days { get; set; }
-
-        public ValueList<ChainLink>? Chain { get; set; }
+        links.Reverse();
+        return new ValueList<ChainLink>(links);
     }
 }

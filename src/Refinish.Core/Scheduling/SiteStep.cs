@@ -40,8 +40,7 @@ public sealed record SiteStep
     /// How many of the crew it takes, 0 to 20; 1 unless given. With none it is a wait, which runs through nights and days off.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int People { get; init => field = Guard.Count(value, 0, 20); }
-    = 1;
+    public int People { get; init => field = Guard.Count(value, 0, 20); } = 1;
 
     /// <summary>
     /// Whether it may stop at the end of a shift and go on in the next, as masking may and a coat may not. Other work does not break into
@@ -86,8 +85,7 @@ public sealed record SiteStep
             field = tools.Distinct(StringComparer.Ordinal).Count() == tools.Count ? tools
                 : throw new ArgumentException("Tools of '" + Name + "' names a tool twice.", nameof(Tools));
         }
-    }
-    = ValueList<string>.Empty;
+    } = ValueList<string>.Empty;
 
     /// <summary>
     /// Times when it cannot be done, in any order, overlapping or not; none unless given: quiet hours for loud work, hours in which air or
@@ -97,8 +95,7 @@ public sealed record SiteStep
     /// work stops and goes on after them, as it does overnight.
     /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<TimeInterval> Unavailable { get; init => field = Guard.List(value); }
-    = ValueList<TimeInterval>.Empty;
+    public IReadOnlyList<TimeInterval> Unavailable { get; init => field = Guard.List(value); } = ValueList<TimeInterval>.Empty;
 
     /// <summary>Whether someone has to be there, within working hours.</summary>
     public bool IsAttended => People > 0;
@@ -106,6 +103,22 @@ public sealed record SiteStep
     /// <summary>The name and the time.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Name + ", " + TimeConstraint.Hours(Duration);
+
+    internal static Dictionary<string, int> Indexed(IReadOnlyList<SiteStep> steps, string name)
+    {
+        Dictionary<string, int> index = new(steps.Count, StringComparer.Ordinal);
+        foreach (SiteStep step in steps)
+        {
+            if (index.ContainsKey(step.Id))
+            {
+                throw new ArgumentException("The step '" + step.Id + "' is listed twice.", name);
+            }
+
+            index.Add(step.Id, index.Count);
+        }
+
+        return index;
+    }
 
     private static TimeSpan Checked(TimeSpan value, string name)
     {

@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using Refinish.Curing;
 
 namespace Refinish.Scheduling;
@@ -32,6 +33,18 @@ public sealed record StepLag
         Reason = Guard.Named(reason);
     }
 
+    /// <summary>Makes a lag that is counted on a clock of its own.</summary>
+    /// <param name="before"><see cref="SiteStep.Id"/> of the step that ends first.</param>
+    /// <param name="after"><see cref="SiteStep.Id"/> of the step that starts later.</param>
+    /// <param name="minimum">Least time on the clock from the end of one to the start of the other, 0 to 60 days.</param>
+    /// <param name="maximum">Most time on the clock, not below <paramref name="minimum"/>; <see langword="null"/> for no limit.</param>
+    /// <param name="reason">Why, in trade words, such as "recoat window of the primer".</param>
+    /// <param name="clock">See <see cref="Clock"/>; <see langword="null"/> to count elapsed time.</param>
+    /// <exception cref="ArgumentException">A text is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A time is outside its range, or the maximum is below the minimum.</exception>
+    public StepLag(string before, string after, TimeSpan minimum, TimeSpan? maximum, string reason, EquivalentAge? clock)
+        : this(before, after, minimum, maximum, reason) => Clock = clock;
+
     /// <summary>Id of the step that ends first.</summary>
     public string Before { get; }
 
@@ -54,7 +67,7 @@ public sealed record StepLag
     /// the work. A step is not placed where the record
     /// ends before the minimum is gained or before a maximum can be judged: the conflict then says that the record is too short.
     /// </summary>
-    public EquivalentAge? Clock { get; init; }
+    public EquivalentAge? Clock { get; }
 
     /// <summary>The lag in one line; the least time rounded up, the most rounded down.</summary>
     /// <returns>One line of text.</returns>
@@ -65,5 +78,16 @@ public sealed record StepLag
         + (Maximum is TimeSpan most ? " to " + CarefulTime.AtMost(most) : " or more")
         + (Clock is null ? string.Empty : " counted at " + Measure.Temperature.Format(Clock.Reference.Kelvins));
 
-    internal StepLag With(TimeSpan minimum, TimeSpan? maximum) => new(Before, After, minimum, maximum, Reason) { Clock = Clock };
+    internal StepLag With(TimeSpan minimum, TimeSpan? maximum) => new(Before, After, minimum, maximum, Reason, Clock);
+
+    internal StepLag With(EquivalentAge clock) => new(Before, After, Minimum, Maximum, Reason, clock);
+
+    internal void CheckEnds(Dictionary<string, int> steps, string name)
+    {
+        if (!steps.ContainsKey(Before) || !steps.ContainsKey(After) || Before == After)
+        {
+            throw new ArgumentException(
+                "The lag '" + Reason + "' runs from '" + Before + "' to '" + After + "'; allowed: ids of two listed steps.", name);
+        }
+    }
 }

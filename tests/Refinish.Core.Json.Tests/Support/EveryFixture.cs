@@ -128,11 +128,8 @@ internal static class EveryFixture
         Time = TimeSpan.FromMinutes(35),
         Labour =
         [
-            new LabourTask(EveryShop.Standard, Area.FromSquareMeters(1.7), 3, 2)
-            {
-                Id = "own-task", Fixture = "fixture-0", Room = "bath-3", Worker = "ada", Wage = 31.5m, Repeats = 4,
-                    Learning = new LearningCurve(LearningModel.Unit, Ratio.FromPercent(88)),
-            },
+            new LabourTask { Standard = EveryShop.Standard, Area = Area.FromSquareMeters(1.7), Units = 3, Times = 2, Id = "own-task", Fixture = "fixture-0", Room = "bath-3", Worker = "ada", Wage = 31.5m, Repeats = 4,
+                    Learning = new LearningCurve(LearningModel.Unit, Ratio.FromPercent(88)) },
         ],
         Beside = "bath-3/tack",
         IsInterruptible = true,
@@ -145,7 +142,7 @@ internal static class EveryFixture
         Tools = ["lamp"],
         Materials =
         [
-            new MaterialNeed("stripper", "stripper", Volume.FromMilliliters(120)) { Density = Density.FromGramsPerMilliliter(1.05) },
+            new MaterialNeed("stripper", "stripper", Volume.FromMilliliters(120), Density.FromGramsPerMilliliter(1.05)),
             new MaterialNeed("film", "film", Area.FromSquareMeters(12.5)), new MaterialNeed("disc", "disc", MaterialAmount.FromPieces(3.5)),
         ],
         Vapours = [new Evaporation { Name = "degreaser", Mass = Mass.FromGrams(40),

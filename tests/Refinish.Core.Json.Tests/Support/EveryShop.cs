@@ -62,11 +62,8 @@ internal static class EveryShop
             OverheadOfDirectCost = Ratio.FromPercent(3),
             Taxes =
             [
-                new("sales", "sales tax on goods", Ratio.FromPercent(7.25))
-                {
-                    Categories = [LineCategory.Material, LineCategory.Consumables],
-                },
-                new("local", "local tax", Ratio.FromPercent(1.5)),
+                new() { Code = "sales", Name = "sales tax on goods", Rate = Ratio.FromPercent(7.25), Categories = [LineCategory.Material, LineCategory.Consumables] },
+                new() { Code = "local", Name = "local tax", Rate = Ratio.FromPercent(1.5) },
             ],
             TaxRounding = TaxRounding.PerLine,
             CashStep = 0.05m,
@@ -74,11 +71,8 @@ internal static class EveryShop
             Options =
             [
                 .. Shop.Generic.Prices.Options,
-                new OptionPrice("X-1", "an extra", LineUnit.Each, 10m, 20.50m)
-                {
-                    Cautions = [new Caution("own-slip", Hazard.Slip, "Wet floors are slippery.", "the owner",
-                        Source.CommonPractice("said"), Audience.Customer)],
-                },
+                new OptionPrice { Code = "X-1", Description = "an extra", Unit = LineUnit.Each, Cost = 10m, Price = 20.50m, Cautions = [new Caution("own-slip", Hazard.Slip, "Wet floors are slippery.", "the owner",
+                        Source.CommonPractice("said"), Audience.Customer)] },
             ],
         },
         Warranty = Shop.Generic.Warranty with { DiscountRate = Ratio.FromPercent(2.5) },

@@ -162,11 +162,8 @@ internal static class Examples
             new DateTimeOffset(2027, 2, 1, 9, 0, 0, TimeSpan.FromHours(1))), EveryShop.LampPowder()],
         Extras =
         [
-            new ExtraItem("plumber", LineCategory.Subcontract, "refits the waste", 1.5m, LineUnit.Hour, 62.345m)
-            {
-                UnitPrice = 95.50m, Fixture = "fixture-0", Room = "bath-3", Cautions = [Cautions.MakeUpAir],
-            },
-            new ExtraItem("lift", LineCategory.Equipment, "hoist for the cast-iron tub", 1, LineUnit.Day, 48m),
+            new ExtraItem { Id = "plumber", Category = LineCategory.Subcontract, Description = "refits the waste", Quantity = 1.5m, Unit = LineUnit.Hour, Rate = 62.345m, UnitPrice = 95.50m, Fixture = "fixture-0", Room = "bath-3", Cautions = [Cautions.MakeUpAir] },
+            new ExtraItem { Id = "lift", Category = LineCategory.Equipment, Description = "hoist for the cast-iron tub", Quantity = 1, Unit = LineUnit.Day, Rate = 48m },
         ],
         Terms = Terms(),
         Alternatives =
@@ -183,7 +180,7 @@ internal static class Examples
         Issued = new DateTimeOffset(2027, 2, 20, 9, 30, 0, TimeSpan.FromHours(1)),
         ValidFor = 30,
         Discount = Discount.Of(Ratio.FromPercent(5)) with { Reason = "neighbours", MayUndercutMinimum = true },
-        Exemption = new TaxExemption("public body (invented)") { Codes = ["local"] },
+        Exemption = new TaxExemption { Reason = "public body (invented)", Codes = ["local"] },
         HoldMargin = true,
         Payments =
         [

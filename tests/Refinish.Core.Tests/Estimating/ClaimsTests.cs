@@ -159,16 +159,6 @@ public class ClaimsTests
         Numbers.Refuses("years", () => life.RenewalsBy(1000));
     }
 
-    [Fact]
-    [Evidence(Basis.Contract, "what the trade commonly states is marked as such: around twenty years with care, about five of warranty")]
-    public void Figures_of_the_trade_are_marked()
-    {
-        Assert.Equal(20, TradeFigures.LifeWithCareYears);
-        Assert.Equal(5, TradeFigures.UsualWarrantyYears);
-        Assert.Equal(SourceKind.CommonPractice, TradeFigures.Source.Kind);
-        Numbers.Close(20, WeibullLife.FromMeanAndSpread(TradeFigures.LifeWithCareYears, 8).MeanYears, 1e-9);
-    }
-
     [Theory]
     [InlineData(50, 23)]
     [InlineData(80, 27)]

@@ -59,7 +59,7 @@ public class DefectMaterialTests
         Defect[] some = [.. Every.Where(_ => random.Next(2) == 0)];
         decimal Price(Defect[] defects) => new PriceEstimate(Book, new EstimateRequest
         {
-            Labour = new LabourEstimate([new LabourTask(LabourStandards.SetUp, units: 1), .. LabourStandards.ForDefects(defects)]),
+            Labour = new LabourEstimate([new LabourTask { Standard = LabourStandards.SetUp, Units = 1 }, .. LabourStandards.ForDefects(defects)]),
             Materials = DefectMaterials.For(defects, Tub),
             Fixtures = 1,
         }).Total!.Value;

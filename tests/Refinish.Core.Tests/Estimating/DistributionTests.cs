@@ -155,7 +155,7 @@ public class DistributionTests
         ThreePoint exact = ThreePoint.Exactly(number.Get / 100.0);
         Assert.Equal(0, exact.BetaPertVariance);
         Assert.Equal(0, exact.ClassicVariance);
-        LabourEstimate labour = new([new LabourTask(LabourStandards.SetUp with { PerUnit = exact }, units: 1)]);
+        LabourEstimate labour = new([new LabourTask { Standard = LabourStandards.SetUp with { PerUnit = exact }, Units = 1 }]);
         Assert.Equal(TimeSpan.Zero, labour.BetaPertDeviation);
         Numbers.CanBeWritten(labour.Workings());
     }

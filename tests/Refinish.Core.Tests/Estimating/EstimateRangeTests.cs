@@ -25,7 +25,7 @@ public class EstimateRangeTests
         DisposalPerJob = 10m,
         ConsumablesPerFixture = 35m,
         Materials = [new("topcoat", Volume.FromMilliliters(1183), 78m), new("topcoat", Volume.FromMilliliters(4732), 240m), new("primer", Volume.FromMilliliters(946), 52.35m)],
-        Options = [new("X-10", "slip-resistant floor", LineUnit.Each, 6m, 75m), new("X-20", "colour change", LineUnit.Each, 40m)],
+        Options = [new() { Code = "X-10", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 6m, Price = 75m }, new() { Code = "X-20", Description = "colour change", Unit = LineUnit.Each, Cost = 40m }],
         TargetMargin = new Margin(Ratio.FromPercent(45)),
     };
 
@@ -33,10 +33,10 @@ public class EstimateRangeTests
 
     private static EstimateRequest Job(IReadOnlyList<LabourTask>? tasks = null) => new()
     {
-        Labour = new LabourEstimate(tasks ?? [.. LabourStandards.Generic.Where(standard => standard.Repairs is null).Select(standard => new LabourTask(standard, Area.FromSquareMeters(2.6), 1, 1))], 1.1),
+        Labour = new LabourEstimate(tasks ?? [.. LabourStandards.Generic.Where(standard => standard.Repairs is null).Select(standard => new LabourTask { Standard = standard, Area = Area.FromSquareMeters(2.6), Units = 1 })], 1.1, 1),
         Materials = [new("topcoat", "topcoat", Volume.FromMilliliters(2490)), new("primer", "primer", Volume.FromMilliliters(327))],
         Fixtures = 1,
-        Options = [new OptionOrder("X-10"), new OptionOrder("X-20")],
+        Options = [new OptionOrder { Code = "X-10" }, new OptionOrder { Code = "X-20" }],
         WarrantyReserve = 20.73m,
     };
 
@@ -49,8 +49,8 @@ public class EstimateRangeTests
     public void Without_doubt_the_cost_is_that_of_the_estimate()
     {
         LabourStandard exact = LabourStandards.SetUp with { PerUnit = ThreePoint.Exactly(2.5) };
-        PriceEstimate estimate = new(Book, Job([new LabourTask(exact, units: 1)]) with { Labour = new LabourEstimate([new LabourTask(exact, units: 1)]) });
-        EstimateRange range = EstimateRange.Of(estimate, options: Few);
+        PriceEstimate estimate = new(Book, Job([new LabourTask { Standard = exact, Units = 1 }]) with { Labour = new LabourEstimate([new LabourTask { Standard = exact, Units = 1 }]) });
+        EstimateRange range = EstimateRange.Of(estimate, EstimateUncertainty.HoursOnly, Few);
         Numbers.Near((double)estimate.Cost!.Value, range.Cost.Mean, 0.02);
         Numbers.Near(0, range.Cost.StandardDeviation, 1e-9);
         Assert.Equal(0, range.ChanceOfLoss.DecimalFractions);
@@ -87,8 +87,8 @@ public class EstimateRangeTests
     public void Kits_stay_whole()
     {
         LabourStandard exact = LabourStandards.SetUp with { PerUnit = ThreePoint.Exactly(2.5) };
-        PriceEstimate estimate = new(Book, Job() with { Labour = new LabourEstimate([new LabourTask(exact, units: 1)]) });
-        EstimateUncertainty doubts = new() { Quantities = [new QuantityFactor("area", new UniformDistribution(0.9, 1.1), ["topcoat"])] };
+        PriceEstimate estimate = new(Book, Job() with { Labour = new LabourEstimate([new LabourTask { Standard = exact, Units = 1 }]) });
+        EstimateUncertainty doubts = new() { Quantities = [new QuantityFactor { Name = "area", Distribution = new UniformDistribution(0.9, 1.1), Items = ["topcoat"] }] };
         EstimateRange range = EstimateRange.Of(estimate, doubts);
         Numbers.Near(78 * 1.05, range.Cost.Maximum - range.Cost.Minimum, 1e-9);
         double share = ((2366 / 2490.0) - 0.9) / 0.2;
@@ -111,7 +111,7 @@ public class EstimateRangeTests
         QuantityFactor gun = QuantityFactor.Transfer(Percent(60), new ExactValue(0.5), ["topcoat"]);
         Numbers.Close(1.2, gun.Of(0.5), 1e-15);
         Assert.True(gun.Multiplies("topcoat") && !gun.Multiplies("primer"));
-        EstimateUncertainty larger = new() { Quantities = [new QuantityFactor("area", new ExactValue(1.1)) { ScalesAreaLabour = true }] };
+        EstimateUncertainty larger = new() { Quantities = [new QuantityFactor { Name = "area", Distribution = new ExactValue(1.1), ScalesAreaLabour = true }] };
         LabourEstimate labour = Estimate().Request.Labour;
         double byArea = labour.Lines.Sum(line => line.Task.Standard.PerSquareMeter.Mean * 2.6 * 1.1);
         Numbers.Near(labour.Hours.TotalHours + (0.1 * byArea), EstimateRange.Of(Estimate(), larger, Few).Hours.Mean, 1e-3);
@@ -126,7 +126,7 @@ public class EstimateRangeTests
         {
             KitPrices = new TriangularDistribution(0.95, 1, 1.2),
             LabourRate = new UniformDistribution(0.97, 1.05),
-            Extras = [new UncertainInput("second visit", new UniformDistribution(0, 60))],
+            Extras = [new UncertainInput { Name = "second visit", Distribution = new UniformDistribution(0, 60) }],
         };
         EstimateRange range = EstimateRange.Of(Estimate(), doubts, Few with { Seed = (ulong)number.Get, Correlation = Percent(30) });
         double p = 1 + (number.Get % 98);
@@ -142,8 +142,8 @@ public class EstimateRangeTests
     public void Behaves()
     {
         SimulationOptions options = Few with { Threads = 1, Correlation = Percent(40) };
-        EstimateRange one = EstimateRange.Of(Estimate(), options: options);
-        EstimateRange many = EstimateRange.Of(Estimate(), options: options with { Threads = 4 });
+        EstimateRange one = EstimateRange.Of(Estimate(), EstimateUncertainty.HoursOnly, options);
+        EstimateRange many = EstimateRange.Of(Estimate(), EstimateUncertainty.HoursOnly, options with { Threads = 4 });
         Assert.Equal(one.Cost.P90, many.Cost.P90);
         Assert.Equal(one.Cost.Mean, many.Cost.Mean);
         Numbers.CanBeWritten(one.Workings());
@@ -154,8 +154,8 @@ public class EstimateRangeTests
         Assert.Throws<ArgumentException>(() => EstimateRange.Of(new PriceEstimate(Book with { LabourRate = null }, Job())));
         using CancellationTokenSource stop = new();
         stop.Cancel();
-        Assert.ThrowsAny<OperationCanceledException>(() => EstimateRange.Of(Estimate(), cancellation: stop.Token));
-        EstimateUncertainty absurd = new() { Quantities = [new QuantityFactor("area", new UniformDistribution(1, 1e6))] };
+        Assert.ThrowsAny<OperationCanceledException>(() => EstimateRange.Of(Estimate(), EstimateUncertainty.HoursOnly, Few, null, stop.Token));
+        EstimateUncertainty absurd = new() { Quantities = [new QuantityFactor { Name = "area", Distribution = new UniformDistribution(1, 1e6) }] };
         Assert.Throws<ArgumentOutOfRangeException>(() => EstimateRange.Of(Estimate(), absurd, Few));
     }
 
@@ -166,15 +166,15 @@ public class EstimateRangeTests
         LabourStandard exact = LabourStandards.SetUp with { PerUnit = ThreePoint.Exactly(2.5) };
         EstimateRequest job = new()
         {
-            Labour = new LabourEstimate([new LabourTask(exact, units: 1) { Worker = "anna", Wage = 40m }]),
-            PaidTime = [new PaidTime("wait", "waiting on site", TimeSpan.FromHours(1.5))],
+            Labour = new LabourEstimate([new LabourTask { Standard = exact, Units = 1, Worker = "anna", Wage = 40m }]),
+            PaidTime = [new PaidTime { Id = "wait", Description = "waiting on site", Time = TimeSpan.FromHours(1.5) }],
             Materials = [],
             Fixtures = 0,
             Trips = 0,
         };
         PriceEstimate estimate = new(Book with { DisposalPerJob = 0m }, job);
         Assert.Equal(122m + 54.90m + 8.85m + 36m, estimate.Cost);
-        EstimateRange range = EstimateRange.Of(estimate, options: Few);
+        EstimateRange range = EstimateRange.Of(estimate, EstimateUncertainty.HoursOnly, Few);
         Numbers.Near((176.90 * 1.05) + 36, range.Cost.Mean, 1e-9);
         Numbers.Near(4, range.Hours.Mean, 1e-12);
         EstimateRange twice = EstimateRange.Of(estimate, new EstimateUncertainty { LabourRate = new ExactValue(2) }, Few);
@@ -186,7 +186,7 @@ public class EstimateRangeTests
     public void Overhead_does_not_depend_on_codes()
     {
         LabourStandard own = LabourStandards.SetUp with { Code = "mask" };
-        PriceEstimate estimate = new(Book, Job() with { Labour = new LabourEstimate([new LabourTask(own, units: 1)]) });
+        PriceEstimate estimate = new(Book, Job() with { Labour = new LabourEstimate([new LabourTask { Standard = own, Units = 1 }]) });
         Assert.Equal(0.481m, estimate.Lines.Single(line => line.Id == "overhead/hours").Quantity);
     }
 }

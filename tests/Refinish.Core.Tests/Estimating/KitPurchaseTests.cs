@@ -19,7 +19,7 @@ public class KitPurchaseTests
     {
         KitPurchase purchase = new(Volume.FromMilliliters(2490), [Kit(4732, 240), Kit(1183, 78)]);
         Assert.Equal(234m, purchase.Cost);
-        Assert.Equal(3, Assert.Single(purchase.Kits).Count);
+        Assert.Equal(3, Assert.Single(purchase.Lines).Quantity);
         Numbers.Near(3 * 1183 - 2490, purchase.LeftOver.In(LineUnit.Millilitre), 1e-9);
         Assert.Equal(240m, new KitPurchase(Volume.FromMilliliters(3550), [Kit(4732, 240), Kit(1183, 78)]).Cost);
     }
@@ -56,7 +56,7 @@ public class KitPurchaseTests
         KitPurchase purchase = new(Volume.FromMilliliters(n), kits);
         Assert.True(new KitPurchase(Volume.FromMilliliters(n + (more.Get % 500)), kits).Cost >= purchase.Cost);
         Assert.Equal(purchase.Cost, new KitPurchase(Volume.FromMilliliters(n), [.. kits.AsEnumerable().Reverse()]).Cost);
-        Assert.Equal(3, new KitPurchase(Volume.FromMilliliters(10 + n), [Kit((10 + n) / 3, 10)]).Kits[0].Count);
+        Assert.Equal(3, new KitPurchase(Volume.FromMilliliters(10 + n), [Kit((10 + n) / 3, 10)]).Lines[0].Quantity);
     }
 
     [Fact]
@@ -87,7 +87,7 @@ public class KitPurchaseTests
         Assert.True(many.Cost >= many.LeastPossible);
         Assert.True(many.Cost <= many.LeastPossible * 1.001m);
         Assert.True(many.Bought.In(LineUnit.Litre) >= many.Need.In(LineUnit.Litre) - 1e-9);
-        Assert.Equal(1_000_000, new KitPurchase(Volume.FromLiters(1000), [Kit(1, 5)]).Kits.Single().Count);
+        Assert.Equal(1_000_000, new KitPurchase(Volume.FromLiters(1000), [Kit(1, 5)]).Lines.Single().Quantity);
         MaterialPrice[] hundred = [.. Enumerable.Range(1, 100).Select(i => Kit(100 + (7 * i), 10 + (0.69m * i)))];
         KitPurchase wide = new(Volume.FromLiters(33), hundred);
         Assert.True(wide.Cost >= wide.LeastPossible && wide.Cost <= wide.LeastPossible * 1.01m);
@@ -99,7 +99,7 @@ public class KitPurchaseTests
     {
         MaterialPrice[] gallons = [new("topcoat", Volume.FromUsGallons(1), 61m), new("topcoat", Volume.FromLiters(3.785411784), 60m), Kit(1000, 30)];
         KitPurchase two = new(Volume.FromUsGallons(2), gallons);
-        Assert.Equal(60m, Assert.Single(two.Kits).Kit.Price);
+        Assert.Equal(60m, Assert.Single(two.Lines).Price.Price);
         Assert.Equal(120m, two.Cost);
         KitPurchase free = new(Volume.FromMilliliters(1001), [Kit(400, 0), Kit(900, 0)]);
         Assert.Equal(0m, free.Cost);
@@ -122,7 +122,7 @@ public class KitPurchaseTests
     public void Edges()
     {
         KitPurchase nothing = new(Volume.Zero, [Kit(1000, 50)]);
-        Assert.Empty(nothing.Kits);
+        Assert.Empty(nothing.Lines);
         Assert.Equal(0, nothing.Cost);
         Assert.Equal("nothing to buy", nothing.ToString());
         Numbers.Refuses("need", () => _ = new KitPurchase(Volume.FromMilliliters(-1), [Kit(1000, 50)]));

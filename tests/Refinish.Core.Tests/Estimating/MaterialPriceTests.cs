@@ -56,7 +56,7 @@ public class MaterialPriceTests
     [Evidence(Basis.Independent, "by hand: 500 mL at 1.6 g/mL are 0.8 kg; 5 kg at 30.00, or 9.00 a kg loose: 7.20; 2.4 kg at 1.2 g/mL are 2 L, two litres at 7.00 are 14.00")]
     public void A_density_turns_volume_and_mass_into_each_other()
     {
-        MaterialNeed grout = new("grout", "grout", Volume.FromMilliliters(500)) { Density = Density.FromGramsPerMilliliter(1.6) };
+        MaterialNeed grout = new("grout", "grout", Volume.FromMilliliters(500), Density.FromGramsPerMilliliter(1.6));
         MaterialPrice[] byMass = [new("grout", Mass.FromKilograms(5), 30m), MaterialPrice.Loose("grout", LineUnit.Kilogram, 9m)];
         KitPurchase loose = new(grout, byMass);
         Assert.Equal(7.20m, loose.Cost);
@@ -67,7 +67,7 @@ public class MaterialPriceTests
         Assert.Equal("5000-g", Assert.Single(bag.Lines).Key);
         Assert.Equal(5000 / 1.6 - 500, bag.LeftOver.In(LineUnit.Millilitre), 6);
         Numbers.CanBeWritten(bag.Workings(Currency.Of("USD")));
-        MaterialNeed heavy = new("epoxy", "epoxy", Mass.FromKilograms(2.4)) { Density = Density.FromGramsPerMilliliter(1.2) };
+        MaterialNeed heavy = new("epoxy", "epoxy", Mass.FromKilograms(2.4), Density.FromGramsPerMilliliter(1.2));
         Assert.Equal(14m, new KitPurchase(heavy, [new("epoxy", Volume.FromLiters(1), 7m)]).Cost);
 
         // 0.8 kg by volume and mass on offer together: 1 L at 4.00 holds 1.6 kg.
@@ -87,7 +87,7 @@ public class MaterialPriceTests
         Assert.Equal("material/grout", Assert.Single(unknown.Gaps).Id);
         Assert.Contains("needed by volume and sold by mass, and its density is not known", unknown.Gaps[0].Missing, StringComparison.Ordinal);
         Assert.Null(unknown.Total);
-        Assert.Equal(30m, Of(volume with { Density = Density.FromKilogramsPerLiter(1.6) }, bag).Cost);
+        Assert.Equal(30m, Of(new("grout", "grout", Volume.FromMilliliters(500), Density.FromKilogramsPerLiter(1.6)), bag).Cost);
         PriceEstimate tape = Of(new MaterialNeed("tape", "tape", Length.FromMeters(30)), MaterialPrice.Loose("tape", LineUnit.Each, 3m), new("tape", Area.FromSquareMeters(2), 5m));
         Assert.Contains("needed by length and sold by the piece and by area, and nothing turns one into the other", Assert.Single(tape.Gaps).Missing, StringComparison.Ordinal);
         Assert.Contains("no price of it", Assert.Single(Of(volume).Gaps).Missing, StringComparison.Ordinal);
@@ -112,7 +112,7 @@ public class MaterialPriceTests
     public void Needs_of_one_item_are_bought_together()
     {
         MaterialNeed volume = new("grout", "grout", Volume.FromMilliliters(300));
-        MaterialNeed mass = new("grout", "grout", Mass.FromKilograms(0.48)) { Density = Density.FromKilogramsPerLiter(1.6) };
+        MaterialNeed mass = new("grout", "grout", Mass.FromKilograms(0.48), Density.FromKilogramsPerLiter(1.6));
         foreach (MaterialNeed[] needs in new[] { new[] { volume, mass }, [mass, volume] })
         {
             PriceEstimate estimate = new(
@@ -139,7 +139,7 @@ public class MaterialPriceTests
             : kit == kits ? open * 0.002m * loose
             : Enumerable.Range(0, ((open + size[kit] - 1) / size[kit]) + 1).Min(n => (n * price[kit]) + Cheapest(kit + 1, open - (n * size[kit])));
         KitPurchase purchase = new(
-            new MaterialNeed("x", "x", Mass.FromGrams(need)) { Density = Density.FromGramsPerMilliliter(0.5) },
+            new MaterialNeed("x", "x", Mass.FromGrams(need), Density.FromGramsPerMilliliter(0.5)),
             [MaterialPrice.Loose("x", LineUnit.Litre, loose), .. size.Select((grams, i) => new MaterialPrice("x", Mass.FromGrams(grams), price[i]))]);
         Assert.Equal(Cheapest(0, need), purchase.Cost);
         Assert.Equal(purchase.Cost, purchase.Lines.Sum(line => line.Cost));
@@ -263,8 +263,8 @@ public class MaterialPriceTests
         Numbers.Refuses("price", () => _ = MaterialPrice.Loose("x", LineUnit.Litre, -1m));
         Numbers.Refuses("amount", () => _ = new MaterialNeed("x", "x", Length.FromMeters(-1)));
         Numbers.Refuses("amount", () => _ = new MaterialNeed("x", "x", MaterialAmount.FromPieces(1e7)));
-        Numbers.Refuses("Density", () => _ = new MaterialNeed("x", "x", Volume.FromLiters(1)) { Density = Density.FromGramsPerMilliliter(0.01) });
-        Assert.Throws<ArgumentException>(() => new MaterialNeed("x", "x", Area.FromSquareMeters(1)) { Density = Density.FromGramsPerMilliliter(1) });
+        Numbers.Refuses("density", () => _ = new MaterialNeed("x", "x", Volume.FromLiters(1), Density.FromGramsPerMilliliter(0.01)));
+        Assert.Throws<ArgumentException>(() => new MaterialNeed("x", "x", Area.FromSquareMeters(1), Density.FromGramsPerMilliliter(1)));
         Numbers.Refuses("need", () => _ = new KitPurchase(Mass.FromKilograms(2e6), [MaterialPrice.Loose("x", LineUnit.Kilogram, 1m)]));
         Assert.Equal("nothing to buy", new KitPurchase(Mass.Zero, [MaterialPrice.Loose("x", LineUnit.Kilogram, 1m)]).ToString());
     }

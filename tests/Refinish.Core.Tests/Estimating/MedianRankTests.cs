@@ -84,7 +84,7 @@ public class MedianRankTests
             0.03491627, 0.08701138, 0.14197026, 0.20012618, 0.26187419, 0.32768741, 0.39813907, 0.47393291, 0.55594606, 0.64529116,
         ];
         List<LifeRecord> records = [.. hours.Select(age => new LifeRecord(age, true)), new LifeRecord(500, false, 10)];
-        MedianRankFit fit = new(records, MedianRanks.Bernard);
+        MedianRankFit fit = new(records, MedianRanks.Bernard, RankLine.AgeOnRank);
         for (int i = 0; i < positions.Length; i++)
         {
             Numbers.Near(positions[i], -Math.Log(1 - fit.Points[i].MedianRank.DecimalFractions), 5e-9);
@@ -142,9 +142,9 @@ public class MedianRankTests
             new MedianRankFit([new LifeRecord(2, true), new LifeRecord(2, true), new LifeRecord(3, true)]).Points,
             new MedianRankFit([new LifeRecord(2, true, 2), new LifeRecord(3, true)]).Points);
         Assert.Equal(new MedianRankFit(Six), new MedianRankFit(Six));
-        Assert.NotEqual(new MedianRankFit(Six), new MedianRankFit(Six, MedianRanks.Bernard));
+        Assert.NotEqual(new MedianRankFit(Six), new MedianRankFit(Six, MedianRanks.Bernard, RankLine.AgeOnRank));
         Numbers.Refuses("records", () => _ = new MedianRankFit([new LifeRecord(3, true, 1001)]));
-        Numbers.Refuses("ranks", () => _ = new MedianRankFit(Six, (MedianRanks)7));
+        Numbers.Refuses("ranks", () => _ = new MedianRankFit(Six, (MedianRanks)7, RankLine.AgeOnRank));
         Numbers.Refuses("line", () => _ = new MedianRankFit(Six, MedianRanks.Exact, (RankLine)7));
         Assert.Throws<ArgumentException>(() => new MedianRankFit([]));
     }
@@ -158,5 +158,6 @@ public class MedianRankTests
             new LifeRecord(5.1, true), new LifeRecord(9.5, false), new LifeRecord(15, true), new LifeRecord(22, false),
             new LifeRecord(40, true),
         ],
-        ranks);
+        ranks,
+        RankLine.AgeOnRank);
 }

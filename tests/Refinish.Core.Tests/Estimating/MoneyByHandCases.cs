@@ -17,8 +17,8 @@ internal static class MoneyByHandCases
         ["dinar"] = Dinar,
         ["franc"] = Franc,
         ["us"] = () => Us(null),
-        ["us exempt"] = () => Us(new TaxExemption("resale certificate (invented)")),
-        ["us county exempt"] = () => Us(new TaxExemption("county's own property (invented)") { Codes = ["county"] }),
+        ["us exempt"] = () => Us(new TaxExemption { Reason = "resale certificate (invented)" }),
+        ["us county exempt"] = () => Us(new TaxExemption { Reason = "county's own property (invented)", Codes = ["county"] }),
         ["euro sum"] = () => Euro(TaxRounding.OnSum),
         ["euro lines"] = () => Euro(TaxRounding.PerLine),
         ["minimum kept"] = () => Small(195m, false),
@@ -43,9 +43,9 @@ internal static class MoneyByHandCases
             ConsumablesPerFixture = 3300m,
             TravelPerTrip = 1500m,
             DisposalPerJob = 800m,
-            Options = [new("slip-floor", "slip-resistant floor", LineUnit.Each, 4200m, 12000m)],
+            Options = [new() { Code = "slip-floor", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 4200m, Price = 12000m }],
             TargetMargin = new Margin(Ratio.FromPercent(40)),
-            Taxes = [new TaxRate("consumption", "consumption tax", Ratio.FromPercent(10))],
+            Taxes = [new TaxRate { Code = "consumption", Name = "consumption tax", Rate = Ratio.FromPercent(10) }],
         },
         new EstimateRequest
         {
@@ -53,7 +53,7 @@ internal static class MoneyByHandCases
             Materials = [Need("primer", 1400), Need("topcoat", 2600)],
             Fixtures = 1,
             Trips = 2,
-            Options = [new("slip-floor")],
+            Options = [new() { Code = "slip-floor" }],
         });
 
     private static PriceEstimate Dinar() => new(
@@ -72,15 +72,14 @@ internal static class MoneyByHandCases
         new EstimateRequest
         {
             Labour = new LabourEstimate([Hours("H-10", 1.25), Hours("H-20", 3.3), Hours("H-30", 1.25)]),
-            PaidTime = [new("waiting", "waiting on site", TimeSpan.FromMinutes(45))],
+            PaidTime = [new() { Id = "waiting", Description = "waiting on site", Time = TimeSpan.FromMinutes(45) }],
             Materials = [Need("primer", 700), Need("topcoat", 1700)],
             Fixtures = 2,
             Trips = 3,
             Extras =
             [
-                new("plumber", LineCategory.Subcontract, "plumber refits the waste (invented)", 1m, LineUnit.Job, 18.75m),
-                new("hidden-rust", LineCategory.Allowance, "rust under the overflow (invented)", 2.5m, LineUnit.Hour, 4.591m)
-                { UnitPrice = 7m },
+                new() { Id = "plumber", Category = LineCategory.Subcontract, Description = "plumber refits the waste (invented)", Quantity = 1m, Unit = LineUnit.Job, Rate = 18.75m },
+                new() { Id = "hidden-rust", Category = LineCategory.Allowance, Description = "rust under the overflow (invented)", Quantity = 2.5m, Unit = LineUnit.Hour, Rate = 4.591m, UnitPrice = 7m },
             ],
             WarrantyReserve = 1.925m,
             Discount = Discount.Of(5.25m),
@@ -99,11 +98,11 @@ internal static class MoneyByHandCases
             DisposalPerJob = 18.2m,
             Options =
             [
-                new("slip-floor", "slip-resistant floor", LineUnit.Each, 14.8m, 95m),
-                new("drain-trim", "drain and overflow trim", LineUnit.Each, 21.475m),
+                new() { Code = "slip-floor", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 14.8m, Price = 95m },
+                new() { Code = "drain-trim", Description = "drain and overflow trim", Unit = LineUnit.Each, Cost = 21.475m },
             ],
             TargetMargin = new Margin(Ratio.FromPercent(42)),
-            Taxes = [new TaxRate("vat", "value added tax", Ratio.FromPercent(8.1))],
+            Taxes = [new TaxRate { Code = "vat", Name = "value added tax", Rate = Ratio.FromPercent(8.1) }],
             CashStep = 0.05m,
         },
         new EstimateRequest
@@ -112,7 +111,7 @@ internal static class MoneyByHandCases
             Materials = [Need("primer", 600), Need("topcoat", 1200)],
             Fixtures = 1,
             Trips = 2,
-            Options = [new("slip-floor"), new("drain-trim", 2)],
+            Options = [new() { Code = "slip-floor" }, new() { Code = "drain-trim", Quantity = 2 }],
         });
 
     private static PriceEstimate Us(TaxExemption? exemption) => new(
@@ -128,29 +127,28 @@ internal static class MoneyByHandCases
             DisposalPerJob = 10m,
             Options =
             [
-                new("slip-floor", "slip-resistant floor", LineUnit.Each, 6m, 75m),
-                new("drain-trim", "drain and overflow trim", LineUnit.Each, 40.25m),
+                new() { Code = "slip-floor", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 6m, Price = 75m },
+                new() { Code = "drain-trim", Description = "drain and overflow trim", Unit = LineUnit.Each, Cost = 40.25m },
             ],
             TargetMargin = new Margin(Ratio.FromPercent(45)),
             Taxes =
             [
-                new TaxRate("state", "state sales tax", Ratio.FromPercent(6.25)) { Categories = Goods },
-                new TaxRate("county", "county sales tax", Ratio.FromPercent(1.75)) { Categories = Goods },
+                new TaxRate { Code = "state", Name = "state sales tax", Rate = Ratio.FromPercent(6.25), Categories = Goods },
+                new TaxRate { Code = "county", Name = "county sales tax", Rate = Ratio.FromPercent(1.75), Categories = Goods },
             ],
         },
         new EstimateRequest
         {
             Labour = new LabourEstimate([Hours("H-10", 1.1), Hours("H-20", 3.35)]),
-            PaidTime = [new("waiting", "waiting on site", TimeSpan.FromMinutes(30))],
+            PaidTime = [new() { Id = "waiting", Description = "waiting on site", Time = TimeSpan.FromMinutes(30) }],
             Materials = [Need("primer", 327), Need("topcoat", 1490)],
             Fixtures = 1,
             Trips = 2,
-            Options = [new("slip-floor"), new("drain-trim")],
+            Options = [new() { Code = "slip-floor" }, new() { Code = "drain-trim" }],
             Extras =
             [
-                new("scaffold", LineCategory.Equipment, "hired scaffold (invented)", 2m, LineUnit.Day, 18.75m),
-                new("plumber", LineCategory.Subcontract, "plumber refits the waste (invented)", 1m, LineUnit.Job, 140m)
-                { UnitPrice = 165m },
+                new() { Id = "scaffold", Category = LineCategory.Equipment, Description = "hired scaffold (invented)", Quantity = 2m, Unit = LineUnit.Day, Rate = 18.75m },
+                new() { Id = "plumber", Category = LineCategory.Subcontract, Description = "plumber refits the waste (invented)", Quantity = 1m, Unit = LineUnit.Job, Rate = 140m, UnitPrice = 165m },
             ],
             Discount = Discount.Of(Ratio.FromPercent(7.5)),
             Exemption = exemption,
@@ -166,22 +164,16 @@ internal static class MoneyByHandCases
             ConsumablesPerFixture = 23.4m,
             TravelPerTrip = 31.7m,
             DisposalPerJob = 12.6m,
-            Options = [new("slip-floor", "slip-resistant floor", LineUnit.Each, 9.85m, 69.9m)],
+            Options = [new() { Code = "slip-floor", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 9.85m, Price = 69.9m }],
             TargetMargin = new Margin(Ratio.FromPercent(38)),
             Taxes =
             [
-                new TaxRate("standard", "value added tax", Ratio.FromPercent(19))
-                {
-                    Categories =
+                new TaxRate { Code = "standard", Name = "value added tax", Rate = Ratio.FromPercent(19), Categories =
                     [
                         LineCategory.Labour, LineCategory.Material, LineCategory.Consumables, LineCategory.Equipment,
                         LineCategory.Subcontract, LineCategory.Travel, LineCategory.Option,
-                    ],
-                },
-                new TaxRate("reduced", "value added tax, reduced", Ratio.FromPercent(7))
-                {
-                    Categories = [LineCategory.Waste, LineCategory.Allowance],
-                },
+                    ] },
+                new TaxRate { Code = "reduced", Name = "value added tax, reduced", Rate = Ratio.FromPercent(7), Categories = [LineCategory.Waste, LineCategory.Allowance] },
             ],
             TaxRounding = rounding,
         },
@@ -190,12 +182,11 @@ internal static class MoneyByHandCases
             Labour = new LabourEstimate([Hours("H-10", 1.2), Hours("H-20", 2.9), Hours("H-30", 0.85)]),
             Materials = [Need("primer", 500), Need("topcoat", 900)],
             Fixtures = 1,
-            Options = [new("slip-floor")],
+            Options = [new() { Code = "slip-floor" }],
             Extras =
             [
-                new("plumber", LineCategory.Subcontract, "plumber refits the waste (invented)", 1m, LineUnit.Job, 110.35m),
-                new("hidden-rust", LineCategory.Allowance, "rust under the overflow (invented)", 1m, LineUnit.Job, 40m)
-                { UnitPrice = 55.55m },
+                new() { Id = "plumber", Category = LineCategory.Subcontract, Description = "plumber refits the waste (invented)", Quantity = 1m, Unit = LineUnit.Job, Rate = 110.35m },
+                new() { Id = "hidden-rust", Category = LineCategory.Allowance, Description = "rust under the overflow (invented)", Quantity = 1m, Unit = LineUnit.Job, Rate = 40m, UnitPrice = 55.55m },
             ],
             Discount = Discount.Of(18.25m),
         });
@@ -213,7 +204,7 @@ internal static class MoneyByHandCases
             DisposalPerJob = 2.75m,
             MinimumCharge = minimum,
             TargetMargin = new Margin(Ratio.FromPercent(45)),
-            Taxes = [new TaxRate("sales", "sales tax", Ratio.FromPercent(7.25)) { Categories = [LineCategory.Material] }],
+            Taxes = [new TaxRate { Code = "sales", Name = "sales tax", Rate = Ratio.FromPercent(7.25), Categories = [LineCategory.Material] }],
         },
         new EstimateRequest
         {
@@ -233,9 +224,9 @@ internal static class MoneyByHandCases
             ConsumablesPerFixture = 35m,
             TravelPerTrip = 25m,
             DisposalPerJob = 10m,
-            Options = [new("slip-floor", "slip-resistant floor", LineUnit.Each, 6m, 75m)],
+            Options = [new() { Code = "slip-floor", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 6m, Price = 75m }],
             TargetMargin = new Margin(Ratio.FromPercent(45)),
-            Taxes = [new TaxRate("sales", "sales tax", Ratio.FromPercent(7.25)) { Categories = Goods }],
+            Taxes = [new TaxRate { Code = "sales", Name = "sales tax", Rate = Ratio.FromPercent(7.25), Categories = Goods }],
         },
         new EstimateRequest
         {
@@ -243,7 +234,7 @@ internal static class MoneyByHandCases
             Materials = [Need("primer", 327), Need("topcoat", 900)],
             Fixtures = 1,
             Trips = 2,
-            Options = [new("slip-floor")],
+            Options = [new() { Code = "slip-floor" }],
             WarrantyReserve = 11.4m,
             Discount = Discount.Of(Ratio.FromPercent(12)),
             HoldMargin = true,
@@ -258,7 +249,7 @@ internal static class MoneyByHandCases
             ConsumablesPerFixture = 7.57m,
             TravelPerTrip = 24.05m,
             DisposalPerJob = 8.58m,
-            Options = [new("drain-trim", "drain and overflow trim", LineUnit.Each, 41.26m)],
+            Options = [new() { Code = "drain-trim", Description = "drain and overflow trim", Unit = LineUnit.Each, Cost = 41.26m }],
             TargetMargin = new Margin(Ratio.FromPercent(20)),
         },
         new EstimateRequest
@@ -267,8 +258,8 @@ internal static class MoneyByHandCases
             Materials = [Need("primer", 1100), Need("topcoat", 900)],
             Fixtures = 2,
             Trips = 2,
-            Options = [new("drain-trim")],
-            Extras = [new("plumber", LineCategory.Subcontract, "plumber refits the waste (invented)", 1m, LineUnit.Job, 90.02m)],
+            Options = [new() { Code = "drain-trim" }],
+            Extras = [new() { Id = "plumber", Category = LineCategory.Subcontract, Description = "plumber refits the waste (invented)", Quantity = 1m, Unit = LineUnit.Job, Rate = 90.02m }],
         });
 
     private static MaterialPrice Kit(string item, double millilitres, decimal price) =>
@@ -276,11 +267,11 @@ internal static class MoneyByHandCases
 
     private static MaterialNeed Need(string item, double millilitres) => new(item, item, Volume.FromMilliliters(millilitres));
 
-    private static LabourTask Hours(string code, double hours) => new(new LabourStandard
+    private static LabourTask Hours(string code, double hours) => new() { Standard = new LabourStandard
     {
         Code = code,
         Description = "work " + code,
         Fixed = ThreePoint.Exactly(hours),
         Source = Source.Invented("test"),
-    });
+    } };
 }

@@ -109,7 +109,7 @@ public class OvertimeTests
         LabourStandard hours = new() { Code = "L-1", Description = "work", Fixed = ThreePoint.Exactly(46), Source = Source.Invented("for a test") };
         PriceEstimate estimate = new(
             new PriceBook { Currency = Currency.Of("USD"), Burden = UnitsNet.Ratio.FromPercent(20), OverheadPerHour = 9m, DisposalPerJob = 0m, TravelPerTrip = 0m },
-            new EstimateRequest { Labour = new LabourEstimate([new LabourTask(hours) { Worker = "ada", Wage = 30m }]), PaidTime = [premium], Materials = [], Fixtures = 0 });
+            new EstimateRequest { Labour = new LabourEstimate([new LabourTask { Standard = hours, Worker = "ada", Wage = 30m }]), PaidTime = [premium], Materials = [], Fixtures = 0 });
         Assert.Equal(1656m + 108m + 414m, estimate.Cost);
         Assert.Null(new OvertimeHours(OvertimeRule.UsFederal, "ada", Week(8)).AsPaidTime(30m));
     }

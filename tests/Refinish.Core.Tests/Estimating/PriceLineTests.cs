@@ -23,19 +23,19 @@ public class PriceLineTests
         DisposalPerJob = 10m,
         ConsumablesPerFixture = 35m,
         Materials = [new("topcoat", Volume.FromUsQuarts(1), 78m), new("topcoat", Volume.FromUsGallons(1), 240m)],
-        Options = [new("X-10", "slip-resistant floor", LineUnit.Each, 6m, 75m), new("X-20", "colour change", LineUnit.Fixture, 40m)],
+        Options = [new() { Code = "X-10", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 6m, Price = 75m }, new() { Code = "X-20", Description = "colour change", Unit = LineUnit.Fixture, Cost = 40m }],
         TargetMargin = new Margin(Ratio.FromPercent(45)),
-        Taxes = [new("sales", "sales tax", Ratio.FromPercent(7))],
+        Taxes = [new() { Code = "sales", Name = "sales tax", Rate = Ratio.FromPercent(7) }],
         CashStep = 0.05m,
     };
 
-    private static LabourTask Hours(string code, double hours) => new(new LabourStandard
+    private static LabourTask Hours(string code, double hours) => new() { Standard = new LabourStandard
     {
         Code = code,
         Description = "work " + code,
         Fixed = ThreePoint.Exactly(hours),
         Source = Source.Supplied("test"),
-    });
+    } };
 
     private static EstimateRequest Job(params LabourTask[] tasks) => new()
     {
@@ -50,8 +50,8 @@ public class PriceLineTests
     {
         PriceEstimate estimate = new(Book, Job(Hours("L-1", 1), Hours("L-2", 2) with { Worker = "anna", Wage = 40m }) with
         {
-            PaidTime = [new PaidTime("wait-1", "waiting on site", TimeSpan.FromMinutes(30)) { Worker = "anna", Wage = 40m }],
-            Options = [new("X-10", 1) { Fixture = "tub-1" }, new("X-20"), new("X-20", 2)],
+            PaidTime = [new PaidTime { Id = "wait-1", Description = "waiting on site", Time = TimeSpan.FromMinutes(30), Worker = "anna", Wage = 40m }],
+            Options = [new() { Code = "X-10", Quantity = 1, Fixture = "tub-1" }, new() { Code = "X-20" }, new() { Code = "X-20", Quantity = 2 }],
             WarrantyReserve = 20m,
             Discount = Discount.Of(Ratio.FromPercent(5)),
         });
@@ -115,10 +115,10 @@ public class PriceLineTests
     [Evidence(Basis.Contract, "a line names the taxes that are charged, and none of those that its customer is exempt from")]
     public void An_exempt_line_is_not_taxable()
     {
-        PriceBook book = Book with { Taxes = [new("state", "state", Ratio.FromPercent(6)), new("county", "county", Ratio.FromPercent(1))] };
-        PriceEstimate partly = new(book, Job(Hours("L-1", 1)) with { Exemption = new TaxExemption("resale, invented") { Codes = ["county"] } });
+        PriceBook book = Book with { Taxes = [new() { Code = "state", Name = "state", Rate = Ratio.FromPercent(6) }, new() { Code = "county", Name = "county", Rate = Ratio.FromPercent(1) }] };
+        PriceEstimate partly = new(book, Job(Hours("L-1", 1)) with { Exemption = new TaxExemption { Reason = "resale, invented", Codes = ["county"] } });
         Assert.All(partly.Lines.Where(line => line.Price > 0 && line.Category != LineCategory.Tax), line => Assert.Equal(["state"], line.Taxes));
-        PriceEstimate wholly = new(book, Job(Hours("L-1", 1)) with { Exemption = new TaxExemption("resale, invented") });
+        PriceEstimate wholly = new(book, Job(Hours("L-1", 1)) with { Exemption = new TaxExemption { Reason = "resale, invented" } });
         Assert.DoesNotContain(wholly.Lines, line => line.IsTaxable);
         Assert.Equal(0m, wholly.Tax);
     }
@@ -138,8 +138,8 @@ public class PriceLineTests
     {
         PriceEstimate estimate = new(new PriceBook { Currency = Currency.Of("USD") }, Job(Hours("L-1", 1), Hours("L-1", 1), Hours("L-2", 1) with { Wage = 30m }) with
         {
-            PaidTime = [new PaidTime("wait", "waiting", TimeSpan.Zero)],
-            Options = [new("X-9"), new("X-9"), new("X-9") { Fixture = "tub" }],
+            PaidTime = [new PaidTime { Id = "wait", Description = "waiting", Time = TimeSpan.Zero }],
+            Options = [new() { Code = "X-9" }, new() { Code = "X-9" }, new() { Code = "X-9", Fixture = "tub" }],
         });
         Assert.Equal(
             ["labour/L-1", "paid-time/wait", "material/topcoat", "consumables", "travel", "waste", "option/X-9", "option/X-9/tub"],
@@ -167,7 +167,7 @@ public class PriceLineTests
         Assert.Equal("labour/L-1", Gap(Book with { LabourRate = 1e9m, Burden = Ratio.FromPercent(100) }, job).Id);
         Assert.Equal("cost", Gap(Book with { TravelPerTrip = 1e9m, OverheadOfDirectCost = Ratio.Zero }, job).Id);
         Assert.Equal("overhead/cost", Gap(Book with { TravelPerTrip = 1e9m }, job).Id);
-        Assert.Equal("cost", Gap(Book with { Options = [new("X-10", "dear", LineUnit.Each, 1e9m, 1e9m)] }, job with { Options = [new("X-10", 1e9m)] }).Id);
+        Assert.Equal("cost", Gap(Book with { Options = [new() { Code = "X-10", Description = "dear", Unit = LineUnit.Each, Cost = 1e9m, Price = 1e9m }] }, job with { Options = [new() { Code = "X-10", Quantity = 1e9m }] }).Id);
         MaterialNeed cubic = new("topcoat", "topcoat", Volume.FromCubicMeters(1));
         Assert.Equal("material/topcoat", Gap(Book, job with { Materials = [.. Enumerable.Repeat(cubic, 1001)] }).Id);
         Numbers.Refuses("ofPrice", () => _ = new Margin(Ratio.FromDecimalFractions(1 - 1e-16)));
@@ -182,7 +182,7 @@ public class PriceLineTests
         EstimateRequest job = new()
         {
             Labour = new LabourEstimate([]),
-            PaidTime = [new PaidTime("p", "a moment", TimeSpan.FromHours(0.01))],
+            PaidTime = [new PaidTime { Id = "p", Description = "a moment", Time = TimeSpan.FromHours(0.01) }],
             Materials = [],
             Fixtures = 0,
             Trips = 0,
@@ -216,19 +216,19 @@ public class PriceLineTests
             DisposalPerJob = Amount(),
             ConsumablesPerFixture = Amount(),
             Materials = [.. Enumerable.Range(0, random.Next(0, 12)).Select(i => new MaterialPrice("m" + (i % 3), Volume.FromMilliliters(random.Next(1, 50) * 100), Amount()))],
-            Options = [new("a", "option", LineUnit.Each, Amount(), random.Next(2) == 0 ? null : Math.Round(Amount(), 2)), new("b", "option", LineUnit.Each, Amount())],
+            Options = [new() { Code = "a", Description = "option", Unit = LineUnit.Each, Cost = Amount(), Price = random.Next(2) == 0 ? null : Math.Round(Amount(), 2) }, new() { Code = "b", Description = "option", Unit = LineUnit.Each, Cost = Amount() }],
             MinimumCharge = Math.Round(Amount(), 2),
             TargetMargin = new Margin(Ratio.FromPercent(Share())),
-            Taxes = [new("sales", "sales tax", Ratio.FromPercent(Share()))],
+            Taxes = [new() { Code = "sales", Name = "sales tax", Rate = Ratio.FromPercent(Share()) }],
             CashStep = random.Next(3) == 0 ? 1e9m : 0.05m,
         };
         EstimateRequest job = new()
         {
             Labour = new LabourEstimate([.. Enumerable.Range(0, random.Next(0, 9)).Select(i => Hours("L-" + (i % 3), random.Next(1, 300) / 100.0) with { Worker = Someone(), Wage = Wage() })]),
-            PaidTime = [.. Enumerable.Range(0, random.Next(0, 3)).Select(i => new PaidTime("p" + i, "paid", TimeSpan.FromHours(random.Next(0, 1000) * 1000)) { Wage = Wage() })],
+            PaidTime = [.. Enumerable.Range(0, random.Next(0, 3)).Select(i => new PaidTime { Id = "p" + i, Description = "paid", Time = TimeSpan.FromHours(random.Next(0, 1000) * 1000), Wage = Wage() })],
             Materials = [.. Enumerable.Range(0, random.Next(0, 5)).Select(i => new MaterialNeed("m" + (i % 4), "material", Volume.FromMilliliters(random.Next(0, 1_000_000))))],
             Fixtures = random.Next(0, 3) * 50_000,
-            Options = [.. Enumerable.Range(0, random.Next(0, 5)).Select(i => new OptionOrder(i % 2 == 0 ? "a" : "b", Math.Max(0.0001m, Amount())) { Fixture = Someone() })],
+            Options = [.. Enumerable.Range(0, random.Next(0, 5)).Select(i => new OptionOrder { Code = i % 2 == 0 ? "a" : "b", Quantity = Math.Max(0.0001m, Amount()), Fixture = Someone() })],
             WarrantyReserve = Math.Round(Amount(), 2),
             Discount = Discount.Of(Ratio.FromPercent(Share())),
             HoldMargin = random.Next(2) == 0,
@@ -248,20 +248,20 @@ public class PriceLineTests
     {
         Assert.Throws<ArgumentException>(() => new MaterialPrice("a/b", Volume.FromLiters(1), 1m));
         Assert.Throws<ArgumentException>(() => new MaterialNeed(" a", "a", Volume.Zero));
-        Assert.Throws<ArgumentException>(() => new OptionOrder("X-10") { Fixture = string.Empty });
+        Assert.Throws<ArgumentException>(() => new OptionOrder { Code = "X-10", Fixture = string.Empty });
         Assert.Throws<ArgumentException>(() => Book with { Options = [Book.Options[0], Book.Options[0]] });
-        PaidTime wait = new("wait", "waiting", TimeSpan.FromHours(1));
+        PaidTime wait = new() { Id = "wait", Description = "waiting", Time = TimeSpan.FromHours(1) };
         Assert.Throws<ArgumentException>(() => Job() with { PaidTime = [wait, wait] });
-        Numbers.Refuses("time", () => _ = new PaidTime("wait", "waiting", TimeSpan.FromHours(-1)));
+        Numbers.Refuses("Time", () => _ = new PaidTime { Id = "wait", Description = "waiting", Time = TimeSpan.FromHours(-1) });
         Numbers.Refuses("Wage", () => _ = wait with { Wage = -1m });
         Numbers.Refuses("Wage", () => _ = Hours("L-1", 1) with { Wage = -1m });
-        Assert.Throws<ArgumentException>(() => new TaxExemption("reseller") { Codes = [] });
-        Assert.Throws<ArgumentException>(() => new TaxRate("a", "a", Ratio.FromPercent(1)) { Categories = [] });
-        Assert.Throws<ArgumentException>(() => new TaxRate("a", "a", Ratio.FromPercent(1)) { Categories = [LineCategory.Overhead] });
+        Assert.Throws<ArgumentException>(() => new TaxExemption { Reason = "reseller", Codes = [] });
+        Assert.Throws<ArgumentException>(() => new TaxRate { Code = "a", Name = "a", Rate = Ratio.FromPercent(1), Categories = [] });
+        Assert.Throws<ArgumentException>(() => new TaxRate { Code = "a", Name = "a", Rate = Ratio.FromPercent(1), Categories = [LineCategory.Overhead] });
         Assert.Throws<ArgumentException>(() => new HostCode("rubbish", "1"));
         Assert.Throws<ArgumentException>(() => new HostCode(" labour/L-1", "1"));
         Assert.Throws<ArgumentException>(() => new HostCode("labour/", "1"));
-        Numbers.Refuses("category", () => _ = new ExtraItem("a", (LineCategory)99, "b", 1, LineUnit.Hour, 1));
+        Numbers.Refuses("Category", () => _ = new ExtraItem { Id = "a", Category = (LineCategory)99, Description = "b", Quantity = 1, Unit = LineUnit.Hour, Rate = 1 });
         Assert.Equal("waiting: 1 h", wait.ToString());
     }
 }

@@ -23,7 +23,7 @@ public class PriceTests
         DisposalPerJob = 10m,
         ConsumablesPerFixture = 35m,
         Materials = [new("topcoat", Volume.FromMilliliters(1183), 78m), new("topcoat", Volume.FromMilliliters(4732), 240m), new("primer", Volume.FromMilliliters(946), 52.35m)],
-        Options = [new("X-10", "slip-resistant floor", LineUnit.Each, 6m, 75m), new("X-20", "colour change", LineUnit.Each, 40m)],
+        Options = [new() { Code = "X-10", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 6m, Price = 75m }, new() { Code = "X-20", Description = "colour change", Unit = LineUnit.Each, Cost = 40m }],
         TargetMargin = new Margin(Ratio.FromPercent(45)),
     };
 
@@ -31,15 +31,15 @@ public class PriceTests
     private static readonly LabourStandard SetUpAndMask = LabourStandards.SetUp with { PerUnit = new ThreePoint(0.5, 0.75, 1.25) };
 
     // And 0.46 h for three coats of 2.6 m².
-    private static readonly LabourStandard Topcoat = LabourStandards.SprayTopcoat with { PerSquareMeter = new ThreePoint(0.12, 0.15, 0.2) * (1 / 2.6) };
+    private static readonly LabourStandard Topcoat = LabourStandards.SprayTopcoat with { PerSquareMeter = new ThreePoint(0.12 / 2.6, 0.15 / 2.6, 0.2 / 2.6) };
 
     private static EstimateRequest Job(double chips = 4, int fixtures = 1) => new()
     {
         Labour = new LabourEstimate(
         [
-            new LabourTask(SetUpAndMask, units: fixtures),
-            new LabourTask(Topcoat, Area.FromSquareMeters(2.6), 0, 3),
-            new LabourTask(LabourStandards.Generic.Single(standard => standard.Code == "L-31"), units: chips),
+            new LabourTask { Standard = SetUpAndMask, Units = fixtures },
+            new LabourTask { Standard = Topcoat, Area = Area.FromSquareMeters(2.6), Units = 0, Times = 3 },
+            new LabourTask { Standard = LabourStandards.Generic.Single(standard => standard.Code == "L-31"), Units = chips },
         ]),
         Materials =
         [
@@ -93,8 +93,8 @@ public class PriceTests
     [Evidence(Basis.Independent, "by hand on the job above: options 75 at a fixed price and 40 of cost; overhead 8/h × 1.605 h and 10 % of 455.10; reserve 20.73; discount 5 %; tax 7.25 %; nearest 0.05")]
     public void Options_overhead_discount_tax_and_cash()
     {
-        PriceBook book = Book with { OverheadPerHour = 8m, OverheadOfDirectCost = Ratio.FromPercent(10), Taxes = [new("sales", "sales tax", Ratio.FromPercent(7.25))], CashStep = 0.05m };
-        EstimateRequest job = Job() with { Options = [new("X-10"), new("X-20")], WarrantyReserve = 20.73m, Discount = Discount.Of(Ratio.FromPercent(5)) };
+        PriceBook book = Book with { OverheadPerHour = 8m, OverheadOfDirectCost = Ratio.FromPercent(10), Taxes = [new() { Code = "sales", Name = "sales tax", Rate = Ratio.FromPercent(7.25) }], CashStep = 0.05m };
+        EstimateRequest job = Job() with { Options = [new() { Code = "X-10" }, new() { Code = "X-20" }], WarrantyReserve = 20.73m, Discount = Discount.Of(Ratio.FromPercent(5)) };
         PriceEstimate estimate = new(book, job);
 
         // Marked up: 455.10 + 12.84 + 45.51 + 20.73 = 534.18, / 0.55 = 971.24; with the option 1046.24; less 52.31; tax 72.06.
@@ -122,12 +122,12 @@ public class PriceTests
             OverheadPerHour = random.Next(0, 3000) / 100m,
             TargetMargin = new Margin(Ratio.FromPercent(random.Next(0, 90))),
             MinimumCharge = random.Next(0, 1500),
-            Taxes = [new("sales", "sales tax", Ratio.FromPercent(random.Next(0, 2000) / 100.0))],
+            Taxes = [new() { Code = "sales", Name = "sales tax", Rate = Ratio.FromPercent(random.Next(0, 2000) / 100.0) }],
             CashStep = new[] { 0m, 0.05m, 1m }[random.Next(3)],
         };
         EstimateRequest job = Job(random.Next(0, 30), random.Next(0, 5)) with
         {
-            Options = random.Next(2) == 0 ? [] : [new("X-10", random.Next(1, 4)), new("X-20", random.Next(1, 300) / 100m)],
+            Options = random.Next(2) == 0 ? [] : [new() { Code = "X-10", Quantity = random.Next(1, 4) }, new() { Code = "X-20", Quantity = random.Next(1, 300) / 100m }],
             Discount = Discount.Of(Ratio.FromPercent(random.Next(0, 30))) with { MayUndercutMinimum = random.Next(2) == 0 },
             WarrantyReserve = random.Next(0, 5000) / 100m,
         };
@@ -166,7 +166,7 @@ public class PriceTests
     {
         PriceEstimate estimate = new(
             new PriceBook { Currency = Currency.Of("USD") },
-            Job() with { Options = [new("X-99")] });
+            Job() with { Options = [new() { Code = "X-99" }] });
         Assert.False(estimate.IsComplete);
         Assert.Null(estimate.Total);
         Assert.Null(estimate.Cost);
@@ -203,7 +203,7 @@ public class PriceTests
     [Evidence(Basis.Contract, "halves away from zero, once a line; ranges of the docstrings; equality; no culture in the text")]
     public void Rounding_ranges_and_equality()
     {
-        EstimateRequest half = new() { Labour = new([]), Materials = [], Fixtures = 0, Trips = 0, Extras = [new("x", LineCategory.Equipment, "b", 0.5m, LineUnit.Hour, 0.25m)] };
+        EstimateRequest half = new() { Labour = new([]), Materials = [], Fixtures = 0, Trips = 0, Extras = [new() { Id = "x", Category = LineCategory.Equipment, Description = "b", Quantity = 0.5m, Unit = LineUnit.Hour, Rate = 0.25m }] };
         Assert.Equal(0.13m, new PriceEstimate(Book, half).Lines.Single(line => line.Item == "extra/x").Cost);
         Numbers.Refuses("ofPrice", () => _ = new Margin(Ratio.FromPercent(100)));
         Numbers.Refuses("ofCost", () => _ = new Markup(Ratio.FromPercent(-1)));
@@ -211,7 +211,7 @@ public class PriceTests
         Numbers.Refuses("Burden", () => _ = Book with { Burden = Ratio.FromPercent(-1) });
         Numbers.Refuses("LabourRate", () => _ = Book with { LabourRate = -1m });
         Numbers.Refuses("share", () => _ = Discount.Of(Ratio.FromPercent(101)));
-        Numbers.Refuses("quantity", () => _ = new OptionOrder("X-10", 0));
+        Numbers.Refuses("Quantity", () => _ = new OptionOrder { Code = "X-10", Quantity = 0 });
         Numbers.Refuses("cost", () => _ = new Margin(Ratio.Zero).PriceFor(-1, Currency.Of("USD")));
         Assert.Equal(new PriceEstimate(Book, Job()), new PriceEstimate(Book with { }, Job()));
         Assert.NotEqual(new PriceEstimate(Book, Job()), new PriceEstimate(Book, Job(5)));

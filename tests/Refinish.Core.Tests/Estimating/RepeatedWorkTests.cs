@@ -77,14 +77,14 @@ public class RepeatedWorkTests
     [Evidence(Basis.Independent, "worked by hand: setup .5 – .75 – 1.25 h, mean .7917; 20 tubs at 90 % cumulative average count as 20^0.848 = 12.684; with half done once per visit two units count 1.5")]
     public void A_hotel_floor()
     {
-        LabourTask once = new(LabourStandards.SetUp, units: 1);
-        LabourTask floor = new(LabourStandards.SetUp, units: 1) { Repeats = 20, Learning = Wright(90) };
+        LabourTask once = new() { Standard = LabourStandards.SetUp, Units = 1 };
+        LabourTask floor = new() { Standard = LabourStandards.SetUp, Units = 1, Repeats = 20, Learning = Wright(90) };
         Numbers.Near(12.684, floor.Hours.Mean / once.Hours.Mean, 5e-4);
-        Numbers.Close(20, new LabourTask(LabourStandards.SetUp, units: 1) { Repeats = 20 }.Hours.Mean / once.Hours.Mean, 1e-12);
+        Numbers.Close(20, new LabourTask { Standard = LabourStandards.SetUp, Units = 1, Repeats = 20 }.Hours.Mean / once.Hours.Mean, 1e-12);
         LabourStandard shared = LabourStandards.SetUp with { OncePerVisit = Ratio.FromPercent(50) };
-        Numbers.Close(1.5 * once.Hours.Mean, new LabourTask(shared, units: 2).Hours.Mean, 1e-12);
-        Numbers.Close(0.5 * once.Hours.Mean, new LabourTask(shared, units: 0.5).Hours.Mean, 1e-12);
-        Numbers.CanBeWritten(new LabourEstimate([floor, new LabourTask(shared, units: 3)], 1.1).Workings());
+        Numbers.Close(1.5 * once.Hours.Mean, new LabourTask { Standard = shared, Units = 2 }.Hours.Mean, 1e-12);
+        Numbers.Close(0.5 * once.Hours.Mean, new LabourTask { Standard = shared, Units = 0.5 }.Hours.Mean, 1e-12);
+        Numbers.CanBeWritten(new LabourEstimate([floor, new LabourTask { Standard = shared, Units = 3 }], 1.1, 1).Workings());
     }
 
     [Fact]
@@ -143,7 +143,7 @@ public class RepeatedWorkTests
     [Evidence(Basis.Independent, "variance of a sum with equal correlation, over three triples on paper; without correlation it is the sum of the variances")]
     public void Correlated_tasks_spread_wider()
     {
-        LabourTask[] tasks = [new(LabourStandards.SetUp, units: 1), new(LabourStandards.Clear, units: 1), new(LabourStandards.Caulk, units: 1)];
+        LabourTask[] tasks = [new() { Standard = LabourStandards.SetUp, Units = 1 }, new() { Standard = LabourStandards.Clear, Units = 1 }, new() { Standard = LabourStandards.Caulk, Units = 1 }];
         LabourEstimate labour = new(tasks);
         Numbers.Close(labour.BetaPertDeviation.TotalHours, labour.Deviation(ThreePointReading.Pert, default).TotalHours, 1e-6);
         Numbers.Close(labour.ClassicDeviation.TotalHours, labour.Deviation(ThreePointReading.NormalClassicPert, default).TotalHours, 1e-6);
@@ -163,7 +163,7 @@ public class RepeatedWorkTests
         Numbers.Refuses("model", () => _ = new LearningCurve((LearningModel)5, Ratio.FromPercent(90)));
         Numbers.Refuses("number", () => Wright(80).Unit(0));
         Numbers.Refuses("count", () => Wright(80).Total(10_001));
-        Numbers.Refuses("Repeats", () => _ = new LabourTask(LabourStandards.SetUp, units: 1) { Repeats = 0 });
+        Numbers.Refuses("Repeats", () => _ = new LabourTask { Standard = LabourStandards.SetUp, Units = 1, Repeats = 0 });
         Numbers.Refuses("OncePerVisit", () => _ = LabourStandards.SetUp with { OncePerVisit = Ratio.FromPercent(101) });
         Numbers.Refuses("FromSize", () => _ = LabourStandards.SetUp with { FromSize = Length.FromMeters(6) });
         Numbers.Refuses("fixtures", () => _ = new SharedDrying(0, 1, TimeSpan.FromMinutes(1), TimeSpan.Zero));

@@ -25,21 +25,21 @@ public class TargetPriceTests
         ConsumablesPerFixture = 35m,
         Options =
         [
-            new("X-10", "slip-resistant floor", LineUnit.Each, 6m, 75m) { Cautions = [Cautions.SlipGrains] },
-            new("X-20", "colour change", LineUnit.Fixture, 40m),
-            new("X-40", "strip an old coat", LineUnit.Fixture, 90m) { Cautions = [Cautions.Strippers, Cautions.LeadUntested] },
-            new("X-30", "new drain and overflow trim", LineUnit.Set, 18m),
-            new("X-50", "renew hardware", LineUnit.Each, 12m),
+            new() { Code = "X-10", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 6m, Price = 75m, Cautions = [Cautions.SlipGrains] },
+            new() { Code = "X-20", Description = "colour change", Unit = LineUnit.Fixture, Cost = 40m },
+            new() { Code = "X-40", Description = "strip an old coat", Unit = LineUnit.Fixture, Cost = 90m, Cautions = [Cautions.Strippers, Cautions.LeadUntested] },
+            new() { Code = "X-30", Description = "new drain and overflow trim", Unit = LineUnit.Set, Cost = 18m },
+            new() { Code = "X-50", Description = "renew hardware", Unit = LineUnit.Each, Cost = 12m },
         ],
         TargetMargin = new Margin(Ratio.FromPercent(margin)),
     };
 
     private static EstimateRequest Job(double discount, double hours, params string[] options) => new()
     {
-        Labour = new LabourEstimate([new LabourTask(LabourStandards.SetUp with { PerUnit = ThreePoint.Exactly(hours) }, units: 1)]),
+        Labour = new LabourEstimate([new LabourTask { Standard = LabourStandards.SetUp with { PerUnit = ThreePoint.Exactly(hours) }, Units = 1 }]),
         Materials = [],
         Fixtures = 1,
-        Options = [.. options.Select(code => new OptionOrder(code))],
+        Options = [.. options.Select(code => new OptionOrder { Code = code })],
         Discount = Discount.Of(Ratio.FromPercent(discount)),
         HoldMargin = true,
     };

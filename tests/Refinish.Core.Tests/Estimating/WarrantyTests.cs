@@ -38,10 +38,10 @@ public class WarrantyTests
     {
         Numbers.Near(0.1451, new WeibullLife(1.8, 14).FailedBy(5).DecimalFractions, 5e-5);
         Numbers.Near(0.2081, new WeibullLife(0.7, 40).FailedBy(5).DecimalFractions, 5e-5);
-        Numbers.Near(0.0357, new WarrantyReserve(Mixture, 1, 260m, Eighty, Usd).FailedWithinTerm.DecimalFractions, 5e-5);
+        Numbers.Near(0.0357, new WarrantyReserve(Mixture, 1, 260m, Eighty, Usd, Ratio.Zero).FailedWithinTerm.DecimalFractions, 5e-5);
 
         // The fifth digit is a five: .09965.
-        Numbers.Near(0.0996, new WarrantyReserve(Mixture, 5, 260m, Eighty, Usd).FailedWithinTerm.DecimalFractions, 1e-4);
+        Numbers.Near(0.0996, new WarrantyReserve(Mixture, 5, 260m, Eighty, Usd, Ratio.Zero).FailedWithinTerm.DecimalFractions, 1e-4);
     }
 
     [Fact]
@@ -131,11 +131,11 @@ public class WarrantyTests
         Numbers.Refuses("years", () => _ = life.HazardAt(0));
         Numbers.Refuses("failed", () => _ = life.AgeAtFailed(Ratio.FromPercent(100)));
         Numbers.Refuses("deviationYears", () => _ = WeibullLife.FromMeanAndSpread(10, 0.1));
-        Numbers.Refuses("termYears", () => _ = new WarrantyReserve(life, 51, 260m, Eighty, Usd));
-        Numbers.Refuses("claimProbability", () => _ = new WarrantyReserve(life, 5, 260m, Ratio.FromPercent(101), Usd));
-        Numbers.Refuses("costPerClaim", () => _ = new WarrantyReserve(life, 5, -1m, Eighty, Usd));
-        Numbers.Refuses("lives", () => _ = new WarrantyReserve([Mixture[0]], 5, 260m, Eighty, Usd));
-        Assert.Throws<ArgumentException>(() => new WarrantyReserve([], 5, 260m, Eighty, Usd));
-        Assert.Equal(new WarrantyReserve(Mixture, 5, 260m, Eighty, Usd), new WarrantyReserve([Mixture[0], Mixture[1]], 5, 260m, Eighty, Usd));
+        Numbers.Refuses("termYears", () => _ = new WarrantyReserve(life, 51, 260m, Eighty, Usd, Ratio.Zero));
+        Numbers.Refuses("claimProbability", () => _ = new WarrantyReserve(life, 5, 260m, Ratio.FromPercent(101), Usd, Ratio.Zero));
+        Numbers.Refuses("costPerClaim", () => _ = new WarrantyReserve(life, 5, -1m, Eighty, Usd, Ratio.Zero));
+        Numbers.Refuses("lives", () => _ = new WarrantyReserve([Mixture[0]], 5, 260m, Eighty, Usd, Ratio.Zero));
+        Assert.Throws<ArgumentException>(() => new WarrantyReserve([], 5, 260m, Eighty, Usd, Ratio.Zero));
+        Assert.Equal(new WarrantyReserve(Mixture, 5, 260m, Eighty, Usd, Ratio.Zero), new WarrantyReserve([Mixture[0], Mixture[1]], 5, 260m, Eighty, Usd, Ratio.Zero));
     }
 }

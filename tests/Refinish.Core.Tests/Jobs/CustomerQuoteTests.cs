@@ -20,11 +20,11 @@ public class CustomerQuoteTests
         DisposalPerJob = 20m,
         ConsumablesPerFixture = 30m,
         TargetMargin = new Margin(Ratio.FromPercent(50)),
-        Options = [new("slip-floor", "slip-resistant floor", LineUnit.Each, 6m, 75m)],
+        Options = [new() { Code = "slip-floor", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 6m, Price = 75m }],
         Taxes =
         [
-            new("state", "state sales tax", Ratio.FromPercent(6.25)) { Categories = [LineCategory.Material, LineCategory.Consumables] },
-            new("city", "city tax", Ratio.FromPercent(2)),
+            new() { Code = "state", Name = "state sales tax", Rate = Ratio.FromPercent(6.25), Categories = [LineCategory.Material, LineCategory.Consumables] },
+            new() { Code = "city", Name = "city tax", Rate = Ratio.FromPercent(2) },
         ],
         HostCodes = [new("option/slip-floor", "7-100")],
     };
@@ -51,22 +51,22 @@ public class CustomerQuoteTests
         Labour = new LabourEstimate([Hours("L-1", 2) with { Fixture = "tub" }, Hours("L-2", 1)]),
         Materials = [],
         Fixtures = 2,
-        Options = [new OptionOrder("slip-floor") { Fixture = "tub" }],
+        Options = [new OptionOrder { Code = "slip-floor", Fixture = "tub" }],
         Extras =
         [
-            new ExtraItem("plumber", LineCategory.Subcontract, "plumber refits the waste", 1, LineUnit.Job, 100m),
-            new ExtraItem("rust", LineCategory.Allowance, "rust under the overflow", 1, LineUnit.Job, 60m) { UnitPrice = 60m },
+            new ExtraItem { Id = "plumber", Category = LineCategory.Subcontract, Description = "plumber refits the waste", Quantity = 1, Unit = LineUnit.Job, Rate = 100m },
+            new ExtraItem { Id = "rust", Category = LineCategory.Allowance, Description = "rust under the overflow", Quantity = 1, Unit = LineUnit.Job, Rate = 60m, UnitPrice = 60m },
         ],
         Discount = Terms.Discount,
     };
 
-    private static LabourTask Hours(string code, double hours) => new(new LabourStandard
+    private static LabourTask Hours(string code, double hours) => new() { Standard = new LabourStandard
     {
         Code = code,
         Description = "work " + code,
         Fixed = ThreePoint.Exactly(hours),
         Source = Source.Invented("test"),
-    });
+    } };
 
     private static CustomerQuote Quote(PriceBook book, EstimateRequest request, QuoteTerms terms) => new(new PriceEstimate(book, request), [Tub, Sink], terms);
 
@@ -151,7 +151,7 @@ public class CustomerQuoteTests
         Assert.DoesNotContain(text, line => line.Contains("tax") || line.Contains("subtotal") || line.Contains("number"));
         Assert.Equal("quote: 755.00 USD", quote.ToString());
         Assert.Equal("slip-resistant floor", quote.Fixtures[0].Extras[0].Label);
-        Assert.Equal("slip-resistant floor, 3 each", Quote(Book, Request with { Options = [new("slip-floor", 3) { Fixture = "tub" }] }, Terms).Fixtures[0].Extras[0].Label);
+        Assert.Equal("slip-resistant floor, 3 each", Quote(Book, Request with { Options = [new() { Code = "slip-floor", Quantity = 3, Fixture = "tub" }] }, Terms).Fixtures[0].Extras[0].Label);
         Assert.Equal("revision 2", (QuoteTerms.None with { Revision = "2" }).ToString());
         Assert.Equal("amounts in USD; items before discount", Quote(Book with { Taxes = [] }, Request, Terms).ToText(DisplayUnits.Si).Split('\n')[1]);
         Assert.Equal("amounts in USD; each item with its tax", Quote(Book, Request with { Discount = null }, new QuoteTerms { PricesShown = PricesShown.WithTax }).ToText(DisplayUnits.Si).Split('\n')[1]);
@@ -164,7 +164,7 @@ public class CustomerQuoteTests
         const string Long = "bathtub of the guests on the second floor, enamelled, of the broad rim, mended a second time";
         string endless = new('q', 120);
         CustomerQuote quote = new(
-            new PriceEstimate(Book with { Options = [new("slip-floor", endless, LineUnit.Each, 6m, 75m)] }, Request),
+            new PriceEstimate(Book with { Options = [new() { Code = "slip-floor", Description = endless, Unit = LineUnit.Each, Cost = 6m, Price = 75m }] }, Request),
             [new FixtureWeight("tub", Long, 3), Sink], Terms);
         string[] text = quote.ToText(DisplayUnits.Si).Split('\n');
         string[] amounts = [.. text.Skip(2).Where(line => line.Length > 3 && line[line.Length - 3] == '.' && char.IsDigit(line[line.Length - 1]))];
@@ -195,13 +195,13 @@ public class CustomerQuoteTests
     [Evidence(Basis.Independent, "by hand: a customer exempt from the state's tax pays the city's 13.59 only; the reason stands on the quote; and one exempt from all pays 679.50")]
     public void An_exempt_customer()
     {
-        TaxExemption resale = new("resale certificate 12 (invented)") { Codes = ["state"] };
+        TaxExemption resale = new() { Reason = "resale certificate 12 (invented)", Codes = ["state"] };
         CustomerQuote quote = Quote(Book, Request with { Exemption = resale }, Terms with { Exemption = resale });
         Assert.Equal(693.09m, quote.Total);
         Assert.Equal([(0m, true), (13.59m, false)], quote.Taxes.Select(tax => (tax.Amount, tax.Exemption is not null)));
         Assert.Contains("state sales tax, 6.25 %: not charged, resale certificate 12 (invented)\n", quote.ToText(DisplayUnits.Si), StringComparison.Ordinal);
         Balances(quote);
-        TaxExemption all = new("public body (invented)");
+        TaxExemption all = new() { Reason = "public body (invented)" };
         Assert.Equal(679.50m, Quote(Book, Request with { Exemption = all }, Terms with { Exemption = all }).Total);
     }
 
@@ -210,7 +210,7 @@ public class CustomerQuoteTests
         + "consumption tax of 10 % of 679 is 67.9, rounded to 68: 747, paid as 750 with coins of 10")]
     public void Yen_with_coins_of_ten()
     {
-        PriceBook yen = Book with { Currency = Currency.Of("JPY"), CashStep = 10m, Taxes = [new("ct", "consumption tax", Ratio.FromPercent(10))] };
+        PriceBook yen = Book with { Currency = Currency.Of("JPY"), CashStep = 10m, Taxes = [new() { Code = "ct", Name = "consumption tax", Rate = Ratio.FromPercent(10) }] };
         CustomerQuote quote = Quote(yen, Request, Terms);
         Assert.Equal((76m, 679m, 68m, 747m, 3m, 750m), (quote.Discount, quote.Net, quote.Tax, quote.Total, quote.CashRounding, quote.Payable));
         Assert.Equal([70m, 200m, 480m], quote.Payments.Select(payment => payment.Amount));

@@ -73,8 +73,8 @@ public class GenericHoursTests
         double share = alone.CoatedArea.SquareMeters / Example("tub").Plan().CoatedArea.SquareMeters;
         foreach (LabourStandard standard in new[] { LabourStandards.Key, LabourStandards.Degrease, LabourStandards.SprayTopcoat })
         {
-            LabourTask sink = new(standard, alone.CoatedArea, 1, 1);
-            LabourTask tub = new(standard, Example("tub").Plan().CoatedArea, 1, 1);
+            LabourTask sink = new() { Standard = standard, Area = alone.CoatedArea, Units = 1, Times = 1 };
+            LabourTask tub = new() { Standard = standard, Area = Example("tub").Plan().CoatedArea, Units = 1, Times = 1 };
             Assert.True(sink.Hours.Mean > tub.Hours.Mean * share * 1.5, standard.Code);
             Assert.True(sink.Hours.Mean < tub.Hours.Mean, standard.Code);
         }
@@ -119,7 +119,7 @@ public class GenericHoursTests
     [Evidence(Basis.Contract, "time and labour of one operation that contradict each other are objected to; a longer time is paid by the standards")]
     public void Time_goes_before_labour_and_is_never_shorter()
     {
-        LabourTask hour = new(LabourStandards.Inspect with { Code = "own", Work = null, PerUnit = ThreePoint.Exactly(1) }, 1);
+        LabourTask hour = new() { Standard = LabourStandards.Inspect with { Code = "own", Work = null, PerUnit = ThreePoint.Exactly(1) }, Units = 1 };
         JobPlan With(TimeSpan? time, int people) => (Example("tub") with
         {
             Changes =

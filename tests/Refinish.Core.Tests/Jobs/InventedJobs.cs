@@ -37,7 +37,7 @@ internal static class InventedJobs
     {
         Name = "invented shop",
         Calendar = Weekdays,
-        Prices = Shop.Generic.Prices with { Taxes = [new("sales", "sales tax", Ratio.FromPercent(7))] },
+        Prices = Shop.Generic.Prices with { Taxes = [new() { Code = "sales", Name = "sales tax", Rate = Ratio.FromPercent(7) }] },
         AirborneFraction = Ratio.FromPercent(10),
     };
 

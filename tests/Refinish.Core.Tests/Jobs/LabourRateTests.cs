@@ -230,14 +230,14 @@ public class LabourRateTests
     public void A_task_loses_no_rate()
     {
         LabourStandard both = Host(WorkKind.Key) with { PerUnit = ThreePoint.Exactly(0.25), PerSquareMeter = ThreePoint.Exactly(0.1) };
-        Assert.Contains("H-Key has hours by unit", Assert.Throws<ArgumentException>(() => new LabourTask(both, Area.FromSquareMeters(2))).Message, StringComparison.Ordinal);
-        Assert.Contains("H-Key has hours by area", Assert.Throws<ArgumentException>(() => new LabourTask(both, 2)).Message, StringComparison.Ordinal);
-        Assert.Throws<ArgumentException>(() => new LabourTask(both));
-        Assert.Contains("no hours at all", Assert.Throws<ArgumentException>(() => new LabourTask(Host(WorkKind.Key), Area.Zero, 1, 1)).Message, StringComparison.Ordinal);
-        Numbers.Close(0.7, new LabourTask(both, Area.FromSquareMeters(2), 2, 1).Hours.Mean, 1e-12);
+        Assert.Contains("H-Key has hours by unit", Assert.Throws<ArgumentException>(() => new LabourEstimate([new LabourTask { Standard = both, Area = Area.FromSquareMeters(2) }])).Message, StringComparison.Ordinal);
+        Assert.Contains("H-Key has hours by area", Assert.Throws<ArgumentException>(() => new Refinish.Jobs.Operation { Id = "own", Kind = WorkKind.Key, Instruction = "own", Labour = [new LabourTask { Standard = both, Units = 2 }] }).Message, StringComparison.Ordinal);
+        Assert.Throws<InvalidOperationException>(() => new LabourTask { Standard = both }.Hours);
+        Assert.Contains("no hours at all", Assert.Throws<ArgumentException>(() => new LabourTask { Standard = Host(WorkKind.Key), Area = Area.Zero, Units = 1 }).Message, StringComparison.Ordinal);
+        Numbers.Close(0.7, new LabourTask { Standard = both, Area = Area.FromSquareMeters(2), Units = 2 }.Hours.Mean, 1e-12);
 
         // No time that is stated is an answer.
-        Assert.Equal(0, new LabourTask(Host(WorkKind.Key) with { PerUnit = ThreePoint.Exactly(0) }, Area.Zero, 1, 1).Hours.Mean);
+        Assert.Equal(0, new LabourTask { Standard = Host(WorkKind.Key) with { PerUnit = ThreePoint.Exactly(0) }, Area = Area.Zero, Units = 1, Times = 1 }.Hours.Mean);
     }
 
     [Fact]

@@ -19,7 +19,7 @@ public class PlanQuoteTests
     private static PaymentStage Deposit(double percent) => PaymentStage.OfShare("deposit", PaymentDue.OnAcceptance, Ratio.FromPercent(percent));
 
     private static ExtraItem Plumber(string id, string? fixture) =>
-        new(id, LineCategory.Subcontract, "plumber (invented)", 1, LineUnit.Job, 100m) { UnitPrice = 140m, Fixture = fixture };
+        new() { Id = id, Category = LineCategory.Subcontract, Description = "plumber (invented)", Quantity = 1, Unit = LineUnit.Job, Rate = 100m, UnitPrice = 140m, Fixture = fixture };
 
     [Fact]
     [Evidence(Basis.Identity, "yearly care of either option is added to what it costs a year, to the cent")]

@@ -33,15 +33,15 @@ public class QuoteProperties
                     TaxRounding = random.Next(2) == 0 ? TaxRounding.OnSum : TaxRounding.PerLine,
                     Taxes =
                     [
-                        new("all", "on all", Ratio.FromPercent(random.Next(0, 25))),
-                        new("some", "on goods and options", Ratio.FromPercent(7.25)) { Categories = [LineCategory.Material, LineCategory.Option, LineCategory.Allowance] },
+                        new() { Code = "all", Name = "on all", Rate = Ratio.FromPercent(random.Next(0, 25)) },
+                        new() { Code = "some", Name = "on goods and options", Rate = Ratio.FromPercent(7.25), Categories = [LineCategory.Material, LineCategory.Option, LineCategory.Allowance] },
                     ],
                 },
             },
             Extras =
             [
-                new ExtraItem("plumber", LineCategory.Subcontract, "plumber", 1, LineUnit.Job, random.Next(1, 300)) { Fixture = first },
-                new ExtraItem("rust", LineCategory.Allowance, "hidden rust", 2, LineUnit.Hour, 20m) { UnitPrice = random.Next(0, 60) },
+                new ExtraItem { Id = "plumber", Category = LineCategory.Subcontract, Description = "plumber", Quantity = 1, Unit = LineUnit.Job, Rate = random.Next(1, 300), Fixture = first },
+                new ExtraItem { Id = "rust", Category = LineCategory.Allowance, Description = "hidden rust", Quantity = 2, Unit = LineUnit.Hour, Rate = 20m, UnitPrice = random.Next(0, 60) },
             ],
             Terms = new QuoteTerms
             {
@@ -51,7 +51,7 @@ public class QuoteProperties
                     1 => Discount.Of(Ratio.FromPercent(random.Next(0, 30))) with { MayUndercutMinimum = random.Next(2) == 0 },
                     _ => Discount.Of((decimal)random.Next(0, 80)),
                 },
-                Exemption = random.Next(4) == 0 ? new TaxExemption("exempt") { Codes = random.Next(2) == 0 ? null : ["some"] } : null,
+                Exemption = random.Next(4) == 0 ? new TaxExemption { Reason = "exempt", Codes = random.Next(2) == 0 ? null : ["some"] } : null,
                 HoldMargin = random.Next(4) == 0,
                 PricesShown = random.Next(2) == 0 ? PricesShown.Net : PricesShown.WithTax,
                 Payments = random.Next(3) == 0 ? [] :

@@ -82,14 +82,14 @@ internal sealed class RandomJobs
                 InventedJobs.Weekdays,
                 WorkCalendar.EveryDay(Hours(7, 18), LocalClock.Fixed(TimeSpan.FromHours(1))),
                 new WorkCalendar(LocalClock.Fixed(TimeSpan.FromHours(1)), Enum.GetValues<DayOfWeek>().SelectMany(day =>
-                    new[] { new WorkShift(day, Hours(8, 12)), new WorkShift(day, Hours(12.5, 17)) }))),
+                    new[] { new WorkShift(day, Hours(8, 12)), new WorkShift(day, Hours(12.5, 17)) }), [])),
             AirborneFraction = Chance(0.5) ? Ratio.FromPercent(10) : null,
             Limits = !tame && Chance(0.2) ? LimitSets.Default with { Voc = [VocLimits.SouthCoast1113] } : LimitSets.Default,
             System = Pick(GenericCatalogue.EpoxyUrethaneSystem, GenericCatalogue.EpoxyUrethaneSystem, GenericCatalogue.EpoxyUrethaneSystem,
                 GenericCatalogue.ClearedPlastic),
             Prices = InventedJobs.Shop.Prices with
             {
-                Options = [.. InventedJobs.Shop.Prices.Options, new OptionPrice("polish", "polish the taps", LineUnit.Each, 3m)],
+                Options = [.. InventedJobs.Shop.Prices.Options, new OptionPrice { Code = "polish", Description = "polish the taps", Unit = LineUnit.Each, Cost = 3m }],
                 MinimumCharge = Pick(0m, 390m, 1200m),
                 CashStep = Pick(0m, 0.05m, 1m),
             },

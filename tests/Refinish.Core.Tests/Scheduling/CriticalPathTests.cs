@@ -56,7 +56,7 @@ public class CriticalPathTests
         EquivalentAge clock = new(TemperatureHistory.Constant(new DateTimeOffset(1970, 1, 1, 0, 0, 0, TimeSpan.Zero), Temperature.FromDegreesCelsius(20)),
             TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(25));
         Assert.Throws<ArgumentException>(() =>
-            new CriticalPath(steps, [new StepLag("mask", "spray", TimeSpan.Zero, null, "on a clock") { Clock = clock }]));
+            new CriticalPath(steps, [new StepLag("mask", "spray", TimeSpan.Zero, null, "on a clock", clock)]));
     }
 
     [Property(MaxTest = 200)]

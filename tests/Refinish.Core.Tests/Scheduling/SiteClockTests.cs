@@ -53,7 +53,7 @@ public class SiteClockTests
         work = work with { Steps = [work.Steps[0] with { Unavailable = [Hours(0, 7)] },
             work.Steps[1] with { Unavailable = [Hours(0, 9)] }] };
         Assert.Equal([Monday.AddHours(7), Monday.AddHours(24)], work.Solve().Steps.Select(step => step.Start));
-        SiteSchedule law = (work with { Lags = [work.Lags[0] with { Clock = clock }] }).Solve();
+        SiteSchedule law = (work with { Lags = [work.Lags[0].With(clock)] }).Solve();
         Assert.Equal([Monday.AddHours(24), Monday.AddHours(25)], law.Steps.Select(step => step.Start));
     }
 
@@ -91,7 +91,7 @@ public class SiteClockTests
         EquivalentAge other = new(clock.History, TemperatureShift.Doubling(2.0000001), clock.Reference);
         SiteWork work = Work(clock, 3, null);
         SiteSchedule schedule = (work with { Lags = [work.Lags[0],
-            new StepLag("prime", "topcoat", TimeSpan.Zero, TimeSpan.FromHours(3), "closes") { Clock = other }] }).Solve();
+            new StepLag("prime", "topcoat", TimeSpan.Zero, TimeSpan.FromHours(3), "closes", other)] }).Solve();
         Assert.True(!schedule.IsPossible || SiteVerifier.Breaches(schedule).Count == 0);
     }
 
@@ -110,6 +110,6 @@ public class SiteClockTests
         Calendar = Week,
         Steps = [Step("prime", 1, "bath") with { Name = "the primer" }, Step("topcoat", 1, "bath") with { Name = "the topcoat" }],
         Lags = [new StepLag("prime", "topcoat", TimeSpan.FromHours(least), most is double hours ? TimeSpan.FromHours(hours) : null,
-            "recoat") { Clock = clock }],
+            "recoat", clock)],
     };
 }

@@ -207,12 +207,12 @@ public class SiteWorkTests
         Numbers.Refuses("count", () => _ = new SiteTool("gun", 0));
         Numbers.Refuses("Nodes", () => _ = SearchEffort.Standard with { Nodes = 0 });
         List<double> told = [];
-        work.Solve(progress: new Telling(told));
+        work.Solve(SearchEffort.Standard, new Telling(told), CancellationToken.None);
         Assert.Equal(told.Order(), told);
         Assert.Equal((0, 1), (told[0], told[^1]));
         using CancellationTokenSource stop = new();
         stop.Cancel();
-        Assert.Throws<OperationCanceledException>(() => work.Solve(cancellation: stop.Token));
+        Assert.Throws<OperationCanceledException>(() => work.Solve(SearchEffort.Standard, null, stop.Token));
     }
 
     private static StepLag Change(LagRelief relief, TimeSpan by) => relief.OfMaximum

@@ -71,7 +71,7 @@ internal static class SiteWorks
             lastHoldsOn: s[3] % 4 != 0);
         EquivalentAge age = new(history, TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(23)) { StopsBelow = s[4] % 3 == 0
             ? Temperature.FromDegreesCelsius(12) : null };
-        return work with { Lags = [.. work.Lags.Select((lag, i) => s[i % 20] / 5 % 2 == 0 ? lag with { Clock = age } : lag)] };
+        return work with { Lags = [.. work.Lags.Select((lag, i) => s[i % 20] / 5 % 2 == 0 ? lag.With(age) : lag)] };
     }
 
     // Twenty numbers from one, the same on every platform.

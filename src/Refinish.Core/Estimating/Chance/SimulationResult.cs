@@ -1,15 +1,20 @@
 using System;
+using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Estimating;
 
 /// <summary>What came out of a simulation: quantiles, mean, spread and the chance of anything above a value.</summary>
 /// <remarks>
-/// Quantiles are read from the sorted trials by straight lines between neighbours (Hyndman and Fan, The American Statistician 50, 1996, type 7).
-/// These are estimates from a finite number of trials; <see cref="StandardErrorOfMean"/> says how close the mean is when trials are drawn at random.
+/// Quantiles are read from the sorted trials by straight lines between neighbours (Hyndman and Fan, The American Statistician 50, 1996,
+/// type 7). These are estimates from a finite number of trials; the standard deviation over the root of their number says how close the
+/// mean is when they are drawn at random.
 /// </remarks>
 public sealed class SimulationResult
 {
+    // Equal to none, so that a search ends where the first trial above a value stands.
+    private static readonly Comparer<double> Above = Comparer<double>.Create(static (trial, value) => trial > value ? 1 : -1);
+
     private readonly double[] sorted;
 
     internal SimulationResult(double[] trials, SimulationOptions options)
@@ -31,9 +36,6 @@ public sealed class SimulationResult
 
     /// <summary>The standard deviation of the trials, with n − 1.</summary>
     public double StandardDeviation { get; }
-
-    /// <summary>Standard deviation divided by √n: what the mean is off by, one time in three or less, with random sampling; an upper guide for the other methods.</summary>
-    public double StandardErrorOfMean => StandardDeviation / Math.Sqrt(sorted.Length);
 
     /// <summary>The least trial.</summary>
     public double Minimum => sorted[0];
@@ -66,21 +68,7 @@ public sealed class SimulationResult
     public Ratio ChanceAbove(double value)
     {
         Guard.Within(value, Bounds.Between(double.MinValue, double.MaxValue, Measure.Number), nameof(value), nameof(value));
-        int low = 0;
-        int high = sorted.Length;
-        while (low < high)
-        {
-            int middle = low + ((high - low) / 2);
-            if (sorted[middle] > value)
-            {
-                high = middle;
-            }
-            else
-            {
-                low = middle + 1;
-            }
-        }
-
+        int low = ~Array.BinarySearch(sorted, value, Above);
         return Ratio.FromDecimalFractions((double)(sorted.Length - low) / sorted.Length);
     }
 

@@ -67,37 +67,6 @@ public readonly record struct ThreePoint
     /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
     public static ThreePoint Exactly(double value) => new(value, value, value);
 
-    /// <summary>Adds two triples that move together, such as parts of one task done by one person on one day.</summary>
-    /// <param name="left">One.</param>
-    /// <param name="right">The other.</param>
-    /// <returns>The triple of the sums.</returns>
-    public static ThreePoint operator +(ThreePoint left, ThreePoint right) =>
-        new(left.Minimum + right.Minimum, left.Mode + right.Mode, left.Maximum + right.Maximum);
-
-    /// <summary>Stretches a triple.</summary>
-    /// <param name="triple">The triple.</param>
-    /// <param name="factor">A factor of at least 0.</param>
-    /// <returns>The triple of the products.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is negative or not finite.</exception>
-    public static ThreePoint operator *(ThreePoint triple, double factor)
-    {
-        Guard.Within(factor, Bounds.NotNegative(Measure.Number));
-        return new(triple.Minimum * factor, triple.Mode * factor, triple.Maximum * factor);
-    }
-
-    /// <summary>Adds two triples that move together.</summary>
-    /// <param name="left">One.</param>
-    /// <param name="right">The other.</param>
-    /// <returns>The triple of the sums.</returns>
-    public static ThreePoint Add(ThreePoint left, ThreePoint right) => left + right;
-
-    /// <summary>Stretches a triple.</summary>
-    /// <param name="triple">The triple.</param>
-    /// <param name="factor">A factor of at least 0.</param>
-    /// <returns>The triple of the products.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="factor"/> is negative or not finite.</exception>
-    public static ThreePoint Multiply(ThreePoint triple, double factor) => triple * factor;
-
     /// <summary>The distribution that a reading of the triple gives.</summary>
     /// <param name="reading">Which shape, and for a lognormal or normal one which variance.</param>
     /// <returns>The distribution; an <see cref="ExactValue"/> when all three values are equal.</returns>
@@ -134,6 +103,8 @@ public readonly record struct ThreePoint
     /// <returns>Text such as <c>2 – 4 – 9</c>.</returns>
     public override string ToString() =>
         Figures.Significant(Minimum) + " – " + Figures.Significant(Mode) + " – " + Figures.Significant(Maximum);
+
+    internal ThreePoint Times(double factor) => new(Minimum * factor, Mode * factor, Maximum * factor);
 
     internal Num Centre(Trace? t = null) => PertMoments.Mean(A(t), M(t), B(t));
 

@@ -11,8 +11,8 @@ namespace Refinish.Estimating;
 /// Independence makes the spread of the sum a lower bound: a crowded bathroom slows every task at once.
 /// </remarks>
 /// <example><code>
-/// LabourTask clear = new(LabourStandards.Clear, units: 1);
-/// LabourTask coats = new(LabourStandards.SprayTopcoat, Area.FromSquareMeters(2.6), units: 0, times: 3);
+/// LabourTask clear = new() { Standard = LabourStandards.Clear, Units = 1 };
+/// LabourTask coats = new() { Standard = LabourStandards.SprayTopcoat, Area = Area.FromSquareMeters(2.6), Units = 0, Times = 3 };
 /// double hours = new LabourEstimate([clear, coats]).Hours.TotalHours;   // 0.589
 /// </code></example>
 public sealed record LabourEstimate
@@ -21,18 +21,26 @@ public sealed record LabourEstimate
     private static readonly Source Evenly = Source.Derived("work shared evenly");
     private static readonly Source Independent = Source.Derived("variances of independent tasks add up");
 
+    /// <summary>Adds up the hours of one person where nothing makes the work harder.</summary>
+    /// <param name="tasks">The tasks of the job.</param>
+    /// <exception cref="ArgumentException">A task is missing, or has no number for the hours of its standard.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="tasks"/> is missing.</exception>
+    public LabourEstimate(IReadOnlyList<LabourTask> tasks) : this(tasks, 1, 1)
+    {
+    }
+
     /// <summary>Adds up the hours.</summary>
     /// <param name="tasks">The tasks of the job.</param>
-    /// <param name="difficulty">Factor on the work at the site, for an occupied home, stairs, no window; 1 unless given; 0.5 to 3.</param>
+    /// <param name="difficulty">Factor on the work at the site, for an occupied home, stairs, no window; 0.5 to 3.</param>
     /// <param name="crew">People at work, 1 to 100.</param>
-    /// <exception cref="ArgumentException">A task is missing.</exception>
+    /// <exception cref="ArgumentException">A task is missing, or has no number for the hours of its standard.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="tasks"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public LabourEstimate(IReadOnlyList<LabourTask> tasks, double difficulty = 1, int crew = 1)
+    public LabourEstimate(IReadOnlyList<LabourTask> tasks, double difficulty, int crew)
     {
         Difficulty = Guard.Within(difficulty, Bounds.Between(0.5, 3, Measure.Number));
         Crew = Guard.Count(crew, 1, 100);
-        Lines = new ValueList<LabourLine>(Guard.List(tasks).Select(task => new LabourLine(task, difficulty)));
+        Lines = new ValueList<LabourLine>(LabourTask.Whole(tasks, nameof(tasks)).Select(task => new LabourLine(task, difficulty)));
     }
 
     /// <summary>Factor on every task.</summary>
@@ -87,16 +95,8 @@ public sealed record LabourEstimate
         Measure.Hours.Format(All().Value, figures: 3) + " of labour, standard deviation "
             + Measure.Hours.Format(BetaPert().Value, figures: 2) + " (beta-PERT)";
 
-    private Num All(Trace? t = null)
-    {
-        Num sum = 0;
-        for (int i = 0; i < Lines.Count; i++)
-        {
-            sum += Mean(i, t);
-        }
-
-        return t.Step("mean hours of one person", "t", Measure.Hours, Added, sum);
-    }
+    private Num All(Trace? t = null) => t.Step("mean hours of one person", "t", Measure.Hours, Added,
+        Num.Sum(Lines.Count, (Estimate: this, t), static (of, i) => of.Estimate.Mean(i, of.t)));
 
     private Num Mean(int i, Trace? t)
     {
@@ -110,11 +110,13 @@ public sealed record LabourEstimate
     private Num Shared(Num all, Trace? t = null) =>
         t.Step("hours on the clock", "t_c", Measure.Hours, Evenly, all / t.Given("N", Crew, Measure.Number));
 
-    private Num Classic(Trace? t = null) => t.Step("standard deviation, classic PERT", "σ_P", Measure.Hours, Independent, Num.Sqrt(Num.Sum(
-        Lines.Select(line => Num.Square(PertMoments.ClassicDeviation(Least(line, t), Most(line, t)))))));
+    private Num Classic(Trace? t = null) => t.Step("standard deviation, classic PERT", "σ_P", Measure.Hours, Independent, Num.Sqrt(
+        Num.Sum(Lines.Count, (Lines, t), static (of, i) =>
+            Num.Square(PertMoments.ClassicDeviation(Least(of.Lines[i], of.t), Most(of.Lines[i], of.t))))));
 
-    private Num BetaPert(Trace? t = null) => t.Step("standard deviation, beta-PERT", "σ_B", Measure.Hours, Independent, Num.Sqrt(Num.Sum(
-        Lines.Select(line => PertMoments.BetaVariance(Least(line, t), Likely(line, t), Most(line, t))))));
+    private Num BetaPert(Trace? t = null) => t.Step("standard deviation, beta-PERT", "σ_B", Measure.Hours, Independent, Num.Sqrt(
+        Num.Sum(Lines.Count, (Lines, t), static (of, i) =>
+            PertMoments.BetaVariance(Least(of.Lines[i], of.t), Likely(of.Lines[i], of.t), Most(of.Lines[i], of.t)))));
 
     private static Num Least(LabourLine line, Trace? t) => t.Given("a", line.HourRange.Minimum * 3600, Measure.Hours);
 

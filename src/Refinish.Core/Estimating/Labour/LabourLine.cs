@@ -8,7 +8,7 @@ public sealed record LabourLine
     internal LabourLine(LabourTask task, double difficulty)
     {
         Task = task;
-        HourRange = task.Standard.IsOnSite ? task.Hours * difficulty : task.Hours;
+        HourRange = task.Standard.IsOnSite ? task.Hours.Times(difficulty) : task.Hours;
     }
 
     /// <summary>The task.</summary>

@@ -43,15 +43,7 @@ public sealed record LabourStandard
     /// left out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
-    public ThreePoint Fixed
-    {
-        get;
-        init
-        {
-            field = Hours(value, nameof(Fixed));
-            isStated = true;
-        }
-    }
+    public ThreePoint Fixed { get; init => field = Hours(value, nameof(Fixed), out isStated); }
 
     /// <summary>
     /// Hours for each square metre; none when left out. In a plan that is the coated area of the fixtures, of stripping, pitting and liners
@@ -59,27 +51,11 @@ public sealed record LabourStandard
     /// refused.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
-    public ThreePoint PerSquareMeter
-    {
-        get;
-        init
-        {
-            field = Hours(value, nameof(PerSquareMeter));
-            isStated = true;
-        }
-    }
+    public ThreePoint PerSquareMeter { get; init => field = Hours(value, nameof(PerSquareMeter), out isStated); }
 
     /// <summary>Hours for each <see cref="Unit"/>: a defect, a coat, a metre of joint; none when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
-    public ThreePoint PerUnit
-    {
-        get;
-        init
-        {
-            field = Hours(value, nameof(PerUnit));
-            isStated = true;
-        }
-    }
+    public ThreePoint PerUnit { get; init => field = Hours(value, nameof(PerUnit), out isStated); }
 
     /// <summary>What <see cref="PerUnit"/> counts; "each" when left out.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
@@ -145,10 +121,11 @@ public sealed record LabourStandard
     /// <returns>One line of text.</returns>
     public override string ToString() => Code + " " + Description;
 
-    private static ThreePoint Hours(ThreePoint value, string name)
+    private static ThreePoint Hours(ThreePoint value, string name, out bool isStated)
     {
         Guard.Within(value.Minimum * 3600, Bounds.NotNegative(Measure.Hours), name);
         Guard.Within(value.Maximum * 3600, Bounds.NotNegative(Measure.Hours, 1e4 * 3600), name);
+        isStated = true;
         return value;
     }
 }

@@ -192,7 +192,7 @@ public static partial class LabourStandards
     {
         Code = code,
         Description = description,
-        PerUnit = minutes * (1.0 / 60),
+        PerUnit = minutes.Times(1.0 / 60),
         Unit = unit,
         Work = work,
         Source = Invented(reason),
@@ -203,8 +203,8 @@ public static partial class LabourStandards
     {
         Code = code,
         Description = description,
-        PerUnit = each * (1.0 / 60),
-        PerSquareMeter = tub * (1.0 / 60 / Tub),
+        PerUnit = each.Times(1.0 / 60),
+        PerSquareMeter = tub.Times(1.0 / 60 / Tub),
         Unit = "fixture",
         Work = work,
         Source = Invented(reason),

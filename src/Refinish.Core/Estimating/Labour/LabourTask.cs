@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using UnitsNet;
 
 namespace Refinish.Estimating;
@@ -6,52 +7,42 @@ namespace Refinish.Estimating;
 /// <summary>A labour standard put to a job: over how much area, for how many units, how many times.</summary>
 public sealed record LabourTask
 {
-    private readonly double area;
+    private readonly double? area;
 
-    /// <summary>Makes a task that is done once by a standard of fixed hours alone.</summary>
-    /// <param name="standard">The standard.</param>
-    /// <exception cref="ArgumentException">
-    /// <paramref name="standard"/> has hours by area or by unit, which would be lost, or none at all.
-    /// </exception>
-    /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
-    public LabourTask(LabourStandard standard) : this(standard, default, 0, 1) => Uses(Standard, area: false, units: false);
-
-    /// <summary>Makes a task that is done once over an area, by a standard without hours by unit.</summary>
-    /// <param name="standard">The standard.</param>
-    /// <param name="area">Area worked on, 0 to 10 000 m².</param>
-    /// <exception cref="ArgumentException"><paramref name="standard"/> has hours by unit, which would be lost, or none at all.</exception>
-    /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range.</exception>
-    public LabourTask(LabourStandard standard, Area area) : this(standard, area, 0, 1) => Uses(Standard, area: true, units: false);
-
-    /// <summary>Makes a task that is done once for a number of units, by a standard without hours by area.</summary>
-    /// <param name="standard">The standard.</param>
-    /// <param name="units">Units: defects, metres of joint, trips, fixtures; 0 to 1 000 000.</param>
-    /// <exception cref="ArgumentException"><paramref name="standard"/> has hours by area, which would be lost, or none at all.</exception>
-    /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is outside its range.</exception>
-    public LabourTask(LabourStandard standard, double units)
-        : this(standard, default, units, 1) => Uses(Standard, area: false, units: true);
-
-    /// <summary>Makes a task.</summary>
-    /// <param name="standard">The standard.</param>
-    /// <param name="area">Area worked on each time, 0 to 10 000 m².</param>
-    /// <param name="units">Units each time: defects, metres of joint, trips, fixtures; 0 to 1 000 000.</param>
-    /// <param name="times">How often it is done, such as coats; 1 to 10 000.</param>
-    /// <exception cref="ArgumentException"><paramref name="standard"/> has no hours at all, or contradicts itself.</exception>
-    /// <exception cref="ArgumentNullException"><paramref name="standard"/> is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public LabourTask(LabourStandard standard, Area area, double units, int times)
+    /// <summary>The standard.</summary>
+    /// <exception cref="ArgumentException">A standard that has no hours at all, or contradicts itself.</exception>
+    public required LabourStandard Standard
     {
-        Standard = Guard.NotNull(standard);
-        this.area = Guard.Within(area, Bounds.NotNegative(Measure.Area, 1e4));
-        Units = Guard.Within(units, Bounds.NotNegative(Measure.Number, 1e6));
-        Times = Guard.Count(times, 1, 10_000);
-        if (standard.Contradiction() is string fault)
-        {
-            throw new ArgumentException("standard: " + standard.Code + " " + fault + ".", nameof(standard));
-        }
+        get;
+        init => field = Guard.NotNull(value).Contradiction() is string fault
+            ? throw new ArgumentException("Standard: " + value.Code + " " + fault + ".", nameof(Standard))
+            : value;
     }
+
+    /// <summary>
+    /// Area worked on each time, 0 to 10 000 m²; <see langword="null"/> when left out, which a standard with hours by area does not allow.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public Area? Area
+    {
+        get => area is double known ? UnitsNet.Area.FromSquareMeters(known) : null;
+        init => area = value is Area given ? Guard.Within(given, Bounds.NotNegative(Measure.Area, 1e4), nameof(Area)) : null;
+    }
+
+    /// <summary>
+    /// Units each time: defects, metres of joint, trips, fixtures; 0 to 1 000 000; <see langword="null"/> when left out, which a standard
+    /// with hours by unit does not allow.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public double? Units
+    {
+        get;
+        init => field = value is double given ? Guard.Within(given, Bounds.NotNegative(Measure.Number, 1e6), nameof(Units)) : null;
+    }
+
+    /// <summary>How often it is done, such as coats, 1 to 10 000; 1 when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public int Times { get; init => field = Guard.Count(value, 1, 10_000); } = 1;
 
     /// <summary>Id of the operation that the task belongs to; <see langword="null"/> when left out.</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
@@ -75,18 +66,6 @@ public sealed record LabourTask
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
     public decimal? Wage { get; init => field = Money.Amount(value, nameof(Wage)); }
 
-    /// <summary>The standard.</summary>
-    public LabourStandard Standard { get; }
-
-    /// <summary>Area worked on each time.</summary>
-    public Area Area => Area.FromSquareMeters(area);
-
-    /// <summary>Units each time.</summary>
-    public double Units { get; }
-
-    /// <summary>How often it is done.</summary>
-    public int Times { get; }
-
     /// <summary>Identical fixtures on which all of this is repeated, 1 to 10 000; 1 when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int Repeats { get; init => field = Guard.Count(value, 1, LearningCurve.MostRepeats); } = 1;
@@ -100,11 +79,12 @@ public sealed record LabourTask
     /// count as its total. In the costs of a plan they are stretched to the minutes of the clock that are paid: an operation takes whole
     /// minutes, and a coat as long as mixing and gun need.
     /// </summary>
+    /// <exception cref="InvalidOperationException">The standard has hours by area or by unit, and no such number is given.</exception>
     public ThreePoint Hours
     {
         get
         {
-            double total = Total;
+            double total = Lack() is string lack ? throw new InvalidOperationException(lack) : Total;
             return new(
                 Work(Standard.Fixed.Minimum, Standard.PerSquareMeter.Minimum, Standard.PerUnit.Minimum, total).Value,
                 Work(Standard.Fixed.Mode, Standard.PerSquareMeter.Mode, Standard.PerUnit.Mode, total).Value,
@@ -125,6 +105,27 @@ public sealed record LabourTask
     /// <returns>One line of text.</returns>
     public override string ToString() => Standard + ": " + Measure.Hours.Format(Hours.Mean * 3600, figures: 3);
 
+    /// <summary>What the standard has hours by and no number is given for: no hours without a word.</summary>
+    internal string? Lack() =>
+        area is null && Standard.PerSquareMeter.Maximum > 0 ? Standard.Code + " has hours by area, and no area is given."
+        : Units is null && Standard.PerUnit.Maximum > 0
+            ? Standard.Code + " has hours by " + Standard.Unit + ", and no number of units is given."
+        : null;
+
+    internal static ValueList<LabourTask> Whole(IEnumerable<LabourTask> tasks, string name)
+    {
+        ValueList<LabourTask> list = Guard.List(tasks, name: name);
+        foreach (LabourTask task in list)
+        {
+            if (task.Lack() is string lack)
+            {
+                throw new ArgumentException(name + ": " + lack, name);
+            }
+        }
+
+        return list;
+    }
+
     /// <summary>Mean time.</summary>
     internal Num Mean(Num difficulty, Trace? t) =>
         Work(
@@ -142,14 +143,14 @@ public sealed record LabourTask
     {
         Num times = t.Given("n", Times, Measure.Number);
         Num repeated = Repeats == 1 ? times : times * t.Given("T_n", total, Measure.Number);
-        return (once + (perArea * t.Given("A", area, Measure.Area)) + (perUnit * PaidUnits(t)))
+        return (once + (perArea * t.Given("A", area ?? 0, Measure.Area)) + (perUnit * PaidUnits(t)))
             * (Stretch == 1 ? repeated : repeated * t.Given("c", Stretch, Measure.Number));
     }
 
     // Of so many units all but the first of the visit leave out what is done once.
     private Num PaidUnits(Trace? t)
     {
-        Num units = t.Given("n_u", Units, Measure.Number);
+        Num units = t.Given("n_u", Units ?? 0, Measure.Number);
         if (Standard.OncePerVisitFraction == 0)
         {
             return units;
@@ -162,18 +163,4 @@ public sealed record LabourTask
     private Num Paid(Num units, Trace? t) =>
         units.Value > 1 ? 1 + ((units - 1) * (1 - t.Given("q", Standard.OncePerVisitFraction, Measure.Percent))) : units;
 
-    // A rate that the constructor has no number for would be no hours without a word.
-    private static void Uses(LabourStandard standard, bool area, bool units)
-    {
-        if (!area && standard.PerSquareMeter.Maximum > 0)
-        {
-            throw new ArgumentException("standard: " + standard.Code + " has hours by area, and no area is given.", nameof(standard));
-        }
-
-        if (!units && standard.PerUnit.Maximum > 0)
-        {
-            throw new ArgumentException(
-                "standard: " + standard.Code + " has hours by " + standard.Unit + ", and no number of units is given.", nameof(standard));
-        }
-    }
 }

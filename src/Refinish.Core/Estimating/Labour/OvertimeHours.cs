@@ -34,7 +34,10 @@ public sealed record OvertimeHours
             .GroupBy(day => day.Date)
             .OrderBy(date => date.Key)
             .Select(date => new PaidDay(date.Key, TimeSpan.FromTicks(date.Sum(day => day.Hours.Ticks)))));
-        Bands = new ValueList<OvertimeBand>(Of(false).Concat(Of(true)).Where(band => band.Hours > TimeSpan.Zero));
+        List<OvertimeBand> bands = [];
+        AddBands(false, bands);
+        AddBands(true, bands);
+        Bands = new ValueList<OvertimeBand>(bands);
         Overtime = TimeSpan.FromTicks(Bands.Sum(band => band.Hours.Ticks));
         PremiumHours = Bands.Sum(band => band.Premium);
     }
@@ -69,12 +72,14 @@ public sealed record OvertimeHours
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="wage"/> is negative or too large.</exception>
     public PaidTime? AsPaidTime(decimal? wage) => PremiumHours == 0
         ? null
-        : new PaidTime(
-            "overtime",
-            "overtime premium, from the hours of this job alone: " + string.Join(", ", Bands.Select(band => band.ToString())),
-            Durations.FromHours((double)PremiumHours))
+        : new PaidTime
         {
-            Worker = Worker, Wage = wage, IsPremium = true,
+            Id = "overtime",
+            Description = "overtime premium, from the hours of this job alone: " + string.Join(", ", Bands.Select(band => band.ToString())),
+            Time = Durations.FromHours((double)PremiumHours),
+            Worker = Worker,
+            Wage = wage,
+            IsPremium = true,
         };
 
     /// <summary>How the hours of each step and the premium follow.</summary>
@@ -82,7 +87,7 @@ public sealed record OvertimeHours
     public Workings Workings()
     {
         Trace t = new();
-        Num premium = Num.Sum([.. Premiums(false, t), .. Premiums(true, t)]);
+        Amount premium = Premium(true, Premium(false, 0, t), t);
         t.Step("premium, in hours of the wage", "t_p", Measure.Hours, Rule.Source, premium);
         return t.Workings("Overtime of " + Worker);
     }
@@ -103,37 +108,62 @@ public sealed record OvertimeHours
 
     private IReadOnlyList<OvertimeStep> Steps(bool isWeekly) => isWeekly ? Rule.Weekly : Rule.Daily;
 
-    private IEnumerable<OvertimeBand> Of(bool isWeekly) => Steps(isWeekly).Select((step, i) =>
-        new OvertimeBand(step, isWeekly, Durations.FromSeconds(Beyond(isWeekly, i).Value).Ticks));
+    private void AddBands(bool isWeekly, List<OvertimeBand> bands)
+    {
+        for (int i = 0; i < Steps(isWeekly).Count; i++)
+        {
+            long ticks = (long)(Beyond(isWeekly, i).Value * TimeSpan.TicksPerSecond);
+            if (ticks > 0)
+            {
+                bands.Add(new OvertimeBand(Steps(isWeekly)[i], isWeekly, ticks));
+            }
+        }
+    }
 
-    private IEnumerable<Num> Premiums(bool isWeekly, Trace t)
+    private Amount Premium(bool isWeekly, Amount sum, Trace t)
     {
         string word = isWeekly ? "week" : "day";
         for (int i = 0; i < Steps(isWeekly).Count && Days.Count > 0; i++)
         {
             OvertimeStep step = Steps(isWeekly)[i];
-            Num hours = t.Step("hours of the " + word + " " + step, "t_" + word[0] + Figures.Fixed(i + 1, 0), Measure.Hours, Rule.Source,
+            Amount hours = t.Step("hours of the " + word + " " + step, "t_" + word[0] + Figures.Fixed(i + 1, 0), Measure.Hours, Rule.Source,
                 Beyond(isWeekly, i, t));
-            yield return hours * (t.Given("f", (double)step.Factor, Measure.Number) - 1);
+            sum += hours * (t.Money("f", step.Factor, Measure.Number) - 1);
         }
+
+        return sum;
     }
 
-    // Of all days or weeks the hours between a step and the next.
-    private Num Beyond(bool isWeekly, int i, Trace? t = null)
+    // Of all days or weeks the hours between a step and the next, in seconds: decimals hold every tick.
+    private Amount Beyond(bool isWeekly, int i, Trace? t = null)
     {
         IReadOnlyList<OvertimeStep> steps = Steps(isWeekly);
-        Num from = t.Given("T", steps[i].After.TotalSeconds, Measure.Hours);
-        return Num.Sum((isWeekly ? Weeks(t) : Days.Select((_, day) => Day(day, t))).Select(all => Num.Max(
-            0, (i + 1 < steps.Count ? Num.Min(all, t.Given("T'", steps[i + 1].After.TotalSeconds, Measure.Hours)) : all) - from)));
+        Amount beyond = 0;
+        for (int day = 0; day < Days.Count;)
+        {
+            Amount all = isWeekly ? Week(ref day, t) : Day(day++, t);
+            beyond += Amount.Max(0, (i + 1 < steps.Count ? Amount.Min(all, Time("T'", steps[i + 1].After, t)) : all)
+                - Time("T", steps[i].After, t));
+        }
+
+        return beyond;
     }
 
-    // Of each week the hours that no day has paid as overtime.
-    private IEnumerable<Num> Weeks(Trace? t) => Days
-        .Select((day, i) => (Start: Rule.WeekOf(day.Date), Regular: Rule.Daily.Count == 0
-            ? Day(i, t) : Num.Min(Day(i, t), t.Given("T_1", Rule.Daily[0].After.TotalSeconds, Measure.Hours))))
-        .GroupBy(day => day.Start, day => day.Regular)
-        .Select(Num.Sum);
+    // Of the week that begins with a day the hours that no day has paid as overtime.
+    private Amount Week(ref int day, Trace? t)
+    {
+        Amount regular = 0;
+        DateTime start = Rule.WeekOf(Days[day].Date);
+        for (; day < Days.Count && Rule.WeekOf(Days[day].Date) == start; day++)
+        {
+            regular += Rule.Daily.Count == 0 ? Day(day, t) : Amount.Min(Day(day, t), Time("T_1", Rule.Daily[0].After, t));
+        }
 
-    private Num Day(int i, Trace? t) => t is null
-        ? Days[i].Hours.TotalSeconds : t.Given("t_" + Figures.Fixed(i + 1, 0), Days[i].Hours.TotalSeconds, Measure.Hours);
+        return regular;
+    }
+
+    private Amount Day(int i, Trace? t) => Time(t is null ? string.Empty : "t_" + Figures.Fixed(i + 1, 0), Days[i].Hours, t);
+
+    private static Amount Time(string symbol, TimeSpan time, Trace? t) =>
+        t.Money(symbol, (decimal)time.Ticks / TimeSpan.TicksPerSecond, Measure.Hours);
 }

@@ -4,33 +4,28 @@ namespace Refinish.Estimating;
 
 /// <summary>Hours that are paid and belong to no labour standard: waiting on site, standing by, a half-day rounded up.</summary>
 /// <example><code>
-/// PaidTime wait = new("wait-1-anna", "waiting for the primer to flash", TimeSpan.FromMinutes(40)) { Worker = "anna", Wage = 28m };
+/// PaidTime wait = new() { Id = "wait-1-anna", Description = "waiting for the primer to flash", Time = TimeSpan.FromMinutes(40),
+///     Worker = "anna", Wage = 28m };
 /// </code></example>
 public sealed record PaidTime
 {
     private readonly double seconds;
 
-    /// <summary>Makes an entry.</summary>
-    /// <param name="id">Identity, unique within a request.</param>
-    /// <param name="description">What is paid for.</param>
-    /// <param name="time">How long, 0 to 1 000 000 h of one person.</param>
-    /// <exception cref="ArgumentException"><paramref name="id"/> is no identity, or <paramref name="description"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
-    public PaidTime(string id, string description, TimeSpan time)
-    {
-        Id = Guard.Id(id);
-        Description = Guard.Named(description);
-        seconds = Guard.Within(time, Bounds.NotNegative(Measure.Hours, 1e6 * 3600));
-    }
-
-    /// <summary>Identity.</summary>
-    public string Id { get; }
+    /// <summary>Identity, unique within a request.</summary>
+    /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
+    public required string Id { get; init => field = Guard.Id(value); }
 
     /// <summary>What is paid for.</summary>
-    public string Description { get; }
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Description { get; init => field = Guard.Named(value); }
 
-    /// <summary>How long.</summary>
-    public TimeSpan Time => Durations.FromSeconds(seconds);
+    /// <summary>How long, 0 to 1 000 000 h of one person.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required TimeSpan Time
+    {
+        get => Durations.FromSeconds(seconds);
+        init => seconds = Guard.Within(value, Bounds.NotNegative(Measure.Hours, 1e6 * 3600));
+    }
 
     /// <summary>Wage for one hour, without burden; <see langword="null"/>, that of the price book, when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>

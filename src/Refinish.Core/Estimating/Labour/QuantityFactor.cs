@@ -10,39 +10,22 @@ namespace Refinish.Estimating;
 /// assumed.
 /// </summary>
 /// <example><code>
-/// QuantityFactor area = new("taped area", new TriangularDistribution(0.95, 1, 1.1)) { ScalesAreaLabour = true };
+/// QuantityFactor area = new() { Name = "taped area", Distribution = new TriangularDistribution(0.95, 1, 1.1), ScalesAreaLabour = true };
 /// QuantityFactor gun = QuantityFactor.Transfer(Ratio.FromPercent(60), new PertDistribution(0.45, 0.6, 0.7), ["acrylic-urethane-topcoat"]);
 /// </code></example>
 public sealed record QuantityFactor
 {
-    private readonly double numerator;
-
-    /// <summary>Makes a factor.</summary>
-    /// <param name="name">What it is called.</param>
-    /// <param name="factor">How it is spread; 1 changes nothing.</param>
-    /// <param name="items">Ids of the materials it multiplies; every material of the job when omitted.</param>
-    /// <exception cref="ArgumentException"><paramref name="name"/> is empty or an item is missing.</exception>
-    /// <exception cref="ArgumentNullException"><paramref name="factor"/> is missing.</exception>
-    public QuantityFactor(string name, Distribution factor, IReadOnlyList<string>? items = null) : this(name, factor, items, 0)
-    {
-    }
-
-    private QuantityFactor(string name, Distribution factor, IReadOnlyList<string>? items, double numerator)
-    {
-        Name = Guard.Named(name);
-        Distribution = Guard.NotNull(factor);
-        Items = items is null ? null : Guard.List(items);
-        this.numerator = numerator;
-    }
-
     /// <summary>What it is called.</summary>
-    public string Name { get; }
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Name { get; init => field = Guard.Named(value); }
 
-    /// <summary>How the factor, or the transfer efficiency behind it, is spread.</summary>
-    public Distribution Distribution { get; }
+    /// <summary>How the factor, or the transfer efficiency behind it, is spread; a factor of 1 changes nothing.</summary>
+    /// <exception cref="ArgumentNullException">Missing.</exception>
+    public required Distribution Distribution { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>Ids of the materials it multiplies; <see langword="null"/> for every material of the job.</summary>
-    public IReadOnlyList<string>? Items { get; }
+    /// <summary>Ids of the materials it multiplies; <see langword="null"/>, every material of the job, when left out.</summary>
+    /// <exception cref="ArgumentException">An entry is missing.</exception>
+    public IReadOnlyList<string>? Items { get; init => field = value is null ? null : Guard.List(value); }
 
     /// <summary>Whether it also multiplies the hours that go by area.</summary>
     public bool ScalesAreaLabour { get; init; }
@@ -60,17 +43,18 @@ public sealed record QuantityFactor
     {
         double nominal = Guard.Within(assumed, Bounds.Positive(Measure.Percent, 1));
         Guard.NotNull(real);
-        Guard.NotNull(items);
         Guard.Within(real.At(1e-6), Bounds.Between(0.01, 1, Measure.Percent), nameof(real));
         Guard.Within(real.At(1 - 1e-6), Bounds.Between(0.01, 1, Measure.Percent), nameof(real));
-        return new QuantityFactor("transfer efficiency", real, items, nominal);
+        return new() { Name = "transfer efficiency", Distribution = real, Items = Guard.List(items), Numerator = nominal };
     }
 
     /// <summary>Name and distribution.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Name + ": " + Distribution;
 
-    internal double Of(double drawn) => numerator == 0 ? drawn : numerator / drawn;
+    internal double Of(double drawn) => Numerator == 0 ? drawn : Numerator / drawn;
+
+    private double Numerator { get; init; }
 
     internal bool Multiplies(string item) => Items is null || Items.Contains(item, StringComparer.Ordinal);
 }

@@ -41,12 +41,6 @@ public sealed record SharedDrying
     /// <summary>Coats on each.</summary>
     public int Coats { get; }
 
-    /// <summary>Time to mix and spray one coat on one fixture.</summary>
-    public TimeSpan PerCoat => Durations.FromSeconds(coat);
-
-    /// <summary>Time that a coat dries before the next.</summary>
-    public TimeSpan BetweenCoats => Durations.FromSeconds(drying);
-
     /// <summary>Clock time when each fixture is finished before the next is begun.</summary>
     public TimeSpan OneAfterTheOther => Durations.FromSeconds(Apart().Value);
 

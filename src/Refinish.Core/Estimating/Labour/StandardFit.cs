@@ -49,7 +49,8 @@ internal static class StandardFit
     public static LabourTask Task(LabourStandard standard, Defect defect, IReadOnlyList<LabourTask> before)
     {
         double area = defect.Kind.HasArea && defect is not Liner { ComesOff: false } ? defect.FlatArea : 0;
-        return After(new LabourTask(standard, Area.FromSquareMeters(area), LabourStandards.UnitsOf(defect), 1), before);
+        return After(new LabourTask { Standard = standard, Area = Area.FromSquareMeters(area), Units = LabourStandards.UnitsOf(defect) },
+            before);
     }
 
     /// <summary>The task with the units that stand before it, where some of its hours are spent once for all of them.</summary>
@@ -58,7 +59,7 @@ internal static class StandardFit
         double units = 0;
         for (int i = 0; i < before.Count && task.Standard.OncePerVisitFraction > 0; i++)
         {
-            units += before[i].Standard.Code == task.Standard.Code ? before[i].Units : 0;
+            units += before[i].Standard.Code == task.Standard.Code ? before[i].Units ?? 0 : 0;
         }
 
         return task.UnitsBefore == units ? task : task with { UnitsBefore = units };

@@ -4,7 +4,7 @@ using System.Text;
 namespace Refinish.Estimating;
 
 /// <summary>What makes a line the same line in another run: its item and where and by whom it is done.</summary>
-internal readonly struct LineKey
+internal readonly record struct LineKey
 {
     public LineKey(string item, string? fixture = null, string? room = null, string? worker = null, decimal? wage = null)
     {
@@ -30,16 +30,7 @@ internal readonly struct LineKey
         Id = id.ToString();
     }
 
-    private LineKey(string item, string id, bool _)
-    {
-        Item = item;
-        Id = id;
-        Fixture = null;
-        Room = null;
-        Worker = null;
-    }
-
-    public string Id { get; }
+    public string Id { get; private init; }
 
     public string Item { get; }
 
@@ -50,5 +41,5 @@ internal readonly struct LineKey
     public string? Worker { get; }
 
     /// <summary>A line about another line: its tax.</summary>
-    public static LineKey Of(string item, string line) => new(item, item + "/" + line, true);
+    public static LineKey Of(string item, string line) => new(item) { Id = item + "/" + line };
 }

@@ -1,3 +1,4 @@
+using System;
 using UnitsNet;
 
 namespace Refinish.Estimating;
@@ -24,6 +25,20 @@ internal static class Money
         Guard.Money(value, zeroAllowed, name);
         Guard.Rule(value <= Largest, name, (double)value, Measure.Number, "at most 1000000000");
         return value;
+    }
+
+    /// <summary>A unit in which something can be bought or sold.</summary>
+    public static LineUnit Sold(LineUnit unit, string what) => Guard.Defined(unit, "Unit") != LineUnit.Money
+        ? unit
+        : throw new ArgumentException("Unit is Money; allowed: a unit of what is " + what + ".", "Unit");
+
+    /// <summary>Refuses an amount with more decimals than its currency has.</summary>
+    public static void Fits(decimal amount, Currency currency, string name, string what)
+    {
+        if (!currency.Fits(amount))
+        {
+            Guard.Rule(false, name, (double)amount, Measure.Number, what + " with the decimals of " + currency.Code);
+        }
     }
 
     public static decimal? Amount(decimal? value, string name) => value is decimal amount ? Amount(amount, name) : null;

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Numerics;
 using UnitsNet;
 
 namespace Refinish.Estimating;
@@ -49,17 +50,17 @@ public sealed record BookReserve
         Currency = Guard.NotNull(currency);
         money = Measure.Money(currency);
         Jobs = Guard.List(jobs, 1);
-        Guard.Rule(Jobs.Sum(job => (long)job.Count) <= 20_000, nameof(jobs), Jobs.Sum(job => (double)job.Count), Measure.Number, "at most 20000 jobs");
+        long count = Jobs.Sum(job => (long)job.Count);
+        Guard.Rule(count <= 20_000, nameof(jobs), count, Measure.Number, "at most 20000 jobs");
         foreach (WarrantyJob job in Jobs)
         {
-            Guard.Rule(currency.Fits(job.CostPerClaim), nameof(jobs), (double)job.CostPerClaim, Measure.Number,
-                "costs with the decimals of " + currency.Code);
+            Money.Fits(job.CostPerClaim, currency, nameof(jobs), "costs");
         }
 
         this.confidence = Guard.Within(confidence, Bounds.Below(0.5, 1, Measure.Percent));
         claims = AddUp(_ => 1);
-        decimal exact = Jobs.Select(job => job.CostPerClaim / currency.SmallestAmount).Where(units =>
-            units > 0).Aggregate(0m, Divisor) * currency.SmallestAmount;
+        decimal exact = (decimal)Jobs.Select(job => new BigInteger(job.CostPerClaim / currency.SmallestAmount))
+            .Aggregate(BigInteger.Zero, BigInteger.GreatestCommonDivisor) * currency.SmallestAmount;
         decimal total = Jobs.Sum(job => job.Count * job.CostPerClaim);
         IsExact = exact == 0 || total / exact <= MostCells;
         cell = exact == 0 ? currency.SmallestAmount : IsExact ? exact : currency.RoundUp(total / MostCells);
@@ -142,28 +143,21 @@ public sealed record BookReserve
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked((Jobs.GetHashCode() * 31) + confidence.GetHashCode());
 
-    private static decimal Divisor(decimal a, decimal b)
-    {
-        while (b != 0)
-        {
-            (a, b) = (b, a % b);
-        }
-
-        return a;
-    }
-
     private Num Chance(int i, Trace? t) => t is null
         ? Jobs[i].ClaimOf()
         : t.Step("chance of a claim, " + Jobs[i].Name, "p_" + Figures.Fixed(i + 1, 0), Measure.Percent, Conditional, Jobs[i].ClaimOf(t));
 
     private Num Expected(Trace? t = null) =>
-        t.Step("claims to expect", "n_c", Measure.Number, Sums, Num.Sum(Jobs.Select((_, i) => Number(i, t) * Chance(i, t))));
+        t.Step("claims to expect", "n_c", Measure.Number, Sums, Num.Sum(Jobs.Count, (Book: this, t), static (of, i) => of.Book.Of(i,
+            of.t)));
 
     private Num Mean(Trace? t = null) =>
-        t.Step("mean cost", "µ", money, Sums, Num.Sum(Jobs.Select((_, i) => Number(i, t) * Chance(i, t) * Cost(i, t))));
+        t.Step("mean cost", "µ", money, Sums, Num.Sum(
+        Jobs.Count, (Book: this, t), static (of, i) => of.Book.Of(i, of.t) * of.Book.Cost(i, of.t)));
 
     private Num Deviation(Trace? t = null) => t.Step("standard deviation of the cost", "σ", money, Sums, Num.Sqrt(
-        Num.Sum(Jobs.Select((_, i) => Number(i, t) * Chance(i, t) * (1 - Chance(i, t)) * Num.Square(Cost(i, t))))));
+        Num.Sum(Jobs.Count, (Book: this, t), static (of, i) =>
+            of.Book.Of(i, of.t) * (1 - of.Book.Chance(i, of.t)) * Num.Square(of.Book.Cost(i, of.t)))));
 
     private Amount MeanRounded(Trace? t = null) => t.Step("cost to expect", "Q_µ", money, Sums, Money.Rounded(Mean(t), Currency));
 
@@ -173,7 +167,8 @@ public sealed record BookReserve
     private Amount Normal(Trace? t = null) => t.Step("reserve by the normal approximation", "Q_z", money, Approximation,
         Money.Rounded(Mean(t) + (t.Given("z", Distribution.ScoreOf(confidence), Measure.Number) * Deviation(t)), Currency));
 
-    private Num Number(int i, Trace? t) => t.Given("n", Jobs[i].Count, Measure.Number);
+    // Claims to expect of jobs alike.
+    private Num Of(int i, Trace? t) => t.Given("n", Jobs[i].Count, Measure.Number) * Chance(i, t);
 
     private Num Cost(int i, Trace? t) => t.Given("c", (double)Jobs[i].CostPerClaim, money);
 

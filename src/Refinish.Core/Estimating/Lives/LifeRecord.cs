@@ -8,12 +8,20 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record LifeRecord
 {
+    /// <summary>Makes a record of one job.</summary>
+    /// <param name="ageYears">Age at failure, or age at which it was still good; more than 0 and at most 10⁶ years.</param>
+    /// <param name="failed">Whether it failed at that age.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The age is outside its range.</exception>
+    public LifeRecord(double ageYears, bool failed) : this(ageYears, failed, 1)
+    {
+    }
+
     /// <summary>Makes a record.</summary>
     /// <param name="ageYears">Age at failure, or age at which it was still good; more than 0 and at most 10⁶ years.</param>
     /// <param name="failed">Whether it failed at that age.</param>
     /// <param name="count">Jobs alike, 1 to 1 000 000.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public LifeRecord(double ageYears, bool failed, int count = 1)
+    public LifeRecord(double ageYears, bool failed, int count)
     {
         AgeYears = Guard.Within(ageYears, Bounds.Positive(Measure.Years, 1e6));
         Failed = failed;

@@ -34,6 +34,14 @@ public sealed record MedianRankFit
 
     private readonly int all;
 
+    /// <summary>Fits a lifetime by exact ranks and the line of age on rank.</summary>
+    /// <param name="records">The records, at least one, with at most 1000 failures.</param>
+    /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">More than 1000 failures.</exception>
+    public MedianRankFit(IReadOnlyList<LifeRecord> records) : this(records, MedianRanks.Exact, RankLine.AgeOnRank)
+    {
+    }
+
     /// <summary>Fits a lifetime.</summary>
     /// <param name="records">The records, at least one, with at most 1000 failures.</param>
     /// <param name="ranks">How the median ranks are taken.</param>
@@ -42,7 +50,7 @@ public sealed record MedianRankFit
     /// <exception cref="ArgumentOutOfRangeException">
     /// More than 1000 failures, or <paramref name="ranks"/> or <paramref name="line"/> is not a named value.
     /// </exception>
-    public MedianRankFit(IReadOnlyList<LifeRecord> records, MedianRanks ranks = MedianRanks.Exact, RankLine line = RankLine.AgeOnRank)
+    public MedianRankFit(IReadOnlyList<LifeRecord> records, MedianRanks ranks, RankLine line)
     {
         Records = Guard.List(records, 1);
         Ranks = Guard.Defined(ranks);
@@ -165,12 +173,9 @@ public sealed record MedianRankFit
         t.Step("correlation", "ρ", Measure.Number, LeastSquares, Products(t) / Num.Sqrt(SquaresX(t) * SquaresY(t)));
 
     // x = ln t and y = ln(−ln(1 − F)).
-    private Num X(int i, Trace? t) => Num.Ln(Of("t_", i, Points[i].AgeYears, Measure.Years, t));
+    private Num X(int i, Trace? t) => Num.Ln(t.Given("t_", i + 1, Points[i].AgeYears, Measure.Years));
 
-    private Num Y(int i, Trace? t) => Num.Ln(-Num.Ln(1 - Of("F_", i, Points[i].Rank, Measure.Percent, t)));
-
-    private static Num Of(string letter, int i, double value, Measure measure, Trace? t) =>
-        t is null ? value : t.Given(letter + Figures.Significant(i + 1), value, measure);
+    private Num Y(int i, Trace? t) => Num.Ln(-Num.Ln(1 - t.Given("F_", i + 1, Points[i].Rank, Measure.Percent)));
 
     private Num Sum(Func<int, Trace?, Num> first, Num firstMean, Func<int, Trace?, Num> second, Num secondMean, Trace? t) =>
         Num.Sum(Points.Select((_, i) => (first(i, t) - firstMean) * (second(i, t) - secondMean)));

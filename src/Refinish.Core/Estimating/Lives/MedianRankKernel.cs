@@ -1,6 +1,7 @@
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Numerics;
+using UnitsNet;
 
 namespace Refinish.Estimating;
 
@@ -34,7 +35,7 @@ internal static class MedianRankKernel
                 int remaining = all - passed - i;
                 order = Next(order, remaining, all).Value;
                 double rank = ranks == MedianRanks.Bernard ? Bernard(order, all).Value : Exact(order, all);
-                points.Add(new RankedFailure(record.AgeYears, order, remaining, rank));
+                points.Add(new RankedFailure(record.AgeYears, order, remaining, Ratio.FromDecimalFractions(rank)));
             }
 
             passed += record.Count;

@@ -36,11 +36,11 @@ public sealed record WarrantyReserve
     /// <param name="costPerClaim">Cost of one claim, at least 0.</param>
     /// <param name="claimProbability">Chance that a failure within the term becomes a claim, 0 to 100 %.</param>
     /// <param name="currency">The currency of the cost.</param>
-    /// <param name="discountRate">Interest per year, 0 to 100 %.</param>
+    /// <param name="discountRate">Interest per year, 0 to 100 %; 0 for none.</param>
     /// <exception cref="ArgumentNullException"><paramref name="life"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public WarrantyReserve(WeibullLife life, double termYears, decimal costPerClaim, Ratio claimProbability, Currency currency,
-        Ratio discountRate = default)
+        Ratio discountRate)
         : this([new LifeShare(Ratio.FromPercent(100), life)], termYears, costPerClaim, claimProbability, currency, discountRate)
     {
     }
@@ -51,11 +51,11 @@ public sealed record WarrantyReserve
     /// <param name="costPerClaim">Cost of one claim, at least 0.</param>
     /// <param name="claimProbability">Chance that a failure within the term becomes a claim, 0 to 100 %.</param>
     /// <param name="currency">The currency of the cost.</param>
-    /// <param name="discountRate">Interest per year, 0 to 100 %.</param>
+    /// <param name="discountRate">Interest per year, 0 to 100 %; 0 for none.</param>
     /// <exception cref="ArgumentException">The list is empty or holds an empty entry.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public WarrantyReserve(IReadOnlyList<LifeShare> lives, double termYears, decimal costPerClaim, Ratio claimProbability,
-        Currency currency, Ratio discountRate = default)
+        Currency currency, Ratio discountRate)
     {
         Lives = Guard.List(lives, 1);
         double shares = Lives.Sum(life => life.Share.DecimalFractions);
@@ -107,7 +107,8 @@ public sealed record WarrantyReserve
     public override string ToString() => Currency.Text(Reserve) + " reserved for " + Measure.Years.Format(TermYears) + " of warranty";
 
     private Num Failed(Trace? t = null) => t.Step("share that fails within the term", "F", Measure.Percent, Handbook,
-        Num.Sum(Lives.Select(life => Share(life, t) * life.Life.Failed(t.Given("W", TermYears, Measure.Years), t))));
+        Num.Sum(Lives.Count, (Reserve: this, t), static (of, i) => Share(of.Reserve.Lives[i], of.t)
+            * of.Reserve.Lives[i].Life.Failed(of.t.Given("W", of.Reserve.TermYears, Measure.Years), of.t)));
 
     private Num Claims(Trace? t = null) => t.Step("claims to expect", "n", Measure.Number, Mean, Failed(t) * Claimed(t));
 
@@ -118,7 +119,8 @@ public sealed record WarrantyReserve
         t.Step("force of interest per year", "δ", Measure.Number, Interest, Num.Ln(1 + t.Given("r", rate, Measure.Percent)));
 
     private Num Worth(Trace? t = null) => t.Step("share that fails, each at its present worth (t = T z^k)", "F_δ", Measure.Percent, Present,
-        Num.Sum(Lives.Select(life => Share(life, t) * life.Life.Discounted(TermYears, Force(t), t))));
+        Num.Sum(Lives.Count, (Reserve: this, Force: Force(t), t), static (of, i) => Share(of.Reserve.Lives[i], of.t)
+            * of.Reserve.Lives[i].Life.Discounted(of.Reserve.TermYears, of.Force, of.t)));
 
     private Amount Discounted(Trace? t = null) =>
         t.Step("discounted reserve", "Q_δ", Measure.Money(Currency), Mean, Money.Rounded(Worth(t) * Claimed(t) * Cost(t), Currency));

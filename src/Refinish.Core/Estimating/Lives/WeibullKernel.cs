@@ -1,5 +1,4 @@
 using System;
-using System.Linq;
 using Refinish.Numerics;
 
 namespace Refinish.Estimating;
@@ -25,11 +24,13 @@ internal static class WeibullKernel
 
         // One panel holds the usual warranty to the last digits; steep integrands are cut into eight.
         int panels = u.Value <= 1 && delta.Value * end <= 2 ? 1 : 8;
-        return Num.Sum(Enumerable.Range(0, panels).Select(i => Num.Integral(
+        return Num.Sum(panels, (u, b, k, delta, last, panels), static (of, i) => Num.Integral(
             "z",
-            (double)i / panels,
-            (double)(i + 1) / panels,
-            z => u * b * k * Num.Power(z, (b * k) - 1) * Num.Exp(-(u * Num.Power(z, b * k)) - (delta * last * Num.Power(z, k))))));
+            (double)i / of.panels,
+            (double)(i + 1) / of.panels,
+            of,
+            static (at, z) => at.u * at.b * at.k * Num.Power(z, (at.b * at.k) - 1)
+                * Num.Exp(-(at.u * Num.Power(z, at.b * at.k)) - (at.delta * at.last * Num.Power(z, at.k)))));
     }
 
     /// <summary>

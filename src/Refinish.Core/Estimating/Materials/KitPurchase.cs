@@ -100,13 +100,11 @@ public sealed record KitPurchase
         }
 
         int[] counts = search.Counts();
-        List<KitCount> kits = [];
         List<PurchaseLine> lines = [];
         for (int i = 0; i < counts.Length; i++)
         {
             if (counts[i] > 0)
             {
-                kits.Add(new KitCount(offer.Kits[i], counts[i]));
                 lines.Add(new PurchaseLine(offer.Kits[i], counts[i], Name));
             }
         }
@@ -116,7 +114,6 @@ public sealed record KitPurchase
             lines.Add(new PurchaseLine(loose!, search.Loose, Name));
         }
 
-        Kits = new ValueList<KitCount>(kits);
         Lines = new ValueList<PurchaseLine>(lines);
         Cost = search.Cost;
         bought = Amounts().Value;
@@ -136,9 +133,6 @@ public sealed record KitPurchase
 
     /// <summary>Prices that do not serve the need: of another dimension, with no density that turns one into the other.</summary>
     public IReadOnlyList<MaterialPrice> Unused => offer.Unused;
-
-    /// <summary>The kits and loose pieces that are bought; empty when nothing is needed.</summary>
-    public IReadOnlyList<KitCount> Kits { get; }
 
     /// <summary>All that is bought, one line for each kit size and for the loose amount; empty when nothing is needed.</summary>
     public IReadOnlyList<PurchaseLine> Lines { get; }

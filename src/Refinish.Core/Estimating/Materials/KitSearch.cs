@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Numerics;
 
 namespace Refinish.Estimating;
 
@@ -83,7 +84,7 @@ internal sealed class KitSearch
             sizes[i] = Steps(offer.Sizes[order[i]]);
             prices[i] = offer.Kits[order[i]].Price;
             rates[i] = (double)prices[i] / sizes[i];
-            step = Divisor(sizes[i], step);
+            step = (long)BigInteger.GreatestCommonDivisor(sizes[i], step);
         }
 
         floors[order.Length] = hasLoose ? (double)loosePrice / looseSize : double.PositiveInfinity;
@@ -178,16 +179,6 @@ internal sealed class KitSearch
 
     private bool IsSameSize(int one, int other) =>
         Math.Abs(offer.Sizes[one] - offer.Sizes[other]) <= 1e-11 * offer.Sizes[other] && offer.Kits[one].Key == offer.Kits[other].Key;
-
-    private static long Divisor(long a, long b)
-    {
-        while (b != 0)
-        {
-            (a, b) = (b, a % b);
-        }
-
-        return a;
-    }
 
     // Ten-thousandths of the loose unit that hold an open amount; the slack taken off the need is more than the rounding of this quotient.
     private long LooseSteps(long open) => (long)Math.Ceiling(open / looseSize);

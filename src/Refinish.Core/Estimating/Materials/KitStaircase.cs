@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Estimating;
 
@@ -57,15 +58,9 @@ internal sealed class KitStaircase
     private void Climb(double from, double to)
     {
         KitOffer kits = offer.Loose.Count == 0 ? offer : offer.KitsAlone();
-        double largest = 0;
-        foreach (double size in offer.Sizes)
-        {
-            largest = Math.Max(largest, size);
-        }
-
         // Two slacks of the search: the next need that the last purchase no longer holds.
         double step = 2e-15 * MaterialUnits.Most(offer.Dimension);
-        double need = offer.Loose.Count == 0 ? from : Math.Max(step, from - largest);
+        double need = offer.Loose.Count == 0 ? from : Math.Max(step, from - offer.Sizes.Max());
         while (need <= to && ends.Count < MostSteps)
         {
             KitPurchase purchase = new(need, prices, kits, null);

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Estimating;
@@ -7,7 +8,7 @@ namespace Refinish.Estimating;
 /// <summary>How much of a material a job takes, with all losses.</summary>
 /// <example><code>
 /// MaterialNeed tape = new("masking-tape", "masking tape", Length.FromMeters(24));
-/// MaterialNeed filler = new("epoxy-filler", "epoxy filler", Volume.FromMilliliters(80)) { Density = Density.FromGramsPerMilliliter(1.6) };
+/// MaterialNeed filler = new("epoxy-filler", "epoxy filler", Volume.FromMilliliters(80), Density.FromGramsPerMilliliter(1.6));
 /// </code></example>
 public sealed record MaterialNeed
 {
@@ -21,9 +22,31 @@ public sealed record MaterialNeed
     /// </param>
     /// <exception cref="ArgumentException"><paramref name="item"/> is no identity, or <paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="amount"/> is outside its range.</exception>
-    public MaterialNeed(string item, string name, MaterialAmount amount) : this(item, name, amount, null)
+    public MaterialNeed(string item, string name, MaterialAmount amount) : this(item, name, amount, default(Density?))
+    {
+    }
+
+    /// <summary>Makes a need that is bought by mass where it is needed by volume, and the reverse.</summary>
+    /// <param name="item">Id of the product, component or material, as in the price book.</param>
+    /// <param name="name">What people call it.</param>
+    /// <param name="amount">A volume, mixed, up to 1000 m³, or a mass up to 1000 t; at least 0.</param>
+    /// <param name="density">Density, 0.05 to 25 g/mL; <see langword="null"/> when not known.</param>
+    /// <exception cref="ArgumentException">
+    /// <paramref name="item"/> is no identity, <paramref name="name"/> is empty, or <paramref name="amount"/> is an area, a length or a
+    /// number of pieces, which no density turns into anything.
+    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">A quantity is outside its range.</exception>
+    public MaterialNeed(string item, string name, MaterialAmount amount, Density? density)
+        : this(item, name, amount, Checked(density, nameof(density)))
     {
         Guard.Within(amount.Si, Bounds.NotNegative(amount.Measure, MaterialUnits.Most(amount.Dimension)), nameof(amount));
+        if (density is not null && amount.Dimension > MaterialDimension.Mass)
+        {
+            throw new ArgumentException(
+                "density is given for " + item + ", which is needed by " + MaterialUnits.Word(amount.Dimension)
+                    + "; only a volume or a mass has a use for it.",
+                nameof(density));
+        }
     }
 
     // A sum may be more than is bought, which the price tells as a gap, and what a stock covers is less than nothing until it is added up.
@@ -48,26 +71,7 @@ public sealed record MaterialNeed
     /// Density, 0.05 to 25 g/mL, with which a need by volume is bought by mass and the reverse; <see langword="null"/>, unless given: then
     /// each is bought as it is needed.
     /// </summary>
-    /// <exception cref="ArgumentException">
-    /// The need is an area, a length or a number of pieces, which no density turns into anything.
-    /// </exception>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Density? Density
-    {
-        get => density is double known ? UnitsNet.Density.FromKilogramsPerCubicMeter(known) : null;
-        init
-        {
-            if (value is not null && Amount.Dimension is not (MaterialDimension.Volume or MaterialDimension.Mass))
-            {
-                throw new ArgumentException(
-                    "Density is given for " + Item + ", which is needed by " + MaterialUnits.Word(Amount.Dimension)
-                        + "; only a volume or a mass has a use for it.",
-                    nameof(Density));
-            }
-
-            density = Checked(value, nameof(Density));
-        }
-    }
+    public Density? Density => density is double known ? UnitsNet.Density.FromKilogramsPerCubicMeter(known) : null;
 
     internal double? KilogramsPerCubicMeter => density;
 
@@ -87,63 +91,25 @@ public sealed record MaterialNeed
     /// </summary>
     internal static List<MaterialNeed> Joined(IReadOnlyList<MaterialNeed> needs)
     {
-        List<string> items = new(needs.Count);
-        Dictionary<string, Sum> sums = new(needs.Count, StringComparer.Ordinal);
-        for (int i = 0; i < needs.Count; i++)
+        List<MaterialNeed> joined = [];
+        foreach (IGrouping<string, MaterialNeed> item in needs.GroupBy(need => need.Item, StringComparer.Ordinal))
         {
-            if (!sums.TryGetValue(needs[i].Item, out Sum? sum))
+            MaterialNeed first = item.First();
+            double? density = item.Select(need => need.density).FirstOrDefault(known => known is not null);
+            bool isAlsoByVolume = item.Any(need => need.Amount.Dimension == MaterialDimension.Volume);
+
+            // With a density masses are counted as volume, so that the order of the needs does not matter.
+            foreach (IGrouping<MaterialDimension, MaterialNeed> same in item
+                .GroupBy(need => isAlsoByVolume && (need.density ?? density) is not null && need.Amount.Dimension == MaterialDimension.Mass
+                    ? MaterialDimension.Volume : need.Amount.Dimension)
+                .OrderBy(same => same.Key))
             {
-                items.Add(needs[i].Item);
-                sums.Add(needs[i].Item, sum = new Sum(needs[i]));
+                double sum = same.Sum(need => need.Amount.As(same.Key, need.density ?? density)!.Value.Value);
+                bool isFluid = same.Key <= MaterialDimension.Mass;
+                joined.Add(new MaterialNeed(item.Key, first.Name, new MaterialAmount(same.Key, sum), isFluid ? density : null));
             }
-
-            sum.Density ??= needs[i].density;
-            sum.IsAlsoByVolume |= needs[i].Amount.Dimension == MaterialDimension.Volume;
-        }
-
-        for (int i = 0; i < needs.Count; i++)
-        {
-            sums[needs[i].Item].Add(needs[i]);
-        }
-
-        List<MaterialNeed> joined = new(items.Count);
-        foreach (string item in items)
-        {
-            sums[item].AddTo(joined);
         }
 
         return joined;
-    }
-
-    private sealed class Sum(MaterialNeed first)
-    {
-        private readonly double?[] amounts = new double?[5];
-
-        public double? Density { get; set; }
-
-        public bool IsAlsoByVolume { get; set; }
-
-        // With a density masses are counted as volume, so that the order of the needs does not matter.
-        public void Add(MaterialNeed need)
-        {
-            MaterialAmount amount = need.Amount;
-            double? known = need.density ?? Density;
-            bool turns = known is not null && IsAlsoByVolume && amount.Dimension == MaterialDimension.Mass;
-            MaterialDimension into = turns ? MaterialDimension.Volume : amount.Dimension;
-            amounts[(int)into] = (amounts[(int)into] ?? 0) + amount.As(into, known)!.Value.Value;
-        }
-
-        public void AddTo(List<MaterialNeed> joined)
-        {
-            for (int i = 0; i < amounts.Length; i++)
-            {
-                if (amounts[i] is double amount)
-                {
-                    MaterialDimension dimension = (MaterialDimension)i;
-                    bool isFluid = dimension is MaterialDimension.Volume or MaterialDimension.Mass;
-                    joined.Add(new MaterialNeed(first.Item, first.Name, new MaterialAmount(dimension, amount), isFluid ? Density : null));
-                }
-            }
-        }
     }
 }

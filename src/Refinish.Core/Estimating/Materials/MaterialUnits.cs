@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 
 namespace Refinish.Estimating;
 
@@ -13,27 +14,36 @@ internal static class MaterialUnits
     private const double UsGallon = 231 * Inch * Inch * Inch;
     private const double Pound = 0.45359237;
 
-    public static Measure MeasureOf(MaterialDimension dimension) => dimension switch
-    {
-        MaterialDimension.Volume => Measure.Capacity,
-        MaterialDimension.Mass => Measure.Weight,
-        MaterialDimension.Area => Measure.Area,
-        MaterialDimension.Length => Measure.Distance,
-        _ => Measure.Number,
-    };
+    // In the order of the enumeration.
+    private static readonly Row[] Rows =
+    [
+        new(1000, Bounds.Between(1e-6, 1, Measure.Capacity), "volume", 1e6, string.Empty),
+        new(1e6, Bounds.Between(1e-3, 1e4, Measure.Weight), "mass", 1e3, "-g"),
+        new(1e6, Bounds.Between(1e-3, 1e4, Measure.Area), "area", 1, "-m2"),
+        new(1e6, Bounds.Between(1e-3, 1e5, Measure.Distance), "length", 1, "-m"),
+        new(1e6, Bounds.Between(1, 1e6, Measure.Number), "the piece", 1, "-each"),
+    ];
+
+    public static Measure MeasureOf(MaterialDimension dimension) => Rows[(int)dimension].Sizes.Measure;
 
     /// <summary>Most that is bought of one material, in SI; 10¹⁸ steps of the search.</summary>
-    public static double Most(MaterialDimension dimension) => dimension == MaterialDimension.Volume ? 1000 : 1e6;
+    public static double Most(MaterialDimension dimension) => Rows[(int)dimension].Most;
 
     /// <summary>Sizes of a kit that are allowed, in SI.</summary>
-    public static Bounds KitSizes(MaterialDimension dimension) => dimension switch
-    {
-        MaterialDimension.Volume => Bounds.Between(1e-6, 1, Measure.Capacity),
-        MaterialDimension.Mass => Bounds.Between(1e-3, 1e4, Measure.Weight),
-        MaterialDimension.Area => Bounds.Between(1e-3, 1e4, Measure.Area),
-        MaterialDimension.Length => Bounds.Between(1e-3, 1e5, Measure.Distance),
-        _ => Bounds.Between(1, 1e6, Measure.Number),
-    };
+    public static Bounds KitSizes(MaterialDimension dimension) => Rows[(int)dimension].Sizes;
+
+    /// <summary>The dimension in words, behind "by".</summary>
+    public static string Word(MaterialDimension dimension) => Rows[(int)dimension].Word;
+
+    /// <summary>
+    /// An amount to twelve figures in one unit of its kind, as a part of an identity: one size, whatever unit it was given in.
+    /// </summary>
+    public static string Key(MaterialDimension dimension, double si) =>
+        Figures.Significant(si * Rows[(int)dimension].PerSi, 12) + Rows[(int)dimension].Key;
+
+    /// <summary>A loose unit as a part of an identity, such as <c>us-fluid-ounce</c>.</summary>
+    public static string Key(LineUnit unit) => string.Concat(unit.ToString("G").Select((letter, i) =>
+        (i > 0 && char.IsUpper(letter) ? "-" : string.Empty) + char.ToLowerInvariant(letter)));
 
     /// <summary>
     /// What a loose unit measures and how large it is in SI; <see langword="null"/> for a unit that no material is sold in.
@@ -62,36 +72,6 @@ internal static class MaterialUnits
             unit.ToString("G"),
             name + " is " + unit.ToString("G") + "; allowed: the units of volume, mass, area and length, and Each.");
 
-    /// <summary>The dimension in words, behind "by".</summary>
-    public static string Word(MaterialDimension dimension) => dimension switch
-    {
-        MaterialDimension.Volume => "volume",
-        MaterialDimension.Mass => "mass",
-        MaterialDimension.Area => "area",
-        MaterialDimension.Length => "length",
-        _ => "the piece",
-    };
-
-    /// <summary>
-    /// An amount to twelve figures in one unit of its kind, as a part of an identity: one size, whatever unit it was given in.
-    /// </summary>
-    public static string Key(MaterialDimension dimension, double si) => dimension switch
-    {
-        MaterialDimension.Volume => Figures.Significant(si * 1e6, 12),
-        MaterialDimension.Mass => Figures.Significant(si * 1e3, 12) + "-g",
-        MaterialDimension.Area => Figures.Significant(si, 12) + "-m2",
-        MaterialDimension.Length => Figures.Significant(si, 12) + "-m",
-        _ => Figures.Significant(si, 12) + "-each",
-    };
-
-    /// <summary>A loose unit as a part of an identity.</summary>
-    public static string Key(LineUnit unit) => unit switch
-    {
-        LineUnit.UsFluidOunce => "us-fluid-ounce",
-        LineUnit.UsQuart => "us-quart",
-        LineUnit.UsGallon => "us-gallon",
-        LineUnit.SquareMetre => "square-metre",
-        LineUnit.SquareFoot => "square-foot",
-        _ => unit.ToString("G").ToLowerInvariant(),
-    };
+    // Most that is bought, sizes of a kit, the word behind "by", and the number and end of a key.
+    private sealed record Row(double Most, Bounds Sizes, string Word, double PerSi, string Key);
 }

@@ -8,57 +8,54 @@ namespace Refinish.Estimating;
 /// seen yet.
 /// </summary>
 /// <example><code>
-/// ExtraItem plumber = new("plumber", LineCategory.Subcontract, "plumber refits the waste (invented)", 1, LineUnit.Job, 140m);
-/// ExtraItem rust = new("hidden-rust", LineCategory.Allowance, "rust under the overflow, settled by the hour (invented)", 1, LineUnit.Job, 60m) { UnitPrice = 60m };
+/// ExtraItem plumber = new()
+/// {
+///     Id = "plumber", Category = LineCategory.Subcontract, Description = "plumber refits the waste (invented)",
+///     Quantity = 1, Unit = LineUnit.Job, Rate = 140m,
+/// };
+/// ExtraItem rust = new()
+/// {
+///     Id = "hidden-rust", Category = LineCategory.Allowance,
+///     Description = "rust under the overflow, settled by the hour (invented)",
+///     Quantity = 1, Unit = LineUnit.Job, Rate = 60m, UnitPrice = 60m,
+/// };
 /// </code></example>
 public sealed record ExtraItem
 {
-    /// <summary>Makes an entry.</summary>
-    /// <param name="id">Identity, unique within the job.</param>
-    /// <param name="category">Equipment, subcontract, allowance, material, consumables, travel or waste.</param>
-    /// <param name="description">What the customer may read.</param>
-    /// <param name="quantity">How many of <paramref name="unit"/>, more than 0 and at most 10⁹.</param>
-    /// <param name="unit">What is counted; not money.</param>
-    /// <param name="rate">What one unit costs the shop, 0 to 10⁹.</param>
-    /// <exception cref="ArgumentException">
-    /// <paramref name="id"/> is no identity, <paramref name="description"/> is empty, or <paramref name="category"/> or
-    /// <paramref name="unit"/> is one that nobody can buy.
-    /// </exception>
-    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range, or an enumeration has no such value.</exception>
-    public ExtraItem(string id, LineCategory category, string description, decimal quantity, LineUnit unit, decimal rate)
+    /// <summary>Identity, unique within the job.</summary>
+    /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
+    public required string Id { get; init => field = Guard.Id(value); }
+
+    /// <summary>What it is for: equipment, subcontract, allowance, material, consumables, travel or waste.</summary>
+    /// <exception cref="ArgumentException">A category that nobody can buy.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named category.</exception>
+    public required LineCategory Category
     {
-        Id = Guard.Id(id);
-        Category = Guard.Defined(category) is LineCategory.Equipment or LineCategory.Subcontract or LineCategory.Allowance
+        get;
+        init => field = Guard.Defined(value) is LineCategory.Equipment or LineCategory.Subcontract or LineCategory.Allowance
             or LineCategory.Material or LineCategory.Consumables or LineCategory.Travel or LineCategory.Waste
-            ? category
+            ? value
             : throw new ArgumentException(
-                "category is " + category.ToString("G")
-                    + "; allowed: Equipment, Subcontract, Allowance, Material, Consumables, Travel and Waste.", nameof(category));
-        Description = Guard.Named(description);
-        Quantity = Money.Amount(quantity, nameof(quantity), zeroAllowed: false);
-        Unit = Guard.Defined(unit) != LineUnit.Money
-            ? unit
-            : throw new ArgumentException("unit is Money; allowed: a unit of what is bought.", nameof(unit));
-        Rate = Money.Amount(rate, nameof(rate));
+                "Category is " + value.ToString("G")
+                    + "; allowed: Equipment, Subcontract, Allowance, Material, Consumables, Travel and Waste.", nameof(Category));
     }
 
-    /// <summary>Identity, unique within the job.</summary>
-    public string Id { get; }
-
-    /// <summary>What it is for.</summary>
-    public LineCategory Category { get; }
-
     /// <summary>What the customer may read.</summary>
-    public string Description { get; }
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Description { get; init => field = Guard.Named(value); }
 
-    /// <summary>How many units.</summary>
-    public decimal Quantity { get; }
+    /// <summary>How many units, more than 0 and at most 10⁹.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required decimal Quantity { get; init => field = Money.Amount(value, nameof(Quantity), zeroAllowed: false); }
 
-    /// <summary>What is counted.</summary>
-    public LineUnit Unit { get; }
+    /// <summary>What is counted; not money.</summary>
+    /// <exception cref="ArgumentException">Money.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Not a named unit.</exception>
+    public required LineUnit Unit { get; init => field = Money.Sold(value, "bought"); }
 
-    /// <summary>What one unit costs the shop.</summary>
-    public decimal Rate { get; }
+    /// <summary>What one unit costs the shop, 0 to 10⁹.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required decimal Rate { get; init => field = Money.Amount(value, nameof(Rate)); }
 
     /// <summary>Fixed price of one unit; <see langword="null"/>, sold at the margin of the job, when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>

@@ -4,33 +4,17 @@ namespace Refinish.Estimating;
 
 /// <summary>How much of an option the customer chose, and for which fixture.</summary>
 /// <example><code>
-/// OptionOrder floor = new("X-10", 1) { Fixture = "tub-1" };
+/// OptionOrder floor = new() { Code = "X-10", Quantity = 1, Fixture = "tub-1" };
 /// </code></example>
 public sealed record OptionOrder
 {
-    /// <summary>Orders one of an option.</summary>
-    /// <param name="code">Code of an <see cref="OptionPrice"/>.</param>
-    /// <exception cref="ArgumentException"><paramref name="code"/> is no identity: empty, too long, or with a '/'.</exception>
-    public OptionOrder(string code) : this(code, 1)
-    {
-    }
+    /// <summary>Code of an <see cref="OptionPrice"/>.</summary>
+    /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
+    public required string Code { get; init => field = Guard.Id(value); }
 
-    /// <summary>Orders an amount of an option.</summary>
-    /// <param name="code">Code of an <see cref="OptionPrice"/>.</param>
-    /// <param name="quantity">How many units of sale, more than 0 and at most 10⁹.</param>
-    /// <exception cref="ArgumentException"><paramref name="code"/> is no identity: empty, too long, or with a '/'.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="quantity"/> is outside its range.</exception>
-    public OptionOrder(string code, decimal quantity)
-    {
-        Code = Guard.Id(code);
-        Quantity = Money.Amount(quantity, nameof(quantity), zeroAllowed: false);
-    }
-
-    /// <summary>Code of the option.</summary>
-    public string Code { get; }
-
-    /// <summary>How many units of sale.</summary>
-    public decimal Quantity { get; }
+    /// <summary>How many units of sale, more than 0 and at most 10⁹; 1 when left out.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public decimal Quantity { get; init => field = Money.Amount(value, nameof(Quantity), zeroAllowed: false); } = 1;
 
     /// <summary>Id of the fixture that it is for; <see langword="null"/>, the job as a whole, when left out.</summary>
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>

@@ -39,7 +39,7 @@ public sealed record PriceByFixture
     {
         Currency = Guard.NotNull(currency);
         Price = Money.Amount(price, nameof(price));
-        Guard.Rule(currency.Fits(price), nameof(price), (double)price, Measure.Number, "an amount with the decimals of " + currency.Code);
+        Money.Fits(price, currency, nameof(price), "an amount");
         Fixtures = Unique.Ids(Guard.List(fixtures, 1), fixture => fixture.Id, nameof(fixtures));
         SharedCost = Money.Amount(sharedCost, nameof(sharedCost));
         allWeights = Fixtures.Sum(fixture => (decimal)fixture.Weight);

@@ -1,30 +1,13 @@
 namespace Refinish.Estimating;
 
 /// <summary>Why an estimate has no price: what the price book does not have, or an amount that cannot be reckoned with.</summary>
-public sealed record PriceGap
+/// <param name="Id">Identity, unique within an estimate: that of the line which is missing, such as <c>labour/L-50</c> or
+/// <c>material/epoxy-primer</c>.</param>
+/// <param name="Code">Code of the step or item.</param>
+/// <param name="What">The step or item, in words.</param>
+/// <param name="Missing">What is missing or cannot be.</param>
+public sealed record PriceGap(string Id, string Code, string What, string Missing)
 {
-    internal PriceGap(string id, string code, string what, string missing)
-    {
-        Id = id;
-        Code = code;
-        What = what;
-        Missing = missing;
-    }
-
-    /// <summary>
-    /// Identity, unique within an estimate: that of the line which is missing, such as <c>labour/L-50</c> or <c>material/epoxy-primer</c>.
-    /// </summary>
-    public string Id { get; }
-
-    /// <summary>Code of the step or item.</summary>
-    public string Code { get; }
-
-    /// <summary>The step or item, in words.</summary>
-    public string What { get; }
-
-    /// <summary>What is missing or cannot be.</summary>
-    public string Missing { get; }
-
     /// <summary>An amount of money that its currency cannot have.</summary>
     internal static PriceGap Decimals(string id, string code, string what, decimal amount, Currency currency) => new(
         id, code, what + " of " + amount.ToString(System.Globalization.CultureInfo.InvariantCulture) + " " + currency.Code,

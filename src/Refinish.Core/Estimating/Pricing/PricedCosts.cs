@@ -126,15 +126,7 @@ internal sealed class PricedCosts
     private void AddMaterial(List<MaterialNeed> needs, int at)
     {
         MaterialNeed need = needs[at];
-        List<MaterialPrice> prices = [];
-        for (int i = 0; i < book.Materials.Count; i++)
-        {
-            if (book.Materials[i].Item == need.Item)
-            {
-                prices.Add(book.Materials[i]);
-            }
-        }
-
+        ValueList<MaterialPrice> prices = new(book.Materials.Where(price => price.Item == need.Item));
         string id = "material/" + need.Item;
         KitOffer offer = new(prices, need.Amount.Dimension, need.KilogramsPerCubicMeter);
         if ((prices.Count == 0 ? "no price of it in the price book" : offer.Refusal(need.Amount.Si)) is string missing)
@@ -146,7 +138,7 @@ internal sealed class PricedCosts
             return;
         }
 
-        KitPurchase purchase = new(need.Amount.Si, new ValueList<MaterialPrice>(prices), offer, need);
+        KitPurchase purchase = new(need.Amount.Si, prices, offer, need);
         Purchases.Add(purchase);
         foreach (PurchaseLine line in purchase.Lines)
         {

@@ -8,52 +8,30 @@ namespace Refinish.Estimating;
 /// Who does it joins the key only where one item at one place is paid at several wages: otherwise every shift of the schedule from one
 /// person to another would move keys.
 /// </remarks>
-internal sealed class PricedLabour
+internal sealed class PricedLabour(
+    string item, string? fixture, string? room, string? worker, string code, string description, decimal? wage, bool isPremium)
 {
-    private readonly string item;
-    private readonly string? fixture;
-    private readonly string? room;
-    private string? worker;
+    private readonly string item = item;
+    private readonly string? fixture = fixture;
+    private readonly string? room = room;
+    private readonly string? worker = worker;
     private bool hasSeveralWorkers;
     private double hours;
-
-    private PricedLabour(string item, LabourTask task)
-    {
-        this.item = item;
-        fixture = task.Fixture;
-        room = task.Room;
-        worker = task.Worker;
-        Code = task.Standard.Code;
-        Description = task.Standard.Description;
-        Wage = task.Wage;
-    }
-
-    private PricedLabour(string item, PaidTime paid)
-    {
-        this.item = item;
-        fixture = paid.Fixture;
-        room = paid.Room;
-        worker = paid.Worker;
-        Code = paid.IsPremium ? "overtime" : paid.Operation ?? paid.Id;
-        Description = paid.Description;
-        Wage = paid.Wage;
-        IsPremium = paid.IsPremium;
-    }
 
     public LineKey Key { get; private set; }
 
     /// <summary>Whoever does all of it; <see langword="null"/> for several or nobody in particular.</summary>
     public string? Worker => hasSeveralWorkers ? null : worker;
 
-    public string Code { get; }
+    public string Code { get; } = code;
 
-    public string Description { get; }
+    public string Description { get; } = description;
 
     /// <summary>The wage; that of the price book when missing.</summary>
-    public decimal? Wage { get; }
+    public decimal? Wage { get; } = wage;
 
     /// <summary>Whether it is paid on top of hours that are counted already.</summary>
-    public bool IsPremium { get; }
+    public bool IsPremium { get; } = isPremium;
 
     /// <summary>
     /// Hours are shown, and paid, in thousandths, rounded once: finer than anybody books, so that many short lines still add up.
@@ -68,14 +46,18 @@ internal sealed class PricedLabour
         for (int i = 0; i < request.Labour.Lines.Count; i++)
         {
             LabourTask task = request.Labour.Lines[i].Task;
-            Add(all, byPlace, new PricedLabour("labour/" + task.Standard.Code, task), request.Labour.Lines[i].HourRange.Mean);
+            PricedLabour line = new("labour/" + task.Standard.Code, task.Fixture, task.Room, task.Worker, task.Standard.Code,
+                task.Standard.Description, task.Wage, isPremium: false);
+            Add(all, byPlace, line, request.Labour.Lines[i].HourRange.Mean);
         }
 
         for (int i = 0; i < request.PaidTime.Count; i++)
         {
             PaidTime paid = request.PaidTime[i];
             string item = paid.IsPremium ? "overtime" : paid.Operation is null ? "paid-time/" + paid.Id : "operation/" + paid.Operation;
-            Add(all, byPlace, new PricedLabour(item, paid), paid.Hours);
+            PricedLabour line = new(item, paid.Fixture, paid.Room, paid.Worker, paid.IsPremium ? "overtime" : paid.Operation ?? paid.Id,
+                paid.Description, paid.Wage, paid.IsPremium);
+            Add(all, byPlace, line, paid.Hours);
         }
 
         foreach (List<PricedLabour> same in byPlace.Values)

@@ -6,17 +6,13 @@ namespace Refinish.Estimating;
 
 /// <summary>Why a customer pays no tax, or not every tax: a reseller, a public body, a reverse charge.</summary>
 /// <example><code>
-/// TaxExemption reseller = new("resale certificate on file (invented)");
+/// TaxExemption reseller = new() { Reason = "resale certificate on file (invented)" };
 /// </code></example>
 public sealed record TaxExemption
 {
-    /// <summary>Exempts a customer.</summary>
-    /// <param name="reason">The reason or certificate, as it is to stand on the quote.</param>
-    /// <exception cref="ArgumentException"><paramref name="reason"/> is empty.</exception>
-    public TaxExemption(string reason) => Reason = Guard.Named(reason);
-
-    /// <summary>The reason or certificate.</summary>
-    public string Reason { get; }
+    /// <summary>The reason or certificate, as it is to stand on the quote.</summary>
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Reason { get; init => field = Guard.Named(value); }
 
     /// <summary>Codes of the rates that are not charged; <see langword="null"/>, all of them, when left out.</summary>
     /// <exception cref="ArgumentException">The list is empty, or an entry is no identity.</exception>

@@ -7,37 +7,30 @@ namespace Refinish.Estimating;
 
 /// <summary>One rate of tax and what it is charged on. Which lines are taxable is for a tax adviser and the local law.</summary>
 /// <example><code>
-/// TaxRate goods = new("state", "state sales tax", Ratio.FromPercent(6.25))
+/// TaxRate goods = new()
 /// {
+///     Code = "state", Name = "state sales tax", Rate = Ratio.FromPercent(6.25),
 ///     Categories = [LineCategory.Material, LineCategory.Consumables],   // labour is not taxed here
 /// };
-/// TaxRate vat = new("vat", "value added tax", Ratio.FromPercent(19));  // on everything
+/// TaxRate vat = new() { Code = "vat", Name = "value added tax", Rate = Ratio.FromPercent(19) };  // on everything
 /// </code></example>
 public sealed record TaxRate
 {
-    private readonly decimal rate;
-
-    /// <summary>Makes a rate.</summary>
-    /// <param name="code">Code of the shop's own, unique within its price book.</param>
-    /// <param name="name">What the customer reads.</param>
-    /// <param name="rate">Tax as a share of the net price, 0 to 100 %.</param>
-    /// <exception cref="ArgumentException"><paramref name="code"/> is no identity, or <paramref name="name"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="rate"/> is outside its range.</exception>
-    public TaxRate(string code, string name, Ratio rate)
-    {
-        Code = Guard.Id(code);
-        Name = Guard.Named(name);
-        this.rate = Money.Fraction(rate, Bounds.NotNegative(Measure.Percent, 1), nameof(rate));
-    }
-
-    /// <summary>Code of the shop's own.</summary>
-    public string Code { get; }
+    /// <summary>Code of the shop's own, unique within its price book.</summary>
+    /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
+    public required string Code { get; init => field = Guard.Id(value); }
 
     /// <summary>What the customer reads.</summary>
-    public string Name { get; }
+    /// <exception cref="ArgumentException">Empty.</exception>
+    public required string Name { get; init => field = Guard.Named(value); }
 
-    /// <summary>Tax as a share of the net price.</summary>
-    public Ratio Rate => Ratio.FromDecimalFractions((double)rate);
+    /// <summary>Tax as a share of the net price, 0 to 100 %.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required Ratio Rate
+    {
+        get => Ratio.FromDecimalFractions((double)Fraction);
+        init => Fraction = Money.Fraction(value, Bounds.NotNegative(Measure.Percent, 1), nameof(Rate));
+    }
 
     /// <summary>The categories of lines that are taxed; <see langword="null"/>, all that are sold, when left out.</summary>
     /// <exception cref="ArgumentException">
@@ -68,11 +61,11 @@ public sealed record TaxRate
         }
     }
 
-    internal decimal Fraction => rate;
+    internal decimal Fraction { get; private init; }
 
     internal bool AppliesTo(LineCategory category) => Categories is null || Categories.Contains(category);
 
     /// <summary>Name and rate.</summary>
     /// <returns>Text such as <c>value added tax, 19 %</c>.</returns>
-    public override string ToString() => Name + ", " + Measure.Percent.Format((double)rate);
+    public override string ToString() => Name + ", " + Measure.Percent.Format((double)Fraction);
 }

@@ -57,6 +57,18 @@ internal readonly struct Num
     public static Num operator /(Num a, Num b) =>
         new(a.Value / b.Value, IsTracedAny(a, b) ? Joined(Operation.Divide, a, b, a.Value / b.Value) : null);
 
+    /// <summary>The sum of so many terms, each made from a state and its number, so that nothing is captured.</summary>
+    public static Num Sum<T>(int count, T state, Func<T, int, Num> term)
+    {
+        Num sum = 0;
+        for (int i = 0; i < count; i++)
+        {
+            sum += term(state, i);
+        }
+
+        return sum;
+    }
+
     /// <summary>The sum of several terms; zero for none.</summary>
     public static Num Sum(IEnumerable<Num> terms)
     {

@@ -22,7 +22,8 @@ internal sealed class CrewLabour(CrewSchedule schedule)
             foreach (IGrouping<string, PersonVisit> person in schedule.Visits.GroupBy(visit => byPerson ? visit.Worker : string.Empty, StringComparer.Ordinal))
             {
                 // Each trip is one of its own: fixed hours count for each.
-                tasks.Add(Paid(new LabourTask(travel, Area.Zero, 1, person.Count()) { Id = "travel" }, person.Key));
+                tasks.Add(Paid(new LabourTask { Standard = travel, Area = Area.Zero, Units = 1, Times = person.Count(), Id = "travel" },
+                    person.Key));
             }
         }
 
@@ -113,8 +114,11 @@ internal sealed class CrewLabour(CrewSchedule schedule)
             paid.RemoveAt(at);
         }
 
-        paid.Insert(at, new PaidTime(id, description, before + TimeSpan.FromTicks(ticks))
+        paid.Insert(at, new PaidTime
         {
+            Id = id,
+            Description = description,
+            Time = before + TimeSpan.FromTicks(ticks),
             Wage = WageOf(worker),
             Worker = person,
             Fixture = operation is null ? null : FixtureOf(operation),

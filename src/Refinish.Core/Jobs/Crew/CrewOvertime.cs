@@ -26,7 +26,7 @@ public sealed class CrewOvertime
         TimeSpan travel = TimeSpan.Zero;
         if (LabourStandards.For(WorkKind.Travel, shop.Labour) is LabourStandard standard)
         {
-            LabourTask trip = new(standard, units: 1);
+            LabourTask trip = new() { Standard = standard, Units = 1 };
             travel = Durations.FromHours(trip.Hours.Mean * (standard.IsOnSite ? schedule.Work.Premises.Difficulty : 1));
         }
 

@@ -31,24 +31,30 @@ internal sealed class JobTrial
         this.doubts = doubts;
         standards = [.. job.Shop.Labour];
         List<UncertainInput> inputs = [];
-        if (doubts.Area is not null)
+        void Add(string name, Distribution spread, string? group) =>
+            inputs.Add(new UncertainInput { Name = name, Distribution = spread, Group = group });
+        foreach (FixtureJob fixture in doubts.Area is null ? [] : job.Fixtures)
         {
-            inputs.AddRange(job.Fixtures.Select(fixture => new UncertainInput("area of " + fixture.Id, doubts.Area)));
+            Add("area of " + fixture.Id, doubts.Area!, null);
         }
 
         if (doubts.TransferEfficiency is not null)
         {
-            inputs.Add(new UncertainInput("transfer efficiency", doubts.TransferEfficiency));
+            Add("transfer efficiency", doubts.TransferEfficiency, null);
         }
 
-        inputs.AddRange(standards.Select(standard => new UncertainInput("hours of " + standard.Code, Relative(standard).As(doubts.Hours), "labour")));
-        inputs.Add(new UncertainInput("comes back", new UniformDistribution(0, 1)));
+        foreach (LabourStandard standard in standards)
+        {
+            Add("hours of " + standard.Code, Relative(standard).As(doubts.Hours), "labour");
+        }
+
+        Add("comes back", new UniformDistribution(0, 1), null);
         readings = inputs.Count;
         foreach (FixtureJob fixture in job.Fixtures)
         {
             foreach ((string reading, double least, double likely, double greatest) in (fixture.Fixture as RoughFixture)?.Spreads() ?? [])
             {
-                inputs.Add(new UncertainInput(reading + " of " + fixture.Id, new TriangularDistribution(least, likely, greatest)));
+                Add(reading + " of " + fixture.Id, new TriangularDistribution(least, likely, greatest), null);
                 asked.Add((fixture.Id, reading));
             }
         }

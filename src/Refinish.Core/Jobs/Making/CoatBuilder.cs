@@ -261,5 +261,13 @@ internal sealed class CoatBuilder(
 
     private LabourTask? HoursOf(CoatRun run, List<Procedure> group, int number) =>
         LabourStandards.For(group[0].Coats[number - 1].Kind, builder.Shop.Labour) is LabourStandard standard
-            ? new(standard, Area.FromSquareMeters(group.Sum(procedure => procedure.SquareMeters)), group.Count, 1) { Id = run.Id } : null;
+            
+            ? new LabourTask
+            {
+                Standard = standard,
+                Area = Area.FromSquareMeters(group.Sum(procedure => procedure.SquareMeters)),
+                Units = group.Count,
+                Id = run.Id,
+            }
+            : null;
 }

@@ -43,10 +43,8 @@ internal static class CureWait
         // What lies between the two ends of the lag counts at the fastest rate that working hours know.
         double rate = TemperatureShift.Doubling(times.RatePerTenKelvin).RateFactor(Temperature.FromKelvins(course.WarmestOfBoth), times.ReferenceTemperature);
         double left = closes.TotalSeconds - (between.TotalSeconds * rate);
-        return new StepLag(CureOf(under), over.Id, TimeSpan.Zero, CarefulTime.Down(Durations.FromSeconds(Math.Max(0, left))), Reason(under))
-        {
-            Clock = ClockOf(times, course.Warmer!),
-        };
+        return new StepLag(CureOf(under), over.Id, TimeSpan.Zero, CarefulTime.Down(Durations.FromSeconds(Math.Max(0, left))), Reason(under),
+            ClockOf(times, course.Warmer!));
     }
 
     public static StepLag Filler(string filled, string sanded, TimeSpan hard, RoomCourse course, double coldest, string reason)
@@ -58,14 +56,14 @@ internal static class CureWait
             return new StepLag(filled, sanded, CarefulTime.Up(Durations.FromSeconds(hard.TotalSeconds / rate)), null, reason);
         }
 
-        return new StepLag(filled, sanded, hard, null, reason) { Clock = new EquivalentAge(course.Surface!, doubling, FillerReference) };
+        return new StepLag(filled, sanded, hard, null, reason, new EquivalentAge(course.Surface!, doubling, FillerReference));
     }
 
     private static StepLag After(
         CoatRun run, string after, TimeSpan? held, TimeSpan time, TimeSpan? latest, RoomCourse course, string reason) => course.IsHeld
         ? new StepLag(
             CureOf(run), after, CarefulTime.Up(held ?? TimeSpan.Zero), latest is TimeSpan most ? CarefulTime.Down(most) : null, reason)
-        : new StepLag(CureOf(run), after, time, null, reason) { Clock = ClockOf(run.Layer.Product.Cure, course.Surface!) };
+        : new StepLag(CureOf(run), after, time, null, reason, ClockOf(run.Layer.Product.Cure, course.Surface!));
 
     // What the lag counts: the window itself is told by the clock, see ScheduledWindow.
     private static string Reason(CoatRun under) => "recoat window of " + under.Layer.Product.Name + ", from "

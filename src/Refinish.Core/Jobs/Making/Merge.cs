@@ -55,12 +55,19 @@ internal static class Merge
                 }
                 else
                 {
-                    labour[at] = new LabourTask(
-                        task.Standard, Area.FromSquareMeters(labour[at].Area.SquareMeters + task.Area.SquareMeters), labour[at].Units + task.Units, 1) { Id = id };
+                    labour[at] = new LabourTask
+                    {
+                        Standard = task.Standard,
+                        Area = Area.FromSquareMeters(SquareMeters(labour[at]) + SquareMeters(task)),
+                        Units = (labour[at].Units ?? 0) + (task.Units ?? 0),
+                        Id = id,
+                    };
                 }
             }
         }
 
         return labour;
     }
+
+    private static double SquareMeters(LabourTask task) => task.Area?.SquareMeters ?? 0;
 }

@@ -80,7 +80,7 @@ internal sealed class WorkBuilder(WorkList work)
     {
         if (LabourStandards.For(kind, Shop.Labour) is LabourStandard standard)
         {
-            return [new LabourTask(standard, area, 1, 1) { Id = id }];
+            return [new LabourTask { Standard = standard, Area = area, Units = 1, Id = id }];
         }
 
         Gap(ProcedureLabour.NoStandard(about, kind));

@@ -71,8 +71,8 @@ internal static class GenericShop
         ],
         Options =
         [
-            new OptionPrice("slip-floor", "slip-resistant floor", LineUnit.Each, 31m, 85m),
-            new OptionPrice("drain-trim", "new drain and overflow trim", LineUnit.Set, 42m),
+            new OptionPrice { Code = "slip-floor", Description = "slip-resistant floor", Unit = LineUnit.Each, Cost = 31m, Price = 85m },
+            new OptionPrice { Code = "drain-trim", Description = "new drain and overflow trim", Unit = LineUnit.Set, Cost = 42m },
         ],
     };
 }

@@ -37,7 +37,7 @@ internal sealed class DefectMending(Procedure procedure, ProcedureLabour labour)
         double volume = procedure.Filler.Items.Where(item => these.Contains(item.Defect)).Sum(item => item.Mixed.CubicMeters);
         FillerProduct product = procedure.Shop.Filler.Product;
         return volume <= 0 ? []
-            : [new MaterialNeed(product.Id, product.Name, Volume.FromCubicMeters(volume)) { Density = product.MixedDensity }];
+            : [new MaterialNeed(product.Id, product.Name, Volume.FromCubicMeters(volume), product.MixedDensity)];
     }
 
     // What the defects themselves say, for each, and what the shop has for their kind.

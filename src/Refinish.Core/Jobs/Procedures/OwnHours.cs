@@ -25,7 +25,7 @@ internal static class OwnHours
             ? operation
             : operation with
             {
-                Labour = [new LabourTask(standard, Area.FromSquareMeters(area), units, 1) { Id = operation.Id }],
+                Labour = [new LabourTask { Standard = standard, Area = Area.FromSquareMeters(area), Units = units, Id = operation.Id }],
             };
     }
 

@@ -96,7 +96,7 @@ internal sealed class ProcedureLabour(Procedure procedure)
     };
 
     private LabourTask Task(LabourStandard standard, WorkKind kind, Area area, double units) =>
-        new(standard, area, units, 1) { Id = Id(kind), Fixture = fixture.Id, Room = fixture.Room };
+        new() { Standard = standard, Area = area, Units = units, Id = Id(kind), Fixture = fixture.Id, Room = fixture.Room };
 
     private string Id(WorkKind kind) => fixture.Id + "/" + WorkOrder.Key(kind);
 }

@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 
 namespace Refinish.Scheduling;
 
@@ -27,5 +26,5 @@ public sealed record ClockChange
 
     /// <summary>The instant and the offset.</summary>
     /// <returns>Text such as <c>2027-03-28 01:00 UTC: 2 h</c>.</returns>
-    public override string ToString() => Instant.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " UTC: " + TimeConstraint.Hours(Offset);
+    public override string ToString() => TimeInterval.Minute(Instant) + " UTC: " + TimeConstraint.Hours(Offset);
 }

@@ -18,10 +18,7 @@ internal sealed class Openings
     private readonly Openings? parent;
     private readonly long[] closed;
     private Dictionary<IReadOnlyList<TimeInterval>, Openings>? without;
-    private long[] opens = new long[16];
-    private long[] closes = new long[16];
-    private long[] before = new long[16];
-    private int[] days = new int[16];
+    private Shift[] shifts = new Shift[16];
     private int count;
     private int unrolled;
     private int mostDays;
@@ -68,7 +65,7 @@ internal sealed class Openings
     public long FirstOpen(long time, DaySet set)
     {
         int k = Allowed(After(time), set);
-        return k < 0 ? Never : Math.Max(time, opens[k]);
+        return k < 0 ? Never : Math.Max(time, shifts[k].Open);
     }
 
     public long FirstFit(long time, long duration, DaySet set)
@@ -77,8 +74,8 @@ internal sealed class Openings
         int k = Allowed(duration == 0 ? After(time - 1) : After(time), set);
         for (; k >= 0; k = Allowed(Grown(k + 1), set))
         {
-            long start = Math.Max(time, opens[k]);
-            if (start + duration <= closes[k])
+            long start = Math.Max(time, shifts[k].Open);
+            if (start + duration <= shifts[k].Close)
             {
                 return start;
             }
@@ -93,10 +90,10 @@ internal sealed class Openings
     public long LastFit(long latest, long earliest, long duration, DaySet set)
     {
         int k = After(latest);
-        for (k = k < 0 ? count - 1 : k; k >= 0 && closes[k] >= earliest; k--)
+        for (k = k < 0 ? count - 1 : k; k >= 0 && shifts[k].Close >= earliest; k--)
         {
-            long start = Math.Min(latest, closes[k] - duration);
-            if (start >= opens[k] && start >= earliest && set.Has(days[k]))
+            long start = Math.Min(latest, shifts[k].Close - duration);
+            if (start >= shifts[k].Open && start >= earliest && set.Has(shifts[k].Day))
             {
                 return start;
             }
@@ -119,20 +116,24 @@ internal sealed class Openings
             return Never;
         }
 
-        return set.IsAll ? Packed(k, start, work) : Walked(k, start, work, set);
+        return set.IsAll
+            ? WhenWorked(shifts[k].Before + Math.Max(0, start - shifts[k].Open) + work, k)
+            : Walked(k, start, work, set);
     }
 
     /// <summary>Working time from the first shift to an instant; −1 when no shift closes after it.</summary>
     public long WorkUntil(long time)
     {
         int k = After(time);
-        return k < 0 ? -1 : before[k] + Math.Max(0, time - opens[k]);
+        return k < 0 ? -1 : shifts[k].Before + Math.Max(0, time - shifts[k].Open);
     }
 
     /// <summary>The first instant until which so much working time, more than none, has passed since the first shift.</summary>
-    public long WhenWorked(long worked)
+    public long WhenWorked(long worked) => WhenWorked(worked, 0);
+
+    private long WhenWorked(long worked, int from)
     {
-        while (count == 0 || before[count - 1] + closes[count - 1] - opens[count - 1] < worked)
+        while (count == 0 || shifts[count - 1].Until < worked)
         {
             if (Grown(count) < 0)
             {
@@ -140,15 +141,16 @@ internal sealed class Openings
             }
         }
 
-        return When(worked, 0);
+        Shift shift = shifts[First(from, worked - 1, worked: true)];
+        return shift.Open + worked - shift.Before;
     }
 
     public long WorkBetween(long from, long until)
     {
         long sum = 0;
-        for (int k = After(from); k >= 0 && opens[k] < until; k = Grown(k + 1))
+        for (int k = After(from); k >= 0 && shifts[k].Open < until; k = Grown(k + 1))
         {
-            sum += Math.Min(until, closes[k]) - Math.Max(from, opens[k]);
+            sum += Math.Min(until, shifts[k].Close) - Math.Max(from, shifts[k].Open);
         }
 
         return sum;
@@ -161,8 +163,8 @@ internal sealed class Openings
         long left = duration;
         for (int k = Allowed(After(start), set); left > 0 && k >= 0; k = Allowed(Grown(k + 1), set))
         {
-            long from = Math.Max(start, opens[k]);
-            long here = Math.Min(closes[k] - from, left);
+            long from = Math.Max(start, shifts[k].Open);
+            long here = Math.Min(shifts[k].Close - from, left);
             pieces.Add((from, from + here));
             left -= here;
         }
@@ -179,25 +181,25 @@ internal sealed class Openings
     public int DayOf(long start, long duration)
     {
         int k = duration == 0 ? After(start - 1) : After(start);
-        return k < 0 ? int.MaxValue : days[k];
+        return k < 0 ? int.MaxValue : shifts[k].Day;
     }
 
     /// <summary>The days with working time between two instants, first to last.</summary>
     public List<WorkDay> Days(long from, long until)
     {
         List<WorkDay> found = [];
-        for (int k = After(from); k >= 0 && opens[k] < until; k = Grown(k + 1))
+        for (int k = After(from); k >= 0 && shifts[k].Open < until; k = Grown(k + 1))
         {
-            long open = Math.Max(from, opens[k]);
-            long close = Math.Min(until, closes[k]);
-            if (found.Count > 0 && found[found.Count - 1].Day == days[k])
+            long open = Math.Max(from, shifts[k].Open);
+            long close = Math.Min(until, shifts[k].Close);
+            if (found.Count > 0 && found[found.Count - 1].Day == shifts[k].Day)
             {
                 WorkDay same = found[found.Count - 1];
                 found[found.Count - 1] = new WorkDay(same.Day, same.Open, close, same.Work + close - open);
             }
             else
             {
-                found.Add(new WorkDay(days[k], open, close, close - open));
+                found.Add(new WorkDay(shifts[k].Day, open, close, close - open));
             }
         }
 
@@ -209,48 +211,12 @@ internal sealed class Openings
     {
         After(time);
         int k = count - 1;
-        while (k >= 0 && opens[k] >= time)
+        while (k >= 0 && shifts[k].Open >= time)
         {
             k--;
         }
 
-        return k < 0 ? time : closes[k];
-    }
-
-    private long Packed(int k, long start, long work)
-    {
-        long target = before[k] + Math.Max(0, start - opens[k]) + work;
-        while (before[count - 1] + closes[count - 1] - opens[count - 1] < target)
-        {
-            if (Grown(count) < 0)
-            {
-                return Never;
-            }
-        }
-
-        return When(target, k);
-    }
-
-    // The shift is sought in steps that double, since most work is done within days of where it begins.
-    private long When(long worked, int from)
-    {
-        int low = from;
-        int step = 1;
-        int high = from;
-        while (high < count - 1 && before[high] + closes[high] - opens[high] < worked)
-        {
-            low = high + 1;
-            high = Math.Min(count - 1, high + step);
-            step *= 2;
-        }
-
-        while (low < high)
-        {
-            int middle = (low + high) / 2;
-            (low, high) = before[middle] + closes[middle] - opens[middle] >= worked ? (low, middle) : (middle + 1, high);
-        }
-
-        return opens[low] + worked - before[low];
+        return k < 0 ? time : shifts[k].Close;
     }
 
     private long Walked(int k, long start, long work, DaySet set)
@@ -258,13 +224,13 @@ internal sealed class Openings
         long left = work;
         for (; k >= 0; k = Allowed(Grown(k + 1), set))
         {
-            long from = Math.Max(start, opens[k]);
-            if (closes[k] - from >= left)
+            long from = Math.Max(start, shifts[k].Open);
+            if (shifts[k].Close - from >= left)
             {
                 return from + left;
             }
 
-            left -= closes[k] - from;
+            left -= shifts[k].Close - from;
         }
 
         return Never;
@@ -273,9 +239,9 @@ internal sealed class Openings
     // The first shift from this one on that belongs to the set; −1 when there is none.
     private int Allowed(int k, DaySet set)
     {
-        while (k >= 0 && !set.Has(days[k]))
+        while (k >= 0 && !set.Has(shifts[k].Day))
         {
-            k = set.IsPast(days[k]) ? -1 : Grown(k + 1);
+            k = set.IsPast(shifts[k].Day) ? -1 : Grown(k + 1);
         }
 
         return k;
@@ -284,7 +250,7 @@ internal sealed class Openings
     /// <summary>The first shift that closes after an instant; −1 when there is none.</summary>
     private int After(long time)
     {
-        while (count == 0 || closes[count - 1] <= time)
+        while (count == 0 || shifts[count - 1].Close <= time)
         {
             if (time >= Never || Grown(count) < 0)
             {
@@ -292,10 +258,17 @@ internal sealed class Openings
             }
         }
 
-        int low = 0;
-        int high = 0;
+        return First(0, time, worked: false);
+    }
+
+    // The first shift from one on whose end, or the working time until it, is more than so much. It is sought in steps that double, since
+    // most work is done within days of where it begins.
+    private int First(int from, long beyond, bool worked)
+    {
+        int low = from;
+        int high = from;
         int step = 1;
-        while (closes[high] <= time)
+        while (End(high, worked) <= beyond)
         {
             low = high + 1;
             high = Math.Min(count - 1, high + step);
@@ -305,13 +278,14 @@ internal sealed class Openings
         while (low < high)
         {
             int middle = (low + high) / 2;
-            (low, high) = closes[middle] > time ? (low, middle) : (middle + 1, high);
+            (low, high) = End(middle, worked) > beyond ? (low, middle) : (middle + 1, high);
         }
 
         return low;
     }
 
-    /// <summary>Unrolls until shift k is there; −1 when the calendar has none within the days to be unrolled.</summary>
+    private long End(int k, bool worked) => worked ? shifts[k].Until : shifts[k].Close;
+
     private int Grown(int k)
     {
         while (count <= k)
@@ -323,7 +297,7 @@ internal sealed class Openings
                     return -1;
                 }
 
-                Carve(parent.opens[unrolled], parent.closes[unrolled], parent.days[unrolled]);
+                Carve(parent.shifts[unrolled].Open, parent.shifts[unrolled].Close, parent.shifts[unrolled].Day);
                 unrolled++;
             }
             else if (unrolled < mostDays)
@@ -355,7 +329,7 @@ internal sealed class Openings
             {
                 long open = calendar.Clock.WhenShowing(date + shift.Hours.From).UtcTicks;
                 long close = calendar.Clock.WhenShowing(date + shift.Hours.Until).UtcTicks;
-                Add(count > 0 ? Math.Max(open, closes[count - 1]) : open, close, day);
+                Add(count > 0 ? Math.Max(open, shifts[count - 1].Close) : open, close, day);
             }
         }
     }
@@ -385,16 +359,18 @@ internal sealed class Openings
             return;
         }
 
-        if (count == opens.Length)
+        if (count == shifts.Length)
         {
-            Array.Resize(ref opens, 2 * count);
-            Array.Resize(ref closes, 2 * count);
-            Array.Resize(ref before, 2 * count);
-            Array.Resize(ref days, 2 * count);
+            Array.Resize(ref shifts, 2 * count);
         }
 
-        before[count] = count == 0 ? 0 : before[count - 1] + closes[count - 1] - opens[count - 1];
-        (opens[count], closes[count], days[count]) = (open, close, day);
+        shifts[count] = new Shift(open, close, count == 0 ? 0 : shifts[count - 1].Until, day);
         count++;
+    }
+
+    // Working time before it, and until its end.
+    private readonly record struct Shift(long Open, long Close, long Before, int Day)
+    {
+        public long Until => Before + Close - Open;
     }
 }

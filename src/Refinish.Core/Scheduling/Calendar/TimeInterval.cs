@@ -38,9 +38,14 @@ public sealed record TimeInterval
 
     /// <summary>The two times.</summary>
     /// <returns>Text such as <c>2027-03-01 08:00 to 2027-03-01 10:30</c>.</returns>
-    public override string ToString() =>
-        Start.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " to "
-            + End.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+    public override string ToString() => Minute(Start) + " to " + Minute(End);
+
+    internal static string Minute(DateTimeOffset instant) => instant.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>From coming to going, both rounded up to the minute, and the time worked.</summary>
+    internal static string Stay(DateTimeOffset arrives, DateTimeOffset leaves, TimeSpan worked) =>
+        Minute(CarefulTime.Up(arrives)) + " to " + CarefulTime.Up(leaves).ToString("HH:mm", CultureInfo.InvariantCulture) + ", "
+            + TimeConstraint.Hours(worked) + " worked";
 
     /// <summary>
     /// Begin and end in turn, in universal ticks: in order, joined where they touch or overlap, without those of no length.

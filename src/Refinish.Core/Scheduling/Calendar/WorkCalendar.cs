@@ -25,7 +25,7 @@ public sealed record WorkCalendar
     /// <param name="shifts">The shifts of a week, at least one; those of one day may not overlap.</param>
     /// <param name="daysOff">Dates without work; their time of day has to be midnight.</param>
     /// <exception cref="ArgumentException">No shift is given, two overlap, or a day off has a time of day.</exception>
-    public WorkCalendar(LocalClock clock, IEnumerable<WorkShift> shifts, IEnumerable<DateTime>? daysOff = null)
+    public WorkCalendar(LocalClock clock, IEnumerable<WorkShift> shifts, IEnumerable<DateTime> daysOff)
     {
         Clock = Guard.NotNull(clock);
         ValueList<WorkShift> sorted = new(Guard.List(shifts, 1).OrderBy(shift => Array.IndexOf(Week, shift.Day))
@@ -39,7 +39,8 @@ public sealed record WorkCalendar
         }
 
         Shifts = sorted;
-        DaysOff = new ValueList<DateTime>((daysOff ?? []).Select(day => DateTime.SpecifyKind(day, DateTimeKind.Unspecified)).Distinct()
+        DaysOff = new ValueList<DateTime>(Guard.NotNull(daysOff).Select(day => DateTime.SpecifyKind(day,
+            DateTimeKind.Unspecified)).Distinct()
             .OrderBy(day => day));
         foreach (DateTime day in DaysOff)
         {
@@ -66,11 +67,15 @@ public sealed record WorkCalendar
     /// <summary>The same hours on all seven days.</summary>
     /// <param name="hours">The hours.</param>
     /// <param name="clock">The clock of the site.</param>
-    /// <param name="daysOff">Dates without work.</param>
     /// <returns>The calendar.</returns>
-    /// <exception cref="ArgumentException">A day off has a time of day.</exception>
-    public static WorkCalendar EveryDay(WorkingHours hours, LocalClock clock, IEnumerable<DateTime>? daysOff = null) =>
-        new(clock, Week.Select(day => new WorkShift(day, hours)), daysOff);
+    public static WorkCalendar EveryDay(WorkingHours hours, LocalClock clock) =>
+        new(clock, Week.Select(day => new WorkShift(day, hours)), []);
+
+    /// <summary>The same hours from Monday to Friday, all the year.</summary>
+    /// <param name="hours">The hours.</param>
+    /// <param name="clock">The clock of the site.</param>
+    /// <returns>The calendar.</returns>
+    public static WorkCalendar Weekdays(WorkingHours hours, LocalClock clock) => Weekdays(hours, clock, []);
 
     /// <summary>The same hours from Monday to Friday.</summary>
     /// <param name="hours">The hours.</param>
@@ -78,7 +83,7 @@ public sealed record WorkCalendar
     /// <param name="daysOff">Dates without work, such as public holidays; which days these are is for the caller to know.</param>
     /// <returns>The calendar.</returns>
     /// <exception cref="ArgumentException">A day off has a time of day.</exception>
-    public static WorkCalendar Weekdays(WorkingHours hours, LocalClock clock, IEnumerable<DateTime>? daysOff = null) =>
+    public static WorkCalendar Weekdays(WorkingHours hours, LocalClock clock, IEnumerable<DateTime> daysOff) =>
         new(clock, Week.Take(5).Select(day => new WorkShift(day, hours)), daysOff);
 
     /// <summary>The earliest instant, not before the one given, at which there is working time left.</summary>

@@ -3,26 +3,13 @@ using System;
 namespace Refinish.Scheduling;
 
 /// <summary>The early and late dates of one step of a <see cref="CriticalPath"/>, counted from the start of the work.</summary>
-public sealed record ActivityTime
+/// <param name="Step">The step.</param>
+/// <param name="EarliestStart">The earliest time at which it can start.</param>
+/// <param name="LatestStart">The latest time at which it can start without delaying the whole.</param>
+public sealed record ActivityTime(SiteStep Step, TimeSpan EarliestStart, TimeSpan LatestStart)
 {
-    internal ActivityTime(SiteStep step, TimeSpan earliestStart, TimeSpan latestStart)
-    {
-        Step = step;
-        EarliestStart = earliestStart;
-        LatestStart = latestStart;
-    }
-
-    /// <summary>The step.</summary>
-    public SiteStep Step { get; }
-
-    /// <summary>The earliest time at which it can start.</summary>
-    public TimeSpan EarliestStart { get; }
-
     /// <summary>The earliest time at which it can end.</summary>
     public TimeSpan EarliestFinish => EarliestStart + Step.Duration;
-
-    /// <summary>The latest time at which it can start without delaying the whole.</summary>
-    public TimeSpan LatestStart { get; }
 
     /// <summary>The latest time at which it can end without delaying the whole.</summary>
     public TimeSpan LatestFinish => LatestStart + Step.Duration;

@@ -3,27 +3,13 @@ using System;
 namespace Refinish.Scheduling;
 
 /// <summary>One bound that takes part in a <see cref="TemporalConflict"/>, and the least by which it alone would have to give way.</summary>
-public sealed record BoundRelief
+/// <param name="Constraint">The constraint whose bound it is.</param>
+/// <param name="IsMaximum">Whether its most time is meant; otherwise its least.</param>
+/// <param name="By">The least change of this bound alone after which the whole network holds: that much more for a most time, that much
+/// less for a least time. <see langword="null"/> when no change of it alone suffices, because another conflict does not pass through
+/// it.</param>
+public sealed record BoundRelief(TimeConstraint Constraint, bool IsMaximum, TimeSpan? By)
 {
-    internal BoundRelief(TimeConstraint constraint, bool isMaximum, TimeSpan? by)
-    {
-        Constraint = constraint;
-        IsMaximum = isMaximum;
-        By = by;
-    }
-
-    /// <summary>The constraint whose bound it is.</summary>
-    public TimeConstraint Constraint { get; }
-
-    /// <summary>Whether its most time is meant; otherwise its least.</summary>
-    public bool IsMaximum { get; }
-
-    /// <summary>
-    /// The least change of this bound alone after which the whole network holds: that much more for a most time, that much less for a least
-    /// time. <see langword="null"/> when no change of it alone suffices, because another conflict does not pass through it.
-    /// </summary>
-    public TimeSpan? By { get; }
-
     /// <summary>The bound that would do; <see langword="null"/> when <see cref="By"/> is.</summary>
     public TimeSpan? Needed => IsMaximum ? Constraint.Maximum + By : Constraint.Minimum - By;
 

@@ -53,6 +53,8 @@ public sealed record CriticalPath
             ? new ValueList<ActivityTime>(listed.Select((step, i) =>
                 new ActivityTime(step, network.Times[(2 * i) + 1].Earliest!.Value, network.Times[(2 * i) + 1].Latest!.Value)))
             : ValueList<ActivityTime>.Empty;
+        Critical = new ValueList<ActivityTime>(
+            Steps.Where(step => step.IsCritical).OrderBy(step => step.EarliestStart).ThenBy(step => step.EarliestFinish));
     }
 
     /// <summary>Times to keep between steps.</summary>
@@ -71,9 +73,7 @@ public sealed record CriticalPath
     public TimeSpan Length => Steps.Count == 0 ? TimeSpan.Zero : Steps.Max(step => step.EarliestFinish);
 
     /// <summary>The steps without slack, by early start; a delay of any of them delays the whole.</summary>
-    public IReadOnlyList<ActivityTime> Critical =>
-        new ValueList<ActivityTime>(Steps.Where(step => step.IsCritical).OrderBy(step => step.EarliestStart)
-        .ThenBy(step => step.EarliestFinish));
+    public IReadOnlyList<ActivityTime> Critical { get; }
 
     /// <summary>How every early and late date follows, as longest paths.</summary>
     /// <returns>The derivation.</returns>
@@ -147,23 +147,10 @@ public sealed record CriticalPath
 
     private static void Check(ValueList<SiteStep> steps, IReadOnlyList<StepLag> lags)
     {
-        HashSet<string> ids = new(StringComparer.Ordinal);
-        foreach (SiteStep step in steps)
-        {
-            if (!ids.Add(step.Id))
-            {
-                throw new ArgumentException("The step '" + step.Id + "' is listed twice.", nameof(steps));
-            }
-        }
-
+        Dictionary<string, int> index = SiteStep.Indexed(steps, nameof(steps));
         foreach (StepLag lag in lags)
         {
-            if (!ids.Contains(lag.Before) || !ids.Contains(lag.After) || lag.Before == lag.After)
-            {
-                throw new ArgumentException("The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After
-                    + "'; allowed: ids of two listed steps.", nameof(lags));
-            }
-
+            lag.CheckEnds(index, nameof(lags));
             if (lag.Clock is not null)
             {
                 throw new ArgumentException("The lag '" + lag.Reason

@@ -41,9 +41,9 @@ internal sealed class GoverningPath
     /// <summary>Indexes of its steps in order of time.</summary>
     public List<int> Chain { get; } = [];
 
-    /// <summary>Time to keep between two steps of the chain that follow each other.</summary>
-    public TimeSpan LagBetween(int first, int second) => before[steps[second].Id]
-        .Where(lag => lag.Before == steps[first].Id).Max(lag => lag.Minimum);
+    /// <summary>Time to keep between a step of the chain and the next.</summary>
+    public TimeSpan LagAfter(int place) => before[steps[Chain[place + 1]].Id]
+        .Where(lag => lag.Before == steps[Chain[place]].Id).Max(lag => lag.Minimum);
 
     // The greatest variance of a longest chain that ends with a step. No step takes no time, so that the chain never comes back.
     private double Variance(int step)

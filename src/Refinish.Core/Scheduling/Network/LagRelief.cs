@@ -5,24 +5,11 @@ namespace Refinish.Scheduling;
 /// <summary>
 /// The least by which one end of one lag would have to give way, alone, for a schedule to exist; to the next whole minute.
 /// </summary>
-public sealed record LagRelief
+/// <param name="Lag">The lag.</param>
+/// <param name="OfMaximum">Whether its most time gives way; otherwise its least.</param>
+/// <param name="Needed">The time that would do, on the lag's own clock.</param>
+public sealed record LagRelief(StepLag Lag, bool OfMaximum, TimeSpan Needed)
 {
-    internal LagRelief(StepLag lag, bool ofMaximum, TimeSpan needed)
-    {
-        Lag = lag;
-        OfMaximum = ofMaximum;
-        Needed = needed;
-    }
-
-    /// <summary>The lag.</summary>
-    public StepLag Lag { get; }
-
-    /// <summary>Whether its most time gives way; otherwise its least.</summary>
-    public bool OfMaximum { get; }
-
-    /// <summary>The time that would do, on the lag's own clock.</summary>
-    public TimeSpan Needed { get; }
-
     /// <summary>By how much it gives way.</summary>
     public TimeSpan By => OfMaximum ? Needed - Lag.Maximum!.Value : Lag.Minimum - Needed;
 

@@ -64,8 +64,11 @@ public sealed record PathForecast
         if (Path.IsPossible)
         {
             governing = new GoverningPath(Steps, Path);
+            Governing = new ValueList<UncertainStep>(governing.Chain.Select(i => Steps[i]));
             mean = Whole().Value;
             deviation = Spread().Value;
+            MayTakeOver = new ValueList<ActivityTime>(
+                Path.Steps.Where((time, i) => !governing.Chain.Contains(i) && time.Slack.TotalSeconds <= 2 * deviation));
         }
     }
 
@@ -76,8 +79,7 @@ public sealed record PathForecast
     public CriticalPath Path { get; }
 
     /// <summary>The steps whose times were added up, in order of time; empty when impossible.</summary>
-    public IReadOnlyList<UncertainStep> Governing =>
-        governing is null ? ValueList<UncertainStep>.Empty : new ValueList<UncertainStep>(Along());
+    public IReadOnlyList<UncertainStep> Governing { get; } = ValueList<UncertainStep>.Empty;
 
     /// <summary>Mean time of the whole, by this path alone; <see langword="null"/> when impossible.</summary>
     public TimeSpan? Mean => governing is null ? null : Durations.FromSeconds(mean);
@@ -89,9 +91,7 @@ public sealed record PathForecast
     /// Steps off the path that need no more than two standard deviations of the whole to take it over: while there are any, the whole takes
     /// longer on the mean and the chances are smaller than told here. Two is invented.
     /// </summary>
-    public IReadOnlyList<ActivityTime> MayTakeOver => new ValueList<ActivityTime>(governing is null
-        ? []
-        : Path.Steps.Where((time, i) => !governing.Chain.Contains(i) && time.Slack.TotalSeconds <= 2 * deviation));
+    public IReadOnlyList<ActivityTime> MayTakeOver { get; } = ValueList<ActivityTime>.Empty;
 
     /// <summary>
     /// The chance that the path is done by a time; too hopeful for the whole, see <see cref="MayTakeOver"/>. A normal distribution has no
@@ -172,16 +172,17 @@ public sealed record PathForecast
     }
 
     private Num Whole(Trace? t = null) => t.Step("mean time of the path", "T", Measure.Hours, Added,
-        Num.Sum([.. Along().Select((step, i) => step.MeanOf(i, t)), .. Waits(t)]));
+        Num.Sum((2 * Governing.Count) - 1, (Forecast: this, t), static (of, i) => of.Forecast.Part(i, of.t)));
 
-    private Num Spread(Trace? t = null) => t.Step("standard deviation of the path", "σ", Measure.Hours, Added,
-        Num.Sqrt(Num.Sum(Along().Select((step, i) => Num.Square(step.DeviationOf(i, t))))));
+    private Num Spread(Trace? t = null) => t.Step("standard deviation of the path", "σ", Measure.Hours, Added, Num.Sqrt(
+        Num.Sum(Governing.Count, (Governing, t), static (of, i) => Num.Square(of.Governing[i].DeviationOf(i, of.t)))));
 
     // Mean and deviation of each step, one beside the other.
-    private Num Moments(Trace t) => Num.Sum(Along().SelectMany((step, i) => new[] { step.MeanOf(i, t), step.DeviationOf(i, t) }));
+    private Num Moments(Trace t) => Num.Sum(2 * Governing.Count, (Governing, t), static (of, i) =>
+        i % 2 == 0 ? of.Governing[i / 2].MeanOf(i / 2, of.t) : of.Governing[i / 2].DeviationOf(i / 2, of.t));
 
-    private IEnumerable<UncertainStep> Along() => governing!.Chain.Select(i => Steps[i]);
-
-    private IEnumerable<Num> Waits(Trace? t) => governing!.Chain.Skip(1)
-        .Select((step, i) => t.Given("Δ", governing.LagBetween(governing.Chain[i], step).TotalSeconds, Measure.Hours));
+    // The steps and then the waits between them.
+    private Num Part(int i, Trace? t) => i < Governing.Count
+        ? Governing[i].MeanOf(i, t)
+        : t.Given("Δ", governing!.LagAfter(i - Governing.Count).TotalSeconds, Measure.Hours);
 }

@@ -3,24 +3,11 @@ using System;
 namespace Refinish.Scheduling;
 
 /// <summary>The earliest and the latest time of one point of a <see cref="TemporalNetwork"/>, counted from its origin.</summary>
-public sealed record PointTime
+/// <param name="Name">The point.</param>
+/// <param name="Earliest">The earliest time after the origin; <see langword="null"/> when nothing holds it back.</param>
+/// <param name="Latest">The latest time after the origin; <see langword="null"/> when nothing limits it.</param>
+public sealed record PointTime(string Name, TimeSpan? Earliest, TimeSpan? Latest)
 {
-    internal PointTime(string name, TimeSpan? earliest, TimeSpan? latest)
-    {
-        Name = name;
-        Earliest = earliest;
-        Latest = latest;
-    }
-
-    /// <summary>The point.</summary>
-    public string Name { get; }
-
-    /// <summary>The earliest time after the origin; <see langword="null"/> when nothing holds it back.</summary>
-    public TimeSpan? Earliest { get; }
-
-    /// <summary>The latest time after the origin; <see langword="null"/> when nothing limits it.</summary>
-    public TimeSpan? Latest { get; }
-
     /// <summary>Latest less earliest; <see langword="null"/> when either is open.</summary>
     public TimeSpan? Slack => Latest - Earliest;
 

@@ -30,16 +30,7 @@ internal sealed class TemporalKernel(int points, int[] from, int[] to, long[] we
         bool moved = true;
         for (int round = 0; moved && round < points; round++)
         {
-            moved = false;
-            for (int e = 0; e < weight.Length; e++)
-            {
-                if (e != without && distance[tail[e]] != Open && distance[tail[e]] + weight[e] < distance[head[e]])
-                {
-                    distance[head[e]] = distance[tail[e]] + weight[e];
-                    via?[head[e]] = e;
-                    moved = true;
-                }
-            }
+            moved = Relax(distance, tail, head, via, without);
         }
 
         return distance;
@@ -51,17 +42,7 @@ internal sealed class TemporalKernel(int points, int[] from, int[] to, long[] we
         long[] distance = new long[points];
         for (int round = 0; round <= points; round++)
         {
-            bool moved = false;
-            for (int e = 0; e < weight.Length; e++)
-            {
-                if (e != without && distance[from[e]] + weight[e] < distance[to[e]])
-                {
-                    distance[to[e]] = distance[from[e]] + weight[e];
-                    moved = true;
-                }
-            }
-
-            if (!moved)
+            if (!Relax(distance, from, to, null, without))
             {
                 return true;
             }
@@ -96,6 +77,22 @@ internal sealed class TemporalKernel(int points, int[] from, int[] to, long[] we
     {
         long back = Distances(to[e], backwards: false, via: null, without: e)[from[e]];
         return back == Open ? 0 : Math.Max(0, -back - weight[e]);
+    }
+
+    private bool Relax(long[] distance, int[] tail, int[] head, int[]? via, int without)
+    {
+        bool moved = false;
+        for (int e = 0; e < weight.Length; e++)
+        {
+            if (e != without && distance[tail[e]] != Open && distance[tail[e]] + weight[e] < distance[head[e]])
+            {
+                distance[head[e]] = distance[tail[e]] + weight[e];
+                via?[head[e]] = e;
+                moved = true;
+            }
+        }
+
+        return moved;
     }
 
     private int[]? CycleThrough(int source, int limit)

@@ -24,9 +24,6 @@ public sealed record TemporalNetwork
 {
     private static readonly Source Method = Source.Published("Dechter, Meiri and Pearl, Temporal constraint networks, Artificial Intelligence 49 (1991)", "section 3, distance graph of a simple temporal problem");
 
-    private readonly ValueList<string> points;
-    private readonly ValueList<TimeConstraint> constraints;
-    private readonly ValueList<PointTime> times;
 
     /// <summary>Works out the network.</summary>
     /// <param name="points">Names of the points, each once; the first is the origin from which times are counted.</param>
@@ -34,28 +31,28 @@ public sealed record TemporalNetwork
     /// <exception cref="ArgumentException">No point is given, a name stands twice, or a constraint names an unknown point.</exception>
     public TemporalNetwork(IEnumerable<string> points, IEnumerable<TimeConstraint> constraints)
     {
-        this.points = Guard.List(points, 1);
-        this.constraints = Guard.List(constraints);
-        Graph graph = new(this.points, this.constraints);
+        Points = Guard.List(points, 1);
+        Constraints = Guard.List(constraints);
+        Graph graph = new(Points, Constraints);
         if (graph.Kernel.Holds())
         {
-            int[] unused = new int[this.points.Count];
+            int[] unused = new int[Points.Count];
             long[] least = graph.Kernel.Distances(0, backwards: true, unused);
             long[] most = graph.Kernel.Distances(0, backwards: false, unused);
-            times = new ValueList<PointTime>(this.points.Select((name, i) => new PointTime(name, Time(least[i], -1), Time(most[i], 1))));
+            Times = new ValueList<PointTime>(Points.Select((name, i) => new PointTime(name, Time(least[i], -1), Time(most[i], 1))));
         }
         else
         {
-            times = ValueList<PointTime>.Empty;
+            Times = ValueList<PointTime>.Empty;
             Conflict = graph.Explain();
         }
     }
 
     /// <summary>The points in listed order; the first is the origin.</summary>
-    public IReadOnlyList<string> Points => points;
+    public IReadOnlyList<string> Points { get; }
 
     /// <summary>The bounds.</summary>
-    public IReadOnlyList<TimeConstraint> Constraints => constraints;
+    public IReadOnlyList<TimeConstraint> Constraints { get; }
 
     /// <summary>Whether all bounds can hold together.</summary>
     public bool IsPossible => Conflict is null;
@@ -64,7 +61,7 @@ public sealed record TemporalNetwork
     public TemporalConflict? Conflict { get; }
 
     /// <summary>The times of the points in listed order; empty when the bounds contradict each other.</summary>
-    public IReadOnlyList<PointTime> Times => times;
+    public IReadOnlyList<PointTime> Times { get; }
 
     /// <summary>The times of one point.</summary>
     /// <param name="point">Name of a listed point.</param>
@@ -91,7 +88,7 @@ public sealed record TemporalNetwork
     {
         Known();
         int target = Index(to, nameof(to));
-        return Time(new Graph(points, constraints).Kernel.Distances(Index(from, nameof(from)), backwards: false)[target], 1);
+        return Time(new Graph(Points, Constraints).Kernel.Distances(Index(from, nameof(from)), backwards: false)[target], 1);
     }
 
     /// <summary>The same network with one point held at its earliest: the latest times and slacks are then those of the critical-path method.</summary>
@@ -101,34 +98,35 @@ public sealed record TemporalNetwork
     /// <exception cref="InvalidOperationException">The bounds contradict each other.</exception>
     public TemporalNetwork EndingEarly(string last) =>
         Find(last).Earliest is TimeSpan earliest
-            ? new TemporalNetwork(points, [.. constraints, new TimeConstraint(points[0], last, null, earliest, "everything done as early as can be")])
-            : throw new ArgumentException("'" + last + "' has no earliest time; allowed: a point that is held back from '" + points[0] + "'.", nameof(last));
+            ? new TemporalNetwork(Points, [.. Constraints, new TimeConstraint(Points[0], last, null, earliest,
+                "everything done as early as can be")])
+            : throw new ArgumentException("'" + last + "' has no earliest time; allowed: a point that is held back from '" + Points[0] + "'.", nameof(last));
 
     /// <summary>How each earliest and latest time follows from the point that drives it.</summary>
     /// <returns>The derivation; without times it shows the length of the contradiction.</returns>
     public Workings Workings()
     {
         Trace t = new();
-        Graph graph = new(points, constraints);
+        Graph graph = new(Points, Constraints);
         if (Conflict is not null)
         {
             Note(Conflict, t);
             return t.Workings("Contradiction between times");
         }
 
-        int[] towards = new int[points.Count];
-        int[] away = new int[points.Count];
+        int[] towards = new int[Points.Count];
+        int[] away = new int[Points.Count];
         graph.Kernel.Distances(0, backwards: true, towards);
         graph.Kernel.Distances(0, backwards: false, away);
-        for (int i = 0; i < points.Count; i++)
+        for (int i = 0; i < Points.Count; i++)
         {
-            Num? earliest = times[i].Earliest is null ? null : t.Step("earliest: " + points[i], Symbol("E_", i), Measure.Hours, Method,
+            Num? earliest = Times[i].Earliest is null ? null : t.Step("earliest: " + Points[i], Symbol("E_", i), Measure.Hours, Method,
                 towards[i] < 0 ? t.Number(0) : Follow(t, graph, towards[i], isLatest: false));
-            Num? latest = times[i].Latest is null ? null : t.Step("latest: " + points[i], Symbol("L_", i), Measure.Hours, Method,
+            Num? latest = Times[i].Latest is null ? null : t.Step("latest: " + Points[i], Symbol("L_", i), Measure.Hours, Method,
                 away[i] < 0 ? t.Number(0) : Follow(t, graph, away[i], isLatest: true));
             if (earliest is Num early && latest is Num late)
             {
-                t.Step("slack: " + points[i], Symbol("S_", i), Measure.Hours, Method, late - early);
+                t.Step("slack: " + Points[i], Symbol("S_", i), Measure.Hours, Method, late - early);
             }
         }
 
@@ -137,7 +135,7 @@ public sealed record TemporalNetwork
 
     /// <summary>The number of points, or the contradiction.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Conflict?.ToString() ?? string.Join("; ", times);
+    public override string ToString() => Conflict?.ToString() ?? string.Join("; ", Times);
 
     private static void Note(TemporalConflict conflict, Trace t)
     {
@@ -164,7 +162,7 @@ public sealed record TemporalNetwork
     {
         int driver = isLatest ? graph.From[edge] : graph.To[edge];
         (TimeConstraint constraint, bool isMaximum) = graph.Bound(edge);
-        Num from = Hours(t, Symbol(isLatest ? "L_" : "E_", driver), isLatest ? times[driver].Latest : times[driver].Earliest);
+        Num from = Hours(t, Symbol(isLatest ? "L_" : "E_", driver), isLatest ? Times[driver].Latest : Times[driver].Earliest);
         Num by = isMaximum ? Hours(t, "max", constraint.Maximum) : Hours(t, "min", constraint.Minimum);
         return isMaximum == isLatest ? from + by : from - by;
     }
@@ -175,12 +173,12 @@ public sealed record TemporalNetwork
 
     private static TimeSpan? Time(long ticks, int sign) => ticks == TemporalKernel.Open ? null : TimeSpan.FromTicks(sign * ticks);
 
-    private ValueList<PointTime> Known() =>
-        Conflict is null ? times : throw new InvalidOperationException("The bounds contradict each other, so there are no times. " + Conflict);
+    private IReadOnlyList<PointTime> Known() =>
+        Conflict is null ? Times : throw new InvalidOperationException("The bounds contradict each other, so there are no times. " + Conflict);
 
     private int Index(string point, string parameter)
     {
-        int index = points.ToList().IndexOf(Guard.Named(point, parameter));
+        int index = Points.ToList().IndexOf(Guard.Named(point, parameter));
         return index >= 0 ? index : throw new ArgumentException("'" + point + "' is not a point of this network.", parameter);
     }
 
@@ -189,7 +187,7 @@ public sealed record TemporalNetwork
     {
         private readonly List<(TimeConstraint Constraint, bool IsMaximum)> bounds = [];
 
-        public Graph(ValueList<string> points, ValueList<TimeConstraint> constraints)
+        public Graph(IReadOnlyList<string> points, IReadOnlyList<TimeConstraint> constraints)
         {
             Dictionary<string, int> index = new(StringComparer.Ordinal);
             foreach (string point in points)

@@ -72,5 +72,5 @@ public sealed record UncertainStep
     }
 
     private static Num Given(string letter, TimeSpan time, int place, Trace? t) =>
-        t is null ? time.TotalSeconds : t.Given(letter + Figures.Fixed(place + 1, 0), time.TotalSeconds, Measure.Hours);
+        t.Given(letter, place + 1, time.TotalSeconds, Measure.Hours);
 }

@@ -20,23 +20,19 @@ public sealed record SearchEffort
 
     /// <summary>Most nodes of a search that can prove an optimum, 1 to 100 million.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Nodes { get; init => field = Guard.Count(value, 1, 100_000_000); }
-    = 20_000;
+    public int Nodes { get; init => field = Guard.Count(value, 1, 100_000_000); } = 20_000;
 
     /// <summary>Most nodes for placing one bathroom into the time that others leave, 1 to 100 million.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
-    public int NodesPerGroup { get; init => field = Guard.Count(value, 1, 100_000_000); }
-    = 300;
+    public int NodesPerGroup { get; init => field = Guard.Count(value, 1, 100_000_000); } = 300;
 
     /// <summary>How many orders of bathrooms are tried, 1 to 10 000.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Orders { get; init => field = Guard.Count(value, 1, 10_000); }
-    = 6;
+    public int Orders { get; init => field = Guard.Count(value, 1, 10_000); } = 6;
 
     /// <summary>Steps up to which the whole is searched for a proof after a good schedule is known, 1 to 200.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
-    public int StepsForProof { get; init => field = Guard.Count(value, 1, 200); }
-    = 60;
+    public int StepsForProof { get; init => field = Guard.Count(value, 1, 200); } = 60;
 
     /// <summary>The limits.</summary>
     /// <returns>One line of text.</returns>

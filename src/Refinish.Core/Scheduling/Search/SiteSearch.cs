@@ -339,18 +339,8 @@ internal sealed class SiteSearch
         return last;
     }
 
-    private readonly struct Child(int first, int second, long bound, long delay, int number) : IComparable<Child>
+    private readonly record struct Child(int First, int Second, long Bound, long Delay, int Number) : IComparable<Child>
     {
-        public int First { get; } = first;
-
-        public int Second { get; } = second;
-
-        public long Bound { get; } = bound;
-
-        private long Delay { get; } = delay;
-
-        private int Number { get; } = number;
-
         public int CompareTo(Child other) => Bound != other.Bound ? Bound.CompareTo(other.Bound)
             : Delay != other.Delay ? Delay.CompareTo(other.Delay) : Number.CompareTo(other.Number);
     }

@@ -149,46 +149,22 @@ internal sealed class SiteVisits(StepModel model, SiteSearch search, int mostNod
     /// <summary>The number of days on which a schedule has somebody on site.</summary>
     public static int Count(StepModel model, long[] starts, DaySet set)
     {
-        ulong near = 0;
-        HashSet<int>? far = null;
+        HashSet<int> days = [];
         for (int i = 0; i < model.Count; i++)
         {
-            if (!model.Attended[i])
-            {
-                continue;
-            }
-
-            if (model.Interruptible[i] && model.Duration[i] > 0)
+            if (model.Attended[i] && model.Interruptible[i] && model.Duration[i] > 0)
             {
                 foreach ((long from, long until) in model.Hours[i]!.Cut(starts[i], model.Duration[i], set))
                 {
-                    Add(model.Openings.DayOf(from, until - from));
+                    days.Add(model.Openings.DayOf(from, until - from));
                 }
             }
-            else
+            else if (model.Attended[i])
             {
-                Add(model.Openings.DayOf(starts[i], model.Duration[i]));
+                days.Add(model.Openings.DayOf(starts[i], model.Duration[i]));
             }
         }
 
-        int count = far?.Count ?? 0;
-        for (; near != 0; near &= near - 1)
-        {
-            count++;
-        }
-
-        return count;
-
-        void Add(int day)
-        {
-            if (day < DaySet.Most)
-            {
-                near |= 1UL << day;
-            }
-            else
-            {
-                (far ??= []).Add(day);
-            }
-        }
+        return days.Count;
     }
 }

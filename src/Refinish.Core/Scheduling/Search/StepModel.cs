@@ -26,43 +26,22 @@ internal sealed class StepModel
         Hours = new Openings?[count];
         Blocked = new long[]?[count];
         gaps = Enumerable.Repeat(None, count * count).ToArray();
-        Edges = new StepEdge[edges.Count];
+
+        // Sorting is stable, so that the lags of a step keep their order.
+        Edges = [.. edges.OrderBy(edge => edge.From)];
+        held = [.. Enumerable.Range(0, Edges.Length).Where(at => Edges[at].Lag.Maximum is not null).OrderBy(at => Edges[at].To)];
         first = new int[count + 1];
         heldFirst = new int[count + 1];
-        int windows = 0;
         foreach (StepEdge edge in edges)
         {
             first[edge.From + 1]++;
-            if (edge.Lag.Maximum is not null)
-            {
-                heldFirst[edge.To + 1]++;
-                windows++;
-            }
+            heldFirst[edge.To + 1] += edge.Lag.Maximum is null ? 0 : 1;
         }
 
         for (int i = 0; i < count; i++)
         {
             first[i + 1] += first[i];
             heldFirst[i + 1] += heldFirst[i];
-        }
-
-        // Filled backwards, so that the lags of a step keep their order.
-        held = new int[windows];
-        int[] next = new int[count];
-        int[] nextHeld = new int[count];
-        foreach (StepEdge edge in edges)
-        {
-            int at = first[edge.From] + next[edge.From]++;
-            Edges[at] = edge;
-        }
-
-        for (int at = 0; at < Edges.Length; at++)
-        {
-            if (Edges[at].Lag.Maximum is not null)
-            {
-                int to = Edges[at].To;
-                held[heldFirst[to] + nextHeld[to]++] = at;
-            }
         }
     }
 
@@ -114,30 +93,11 @@ internal sealed class StepModel
     public long GapOf(int i, int j) => Math.Max(0, gaps[(i * Count) + j]);
 
     /// <summary>The pairs that exclude each other; found once, when all are set.</summary>
-    public (int First, int Second)[] Pairs
-    {
-        get
-        {
-            if (pairs is null)
-            {
-                List<(int, int)> found = new(4 * Count);
-                for (int i = 0; i < Count; i++)
-                {
-                    for (int j = i + 1; j < Count; j++)
-                    {
-                        if (Gap(i, j) != None)
-                        {
-                            found.Add((i, j));
-                        }
-                    }
-                }
-
-                pairs = [.. found];
-            }
-
-            return pairs;
-        }
-    }
+    public (int First, int Second)[] Pairs => pairs ??=
+    [
+        .. Enumerable.Range(0, Count).SelectMany(i =>
+            Enumerable.Range(i + 1, Count - i - 1).Where(j => Gap(i, j) != None).Select(j => (i, j))),
+    ];
 
     public void Apart(int i, int j, long gap) => gaps[(i * Count) + j] = Math.Max(gaps[(i * Count) + j], gap);
 

@@ -232,28 +232,19 @@ internal sealed class StepOverlaps
     private List<int>? TooMany(long time, int left, int[] need, long[] starts, long[] ends)
     {
         int sum = 0;
-        int number = 0;
-        for (int j = 0; j < model.Count; j++)
-        {
-            if (need[j] > 0 && starts[j] <= time && ends[j] > time)
-            {
-                sum += need[j];
-                number++;
-            }
-        }
-
-        if (sum <= left || number < 2)
-        {
-            return null;
-        }
-
         List<int> few = [];
         for (int j = 0; j < model.Count; j++)
         {
             if (need[j] > 0 && starts[j] <= time && ends[j] > time)
             {
+                sum += need[j];
                 few.Add(j);
             }
+        }
+
+        if (sum <= left || few.Count < 2)
+        {
+            return null;
         }
 
         few.Sort((a, b) => need[a] != need[b] ? need[b].CompareTo(need[a]) : a.CompareTo(b));

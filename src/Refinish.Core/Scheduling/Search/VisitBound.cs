@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -16,24 +17,13 @@ internal static class VisitBound
     /// <summary>Working time that the whole crew needs at least.</summary>
     public static long Needed(StepModel model)
     {
-        long sum = 0;
-        for (int i = 0; i < model.Count; i++)
-        {
-            sum += model.Duration[i] * model.Means[0].Need[i];
-        }
-
+        long sum = Enumerable.Range(0, model.Count).Sum(i => model.Duration[i] * model.Means[0].Need[i]);
         return (sum + model.Means[0].Capacity - 1) / model.Means[0].Capacity;
     }
 
     private static int ByLoad(StepModel model, List<WorkDay> days)
     {
-        long[] work = new long[days.Count];
-        for (int k = 0; k < work.Length; k++)
-        {
-            work[k] = days[k].Work;
-        }
-
-        Array.Sort(work);
+        long[] work = [.. days.Select(day => day.Work).OrderBy(time => time)];
         long left = Needed(model);
         int number = Array.IndexOf(model.Attended, true) >= 0 ? 1 : 0;
         for (int k = work.Length - 1; k >= 0 && left > work[k]; k--)
@@ -111,12 +101,8 @@ internal static class VisitBound
         return new Place(start.Day + (int)more, rest - ((more - 1) * work));
     }
 
-    private readonly struct Place(int day, long time)
+    private readonly record struct Place(int Day, long Time)
     {
-        public int Day { get; } = day;
-
-        public long Time { get; } = time;
-
         public bool IsAfter(Place other) => Day > other.Day || (Day == other.Day && Time > other.Time);
     }
 }

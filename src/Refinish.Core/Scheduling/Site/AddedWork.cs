@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -17,41 +18,10 @@ internal static class AddedWork
             return false;
         }
 
-        Dictionary<string, SiteStep> steps = new(StringComparer.Ordinal);
-        foreach (SiteStep step in larger.Steps)
-        {
-            steps.Add(step.Id, step);
-        }
-
-        foreach (SiteStep step in smaller.Steps)
-        {
-            if (!steps.TryGetValue(step.Id, out SiteStep? same) || !IsAtLeast(step, same))
-            {
-                return false;
-            }
-        }
-
-        Dictionary<(string, string), List<StepLag>> lags = [];
-        foreach (StepLag lag in larger.Lags)
-        {
-            if (!lags.TryGetValue((lag.Before, lag.After), out List<StepLag>? between))
-            {
-                lags.Add((lag.Before, lag.After), between = []);
-            }
-
-            between.Add(lag);
-        }
-
-        foreach (StepLag lag in smaller.Lags)
-        {
-            if (!(lags.TryGetValue((lag.Before, lag.After), out List<StepLag>? between) && between.Exists(other => IsAtLeast(lag, other)))
-                && !IsPath(lag, larger.Lags, lags))
-            {
-                return false;
-            }
-        }
-
-        return true;
+        Dictionary<string, SiteStep> steps = larger.Steps.ToDictionary(step => step.Id, StringComparer.Ordinal);
+        ILookup<(string, string), StepLag> lags = larger.Lags.ToLookup(lag => (lag.Before, lag.After));
+        return smaller.Steps.All(step => steps.TryGetValue(step.Id, out SiteStep? same) && IsAtLeast(step, same))
+            && smaller.Lags.All(lag => lags[(lag.Before, lag.After)].Any(other => IsAtLeast(lag, other)) || IsPath(lag, larger.Lags, lags));
     }
 
     /// <summary>
@@ -118,16 +88,7 @@ internal static class AddedWork
     }
 
     /// <summary>Working time of all people.</summary>
-    public static long Ticks(SiteWork work)
-    {
-        long sum = 0;
-        foreach (SiteStep step in work.Steps)
-        {
-            sum += step.Duration.Ticks * step.People;
-        }
-
-        return sum;
-    }
+    public static long Ticks(SiteWork work) => work.Steps.Sum(step => step.Duration.Ticks * step.People);
 
     private static bool IsAtLeast(SiteStep step, SiteStep other) =>
         other.Duration == step.Duration && other.Room == step.Room && other.People == step.People
@@ -139,21 +100,7 @@ internal static class AddedWork
         Equals(lag.Clock, other.Clock) && other.Minimum >= lag.Minimum && (lag.Maximum is null || other.Maximum <= lag.Maximum);
 
     // What only follows may follow by way of what was added.
-    private static bool IsPath(StepLag lag, IReadOnlyList<StepLag> all, Dictionary<(string, string), List<StepLag>> lags)
-    {
-        if (lag.Minimum > TimeSpan.Zero || lag.Maximum is not null)
-        {
-            return false;
-        }
-
-        foreach (StepLag first in all)
-        {
-            if (first.Before == lag.Before && lags.ContainsKey((first.After, lag.After)))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private static bool IsPath(StepLag lag, IReadOnlyList<StepLag> all, ILookup<(string, string), StepLag> lags) =>
+        lag.Minimum <= TimeSpan.Zero && lag.Maximum is null
+            && all.Any(first => first.Before == lag.Before && lags.Contains((first.After, lag.After)));
 }

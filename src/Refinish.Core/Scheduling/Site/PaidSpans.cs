@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish.Scheduling;
 
@@ -30,8 +32,8 @@ internal readonly struct PaidSpans
     {
         (StepModel model, long[] starts, long[] ends) = (times.Model, times.Starts, times.Ends);
         ValueList<int>[] people = times.People;
-        Span[] spans = new Span[16];
-        (int count, int least, bool isCut) = (0, 1, false);
+        Dictionary<(int Person, int Day), (long From, long Until)> spans = [];
+        (int least, bool isCut) = (1, false);
         for (int i = 0; i < model.Count; i++)
         {
             if (!model.Attended[i])
@@ -47,35 +49,21 @@ internal readonly struct PaidSpans
                 {
                     int day = model.Openings.DayOf(from, until - from);
                     isCut |= day != first;
-                    count = Add(ref spans, count, people[i], day, from, until);
+                    Add(spans, people[i], day, from, until);
                 }
             }
             else
             {
-                count = Add(ref spans, count, people[i], model.Openings.DayOf(starts[i], model.Duration[i]), starts[i], ends[i]);
+                Add(spans, people[i], model.Openings.DayOf(starts[i], model.Duration[i]), starts[i], ends[i]);
             }
         }
 
-        long sum = 0;
-        for (int k = 0; k < count; k++)
-        {
-            sum += Paid(times.Work, spans[k].Until - spans[k].From);
-        }
-
-        return new PaidSpans(sum, count, least, isCut);
+        return new PaidSpans(spans.Values.Sum(span => Paid(times.Work, span.Until - span.From)), spans.Count, least, isCut);
     }
 
     /// <summary>All spans of a schedule with the ways to them.</summary>
-    public static long Of(SiteSchedule schedule)
-    {
-        long sum = 0;
-        foreach (PersonDay day in schedule.PersonDays)
-        {
-            sum += Paid(schedule.Work, (day.Leaves - day.Arrives).Ticks);
-        }
-
-        return sum;
-    }
+    public static long Of(SiteSchedule schedule) =>
+        schedule.PersonDays.Sum(day => Paid(schedule.Work, (day.Leaves - day.Arrives).Ticks));
 
     private static long Paid(SiteWork work, long span)
     {
@@ -83,41 +71,14 @@ internal readonly struct PaidSpans
         return Way + ((span + block - 1) / block * block);
     }
 
-    private static int Add(ref Span[] spans, int count, ValueList<int> people, int day, long from, long until)
+    private static void Add(
+        Dictionary<(int Person, int Day), (long From, long Until)> spans, ValueList<int> people, int day, long from, long until)
     {
         for (int p = 0; p < people.Count; p++)
         {
-            int k = count - 1;
-            while (k >= 0 && (spans[k].Day != day || spans[k].Person != people[p]))
-            {
-                k--;
-            }
-
-            if (k >= 0)
-            {
-                spans[k] = new Span(people[p], day, Math.Min(spans[k].From, from), Math.Max(spans[k].Until, until));
-                continue;
-            }
-
-            if (count == spans.Length)
-            {
-                Array.Resize(ref spans, 2 * count);
-            }
-
-            spans[count++] = new Span(people[p], day, from, until);
+            spans[(people[p], day)] = spans.TryGetValue((people[p], day), out (long From, long Until) span)
+                ? (Math.Min(span.From, from), Math.Max(span.Until, until))
+                : (from, until);
         }
-
-        return count;
-    }
-
-    private readonly struct Span(int person, int day, long from, long until)
-    {
-        public int Person { get; } = person;
-
-        public int Day { get; } = day;
-
-        public long From { get; } = from;
-
-        public long Until { get; } = until;
     }
 }

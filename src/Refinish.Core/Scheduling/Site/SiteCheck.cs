@@ -11,16 +11,9 @@ internal static class SiteCheck
     /// <exception cref="ArgumentException">Something does not fit.</exception>
     public static Dictionary<string, int> Index(SiteWork work)
     {
-        Dictionary<string, int> index = new(work.Steps.Count, StringComparer.Ordinal);
-        for (int i = 0; i < work.Steps.Count; i++)
+        Dictionary<string, int> index = SiteStep.Indexed(work.Steps, nameof(work));
+        foreach (SiteStep step in work.Steps)
         {
-            SiteStep step = work.Steps[i];
-            if (index.ContainsKey(step.Id))
-            {
-                throw new ArgumentException("The step '" + step.Id + "' is listed twice.", nameof(work));
-            }
-
-            index.Add(step.Id, i);
             if (step.People > work.Crew)
             {
                 throw new ArgumentException(
@@ -42,12 +35,8 @@ internal static class SiteCheck
         for (int k = 0; k < work.Lags.Count; k++)
         {
             StepLag lag = work.Lags[k];
-            if (!index.TryGetValue(lag.Before, out int before) || !index.ContainsKey(lag.After) || lag.Before == lag.After)
-            {
-                throw new ArgumentException("The lag '" + lag.Reason + "' runs from '" + lag.Before + "' to '" + lag.After + "'; allowed: ids of two listed steps.", nameof(work));
-            }
-
-            SiteStep first = work.Steps[before];
+            lag.CheckEnds(index, nameof(work));
+            SiteStep first = work.Steps[index[lag.Before]];
             if (lag.Maximum is not null && first.IsAttended && first.IsInterruptible)
             {
                 throw new ArgumentException(

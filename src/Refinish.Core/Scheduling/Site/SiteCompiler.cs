@@ -233,16 +233,11 @@ internal sealed class SiteCompiler
         return means;
     }
 
-    private int[] Needs(int count, Func<int, int> at, int tool)
-    {
-        int[] need = new int[count];
-        for (int i = 0; i < count; i++)
-        {
-            need[i] = tool < 0 ? steps[at(i)].People : Array.IndexOf(tools[at(i)], tool) >= 0 ? 1 : 0;
-        }
-
-        return need;
-    }
+    private int[] Needs(int count, Func<int, int> at, int tool) =>
+    [
+        .. Enumerable.Range(0, count).Select(i =>
+            tool < 0 ? steps[at(i)].People : Array.IndexOf(tools[at(i)], tool) >= 0 ? 1 : 0),
+    ];
 
     private int[] Places(IReadOnlyList<int> indices)
     {

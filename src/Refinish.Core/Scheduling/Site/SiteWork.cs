@@ -8,7 +8,7 @@ namespace Refinish.Scheduling;
 
 /// <summary>
 /// The work on one property: steps in one or more rooms, the times to keep between them, one crew, its tools and its calendar.
-/// <see cref="Solve"/> finds when each step is done: on as few days as can be, then with the end as early as can be, or the other way
+/// <see cref="Solve()"/> finds when each step is done: on as few days as can be, then with the end as early as can be, or the other way
 /// round.
 /// </summary>
 /// <remarks>
@@ -75,23 +75,19 @@ public sealed record SiteWork
 
     /// <summary>Times to keep between steps, in any order; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<StepLag> Lags { get; init => field = Guard.List(value); }
-    = ValueList<StepLag>.Empty;
+    public IReadOnlyList<StepLag> Lags { get; init => field = Guard.List(value); } = ValueList<StepLag>.Empty;
 
     /// <summary>How many people the crew has, 1 to 20; 1 unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int Crew { get; init => field = Guard.Count(value, 1, 20); }
-    = 1;
+    public int Crew { get; init => field = Guard.Count(value, 1, 20); } = 1;
 
     /// <summary>Tools of which there are more than one; a tool that is not listed is there once.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<SiteTool> Tools { get; init => field = Guard.List(value); }
-    = ValueList<SiteTool>.Empty;
+    public IReadOnlyList<SiteTool> Tools { get; init => field = Guard.List(value); } = ValueList<SiteTool>.Empty;
 
     /// <summary>What comes first; <see cref="SchedulePreference.FewestVisits"/> unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public SchedulePreference Prefers { get; init => field = Guard.Defined(value); }
-    = SchedulePreference.FewestVisits;
+    public SchedulePreference Prefers { get; init => field = Guard.Defined(value); } = SchedulePreference.FewestVisits;
 
     /// <summary>
     /// How much later than the end of the working day of the earliest end a schedule may end for the sake of fewer visits, 0 to 60 days; 7
@@ -106,15 +102,25 @@ public sealed record SiteWork
             Guard.Within(value, Slacks);
             field = value;
         }
-    }
-    = TimeSpan.FromDays(7);
+    } = TimeSpan.FromDays(7);
 
     /// <summary>Time on site is paid in whole blocks of this length; zero for as long as it takes.</summary>
     internal TimeSpan PaidBlock { get; init; }
 
+    /// <summary>Finds a schedule with the usual effort.</summary>
+    /// <returns>The schedule with what was proved about it; when there is none, what contradicts what.</returns>
+    /// <exception cref="ArgumentException">Ids, lags, people or tools do not fit each other.</exception>
+    public SiteSchedule Solve() => Solve(SearchEffort.Standard);
+
+    /// <summary>Finds a schedule.</summary>
+    /// <param name="effort">How far to search.</param>
+    /// <returns>The schedule with what was proved about it; when there is none, what contradicts what.</returns>
+    /// <exception cref="ArgumentException">Ids, lags, people or tools do not fit each other, or the effort is missing.</exception>
+    public SiteSchedule Solve(SearchEffort effort) => Solve(effort, null, CancellationToken.None);
+
     /// <summary>Finds a schedule. The same work and effort give the same schedule everywhere.</summary>
-    /// <param name="effort">How far to search; <see cref="SearchEffort.Standard"/> when omitted.</param>
-    /// <param name="progress">Told the part that is done, from 0 to 1, never falling.</param>
+    /// <param name="effort">How far to search.</param>
+    /// <param name="progress">Told the part that is done, from 0 to 1, never falling; <see langword="null"/> for nobody.</param>
     /// <param name="cancellation">Stops the search.</param>
     /// <returns>The schedule with what was proved about it; when there is none, what contradicts what.</returns>
     /// <exception cref="ArgumentException">
@@ -122,8 +128,8 @@ public sealed record SiteWork
     /// that may be interrupted, a step needs more people than the crew has, a tool is listed twice.
     /// </exception>
     /// <exception cref="OperationCanceledException">The search was stopped.</exception>
-    public SiteSchedule Solve(SearchEffort? effort = null, IProgress<double>? progress = null, CancellationToken cancellation = default) =>
-        new SiteSolver(this, effort ?? SearchEffort.Standard, progress, cancellation).Solve();
+    public SiteSchedule Solve(SearchEffort effort, IProgress<double>? progress, CancellationToken cancellation) =>
+        new SiteSolver(this, Guard.NotNull(effort), progress, cancellation).Solve();
 
     /// <summary>Finds a schedule after one of the same work was found before a few steps or lags were added to it.</summary>
     /// <param name="earlier">The schedule without them; it is kept where they fit in.</param>
