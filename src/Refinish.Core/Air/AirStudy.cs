@@ -20,7 +20,7 @@ namespace Refinish.Air;
 /// room, and a film's last solvent is slower than first order.
 /// </remarks>
 /// <example><code>
-/// Room bathroom = new(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8));
+/// Room bathroom = new() { Length = Length.FromFeet(8), Width = Length.FromFeet(5), Height = Length.FromFeet(8) };
 /// Exhaust fan = new() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250) };
 /// SolventEmission coat = new()
 /// {

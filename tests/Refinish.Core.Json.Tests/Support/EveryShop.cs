@@ -222,7 +222,7 @@ internal static class EveryShop
         CoatingProduct powder = GenericCatalogue.EpoxyPrimer with
         {
             Id = "lamp-powder",
-            Parts = [.. GenericCatalogue.EpoxyPrimer.Parts, new(new CoatingComponent("flexibiliser", "flexibiliser", Density.FromGramsPerMilliliter(1)), 0.5)],
+            Parts = [.. GenericCatalogue.EpoxyPrimer.Parts, new(new CoatingComponent { Id = "flexibiliser", Name = "flexibiliser", Density = Density.FromGramsPerMilliliter(1) }, 0.5)],
             Form = CoatingForm.Powder, Cautions = [Cautions.Acrylates], Operations = [lamp],
         };
         return new OpenedKit(

@@ -49,8 +49,8 @@ public class DataSheetTests
         {
             Parts =
             [
-                new(new CoatingComponent("base", "base", Density.FromGramsPerMilliliter(1.40)), 2),
-                new(new CoatingComponent("hardener", "hardener", Density.FromGramsPerMilliliter(0.98)), 1),
+                new(new CoatingComponent { Id = "base", Name = "base", Density = Density.FromGramsPerMilliliter(1.40) }, 2),
+                new(new CoatingComponent { Id = "hardener", Name = "hardener", Density = Density.FromGramsPerMilliliter(0.98) }, 1),
             ],
         };
         DataSheetCheck check = new(bare);

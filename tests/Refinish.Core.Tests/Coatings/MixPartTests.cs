@@ -67,8 +67,9 @@ public class MixPartTests
             Parts =
             [
                 Organic("a", 1.2, 3.1, 3), Organic("b", 1.1, 1.8, 1),
-                new(new CoatingComponent("water", "water", Density.FromKilogramsPerCubicMeter(998.15))
+                new(new CoatingComponent
                 {
+                    Id = "water", Name = "water", Density = Density.FromKilogramsPerCubicMeter(998.15),
                     MassSolids = Ratio.Zero, Water = Ratio.FromPercent(100),
                 }, 7),
             ],
@@ -147,20 +148,22 @@ public class MixPartTests
         Numbers.Refuses(name, () => _ = new CoatingLayer(product, Length.FromMicrometers(30), 1));
 
     private static MixPart Can(string id, double density, double parts) =>
-        new(new CoatingComponent(id, id, Density.FromGramsPerMilliliter(density)), parts);
+        new(new CoatingComponent { Id = id, Name = id, Density = Density.FromGramsPerMilliliter(density) }, parts);
 
     private static MixPart Pounds(string id, double density, double parts) =>
-        new(new CoatingComponent(id, id, Density.FromPoundsPerUSGallon(density)), parts);
+        new(new CoatingComponent { Id = id, Name = id, Density = Density.FromPoundsPerUSGallon(density) }, parts);
 
     private static MixPart Organic(string id, double density, double pounds, double parts) =>
-        new(new CoatingComponent(id, id, Density.FromGramsPerMilliliter(density))
+        new(new CoatingComponent
         {
+            Id = id, Name = id, Density = Density.FromGramsPerMilliliter(density),
             MassSolids = Ratio.FromDecimalFractions(1 - (MassConcentration.FromPoundsPerUSGallon(pounds).GramsPerLiter / 1000 / density)),
         }, parts);
 
     private static MixPart Wet(double solids, double water) =>
-        new(new CoatingComponent("can", "can", Density.FromGramsPerMilliliter(1.1))
+        new(new CoatingComponent
         {
+            Id = "can", Name = "can", Density = Density.FromGramsPerMilliliter(1.1),
             MassSolids = Ratio.FromPercent(solids), Water = Ratio.FromPercent(water),
         }, 1);
 

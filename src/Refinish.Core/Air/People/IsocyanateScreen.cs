@@ -17,7 +17,7 @@ namespace Refinish.Air;
 /// <example><code>
 /// IsocyanateScreen screen = new()
 /// {
-///     Room = new Room(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8)), Exhaust = new Exhaust() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250) },
+///     Room = new Room { Length = Length.FromFeet(8), Width = Length.FromFeet(5), Height = Length.FromFeet(8) }, Exhaust = new Exhaust() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250) },
 ///     CoatingMass = Mass.FromGrams(400), SprayTime = TimeSpan.FromMinutes(6), IsocyanateFraction = Ratio.FromPercent(12),
 ///     TransferEfficiency = Ratio.FromPercent(55), AirborneFraction = Ratio.FromPercent(10),
 ///     Limit = MassConcentration.FromMilligramsPerCubicMeter(1), LimitSource = Source.Supplied("state limit, ceiling"),
