@@ -52,15 +52,7 @@ public sealed record IsocyanateScreen
 
     /// <summary>How long spraying lasts, more than 0 and at most 24 h.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan SprayTime
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Bounds.Positive(Measure.Minutes, 86400));
-            field = value;
-        }
-    }
+    public required TimeSpan SprayTime { get; init => field = Guard.Time(value, Bounds.Positive(Measure.Minutes, 86400)); }
 
     /// <summary>Polyisocyanate in the mixed product, by mass; more than 0 and at most 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -28,15 +28,7 @@ public abstract record Emission
 
     /// <summary>When it begins to be put on, counted from the start of the study; 0 to 60 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan Start
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Bounds.NotNegative(Measure.Hours, 60 * 86400));
-            field = value;
-        }
-    }
+    public required TimeSpan Start { get; init => field = Guard.Time(value, Bounds.NotNegative(Measure.Hours, 60 * 86400)); }
 
     /// <summary>
     /// The liquid that <see cref="Solvents"/> make up, which evaporates apart from what is not volatile in it; overspray included, more
