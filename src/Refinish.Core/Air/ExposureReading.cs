@@ -88,7 +88,7 @@ public sealed record ExposureReading
 
     internal double? LimitValue => byMass ? Limit?.MassConcentration?.KilogramsPerCubicMeter : Limit?.VolumeFraction?.DecimalFractions;
 
-    internal Num Part(int index, Trace? t) => t.Given("C", index, measured, Unit) / t.Given("L", index, LimitValue!.Value, Unit);
+    internal Num Part(int index, Trace? t) => t.Given("C_", index + 1, measured, Unit) / t.Given("L_", index + 1, LimitValue!.Value, Unit);
 
     internal Measure Unit => byMass ? Measure.MassConcentration : Measure.PartsPerMillion;
 

@@ -266,7 +266,7 @@ internal static class EveryShop
         CoatingProduct product = topcoat with
         {
             Id = "every-topcoat", Reducer = Can("can-reducer") with { HydroxylNumber = 700 },
-            Parts = [new(Can("can"), 4), new(Can("can-hardener") with { HydroxylNumber = 12 }, 1) { StatedPer100OfFirst = 22 }],
+            Parts = [new(Can("can"), 4), new(Can("can-hardener") with { HydroxylNumber = 12 }, 1, 22)],
             RatioTolerance = Ratio.FromPercent(5), MinimumReducer = Ratio.FromPercent(2),
                 GoesOver = [CoatingRole.Primer], Solvents = xylene,
             Cure = times, Materials = [FixtureMaterial.Acrylic],

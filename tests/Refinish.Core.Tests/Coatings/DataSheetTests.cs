@@ -103,6 +103,6 @@ public class DataSheetTests
 
     private static CoatingProduct Stating(double hardener) => GenericCatalogue.EpoxyPrimer with
     {
-        Parts = [GenericCatalogue.EpoxyPrimer.Parts[0], GenericCatalogue.EpoxyPrimer.Parts[1] with { StatedPer100OfFirst = hardener }],
+        Parts = [GenericCatalogue.EpoxyPrimer.Parts[0], new(GenericCatalogue.EpoxyPrimer.Parts[1].Component, 1, hardener)],
     };
 }

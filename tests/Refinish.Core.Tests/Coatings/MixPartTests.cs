@@ -126,7 +126,7 @@ public class MixPartTests
     {
         Numbers.Refuses("parts", () => _ = Can("a", 1, 0));
         Numbers.Refuses("parts", () => _ = Can("a", 1, double.NaN));
-        Numbers.Refuses("StatedPer100OfFirst", () => _ = Can("a", 1, 1) with { StatedPer100OfFirst = 0 });
+        Numbers.Refuses("statedPer100OfFirst", () => _ = new MixPart(Can("a", 1, 1).Component, 1, 0));
         Assert.Throws<ArgumentException>(() => MixPart.ByMass([]));
         Assert.Throws<ArgumentException>(() => Topcoat with { Parts = [] });
         Assert.Throws<ArgumentException>(() => Topcoat with { Parts = [Can("a", 1, 1), Can("a", 1, 1)] });

@@ -71,7 +71,7 @@ public abstract record Emission
     }
 
     internal static Num Part(SolventShare share, Trace? t) =>
-        t.Given("w", share.Solvent.Name, share.MassFraction.DecimalFractions, Measure.Percent);
+        t.Given("w_", share.Solvent.Name, share.MassFraction.DecimalFractions, Measure.Percent);
 
     private protected static double BlendDensity(IReadOnlyList<SolventShare> solvents) =>
         ShareSum(solvents).Value / solvents.Sum(share =>
