@@ -54,7 +54,7 @@ public sealed record Exhaust
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio DeliveredFraction { get => Values.Ratio(); init => Values = Values.Set(value); }
 
-    /// <summary>The mixing factor K, 1 (perfect) to 10 (poor); 3 unless given.</summary>
+    /// <summary>The mixing factor K, 1 to 10, from perfect to poor; 3 unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double MixingFactor { get => Values.Number(); init => Values = Values.Set(value); }
 

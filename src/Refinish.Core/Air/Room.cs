@@ -44,7 +44,9 @@ public sealed record Room
         init
         {
             field = value;
-            double volume = Whole().Value;
+
+            // Not a number, and no fault, until all three are there.
+            double volume = value.Number(nameof(Length)) * value.Number(nameof(Width)) * value.Number(nameof(Height));
             Guard.Rule(!(volume is < 2 or > 500), nameof(Volume), volume, Measure.RoomVolume, "at least 2 m³ and at most 500 m³");
         }
     }

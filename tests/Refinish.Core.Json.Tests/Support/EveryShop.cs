@@ -253,8 +253,9 @@ internal static class EveryShop
             new(Solvents.Xylene with { Volatility = Volatility.At20Celsius(Pressure.FromPascals(880)) }, Ratio.FromPercent(97)),
             new(plasticiser, Ratio.FromPercent(3)),
         ];
-        CoatingComponent Can(string id) => new(id, "a can", Density.FromGramsPerMilliliter(1.2))
+        CoatingComponent Can(string id) => new()
         {
+            Id = id, Name = "a can", Density = Density.FromGramsPerMilliliter(1.2),
             MassSolids = Ratio.FromPercent(57.3), VolumeSolids = Ratio.FromPercent(42.4), Water = Ratio.FromPercent(1),
                 ExemptCompounds = Ratio.FromPercent(2),
             ExemptDensity = Density.FromGramsPerMilliliter(0.79), Solvents = xylene, EpoxideEquivalent = MolarMass.FromGramsPerMole(480),

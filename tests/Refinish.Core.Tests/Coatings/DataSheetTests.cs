@@ -65,7 +65,7 @@ public class DataSheetTests
     [Evidence(Basis.Contract, "every figure of a can has its range, and a reducer below the least is refused where it is used")]
     public void Refuses_figures_that_cannot_be()
     {
-        CoatingComponent can = new("can", "can", Density.FromGramsPerMilliliter(1));
+        CoatingComponent can = new() { Id = "can", Name = "can", Density = Density.FromGramsPerMilliliter(1) };
         Numbers.Refuses("MassSolids", () => _ = can with { MassSolids = Ratio.FromPercent(101) });
         Numbers.Refuses("VolumeSolids", () => _ = can with { VolumeSolids = Ratio.FromPercent(-1) });
         Numbers.Refuses("Water", () => _ = can with { Water = Ratio.FromPercent(101) });

@@ -90,8 +90,9 @@ public class MixPartTests
     public void Volumes_alone_tell_the_solvent_where_no_can_states_its_solids()
     {
         Solvent carrier = Solvents.ButylAcetate with { Density = Lighter };
-        CoatingComponent can = new("can", "can", Density.FromGramsPerMilliliter(1.1))
+        CoatingComponent can = new()
         {
+            Id = "can", Name = "can", Density = Density.FromGramsPerMilliliter(1.1),
             Water = Ratio.FromDecimalFractions(0.42 * 998.15 / 1100),
         };
         CoatingProduct product = Water(Topcoat) with
@@ -110,8 +111,9 @@ public class MixPartTests
         + "water 8.33 lb/gal; 2.23 lb/gal as it is, 4.87 less water")]
     public void One_part_of_which_half_is_water()
     {
-        CoatingComponent can = new("can", "can", Density.FromPoundsPerUSGallon(8.52))
+        CoatingComponent can = new()
         {
+            Id = "can", Name = "can", Density = Density.FromPoundsPerUSGallon(8.52),
             MassSolids = Ratio.FromPercent(20.8), Water = Ratio.FromPercent(53),
         };
         MixedCoating mixed = new(Water(Topcoat) with { Parts = [new(can, 1)], VolumeSolids = Ratio.FromPercent(15) }, Ratio.Zero);

@@ -98,11 +98,13 @@ public sealed record CoatingComponent
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Density? ExemptDensity { get => Values.MaybeDensity(); init => Values = Values.SetOrClear(value); }
 
-    /// <summary>Grams as supplied per mole of epoxide, 5 to 20 000; <see langword="null"/> when it is no epoxy or not stated.</summary>
+    /// <summary>Mass as supplied per mole of epoxide, 5 to 20000 g/mol; <see langword="null"/> when it is no epoxy or not stated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public MolarMass? EpoxideEquivalent { get => Values.MaybeMolarMass(); init => Values = Values.SetOrClear(value); }
 
-    /// <summary>Grams as supplied per mole of amine hydrogen, 5 to 20 000; <see langword="null"/> when it is no amine or not stated.</summary>
+    /// <summary>
+    /// Mass as supplied per mole of amine hydrogen, 5 to 20000 g/mol; <see langword="null"/> when it is no amine or not stated.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public MolarMass? AmineHydrogenEquivalent { get => Values.MaybeMolarMass(); init => Values = Values.SetOrClear(value); }
 
