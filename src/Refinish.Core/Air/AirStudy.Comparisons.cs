@@ -67,12 +67,7 @@ public sealed partial class AirStudy
 
     /// <summary>That index against 1. It is usually the one that a bathroom fails, since a coat is sprayed in minutes.</summary>
     public LimitComparison ShortTermLimit => new(
-        "mixture index of the worst fifteen minutes (" + Limits.Name + ")",
-        ShortTermIndex,
-        1,
-        LimitSense.AtMost,
-        Measure.Number,
-        Additive,
+        "mixture index of the worst fifteen minutes (" + Limits.Name + ")", ShortTermIndex, 1, LimitSense.AtMost, Measure.Number, Additive,
         ShortTermIndex > 1 ? BreatheProtected : null)
     {
         Digits = ScreeningDigits,
@@ -152,9 +147,7 @@ public sealed partial class AirStudy
         double seconds = Guard.Within(wait, Bounds.NotNegative(Measure.Hours, 60 * 86400));
         return new LimitComparison(
             "mixture index " + Measure.Hours.Format(seconds) + " after the last spray",
-            Changes > 0 && Strictest.IsWhole ? Strictest.GreatestFrom(seconds) : null,
-            Criterion(criterion),
-            LimitSense.AtMost,
+            Changes > 0 && Strictest.IsWhole ? Strictest.GreatestFrom(seconds) : null, Criterion(criterion), LimitSense.AtMost,
             Measure.Number,
             criterion == Tenth ? Source.Invented("a tenth of the working limits for people who live there") : Source.Supplied("the caller's criterion"),
             "wait longer with the fan running; the safety data sheet and the product's own hold time stand above this")
@@ -184,12 +177,7 @@ public sealed partial class AirStudy
             / water.Solvent.MolarMass.KilogramsPerMole;
         double humidity = (before.VapourPressure.Pascals + given) / ClimateKernel.SaturationPressure(kelvins);
         return new LimitComparison(
-            "relative humidity at the peak of the water given off",
-            humidity,
-            1,
-            LimitSense.AtMost,
-            Measure.Percent,
-            Condenses,
+            "relative humidity at the peak of the water given off", humidity, 1, LimitSense.AtMost, Measure.Percent, Condenses,
             humidity > 1 ? "more fresh air, fewer coats at a time: water condenses on the coldest surface and in the film" : null)
         {
             Digits = ScreeningDigits,
@@ -222,12 +210,7 @@ public sealed partial class AirStudy
     internal double ShareAllowed => Limits.FlammableLine.Fraction;
 
     internal static LimitComparison FlammableAgainst(FlammableShare line, string subject, double value, bool isWhole, string remedy) => new(
-        subject,
-        isWhole || value > line.Fraction ? value : null,
-        line.Fraction,
-        LimitSense.AtMost,
-        Measure.Percent,
-        line.Source,
+        subject, isWhole || value > line.Fraction ? value : null, line.Fraction, LimitSense.AtMost, Measure.Percent, line.Source,
         value > line.Fraction ? remedy : null)
     {
         Whose = line.Whose,

@@ -75,12 +75,8 @@ public sealed record ExposureReading
 
     /// <summary>The reading against its limit; it cannot be judged without one.</summary>
     public LimitComparison Comparison => new(
-        Substance + ", measured" + (Limit is null ? ", no limit known" : ", " + Limit.Authority),
-        measured,
-        LimitValue,
-        LimitSense.AtMost,
-        Unit,
-        Limit?.Source ?? ExposureComparisons.Missing,
+        Substance + ", measured" + (Limit is null ? ", no limit known" : ", " + Limit.Authority), measured, LimitValue, LimitSense.AtMost,
+        Unit, Limit?.Source ?? ExposureComparisons.Missing,
         Limit is null ? ExposureComparisons.LookUp : OfLimit > 1 ? AirStudy.BreatheProtected : null)
     {
         Whose = Limit?.Whose,

@@ -95,13 +95,8 @@ public sealed record MixtureIndex
 
     /// <summary>An index of this kind against 1; it cannot be judged when a limit is missing, unless the others alone pass 1.</summary>
     internal static LimitComparison Compare(string subject, double index, bool isWhole, int digits) => new(
-        isWhole ? subject : subject + ", of the substances whose limit is known",
-        isWhole || index > 1 ? index : null,
-        1,
-        LimitSense.AtMost,
-        Measure.Number,
-        AirStudy.Additive,
-        index > 1 ? AirStudy.BreatheProtected : null)
+        isWhole ? subject : subject + ", of the substances whose limit is known", isWhole || index > 1 ? index : null, 1, LimitSense.AtMost,
+        Measure.Number, AirStudy.Additive, index > 1 ? AirStudy.BreatheProtected : null)
     {
         Digits = digits,
     };

@@ -282,9 +282,7 @@ public static class GenericCatalogue
         [
             SystemStep.Preparation(SystemStepKind.Clean, "clean, rinse, clean again", [], Source.CommonPractice("two cleaning steps")),
             SystemStep.Preparation(
-                SystemStepKind.Abrade,
-                "abrade dull, P320 to P400",
-                [.. Plastic, FixtureMaterial.OldCoating],
+                SystemStepKind.Abrade, "abrade dull, P320 to P400", [.. Plastic, FixtureMaterial.OldCoating],
                 Source.CommonPractice("abrading of plastics and old coatings")),
             SystemStep.Preparation(SystemStepKind.RinseAndDry, "rinse off the dust and dry", [], Rinsing),
             SystemStep.Wipe(PlasticPromoter),

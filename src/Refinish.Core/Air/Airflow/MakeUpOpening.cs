@@ -58,12 +58,7 @@ public sealed record MakeUpOpening
 
     /// <summary>The opening that there is against the one needed; it cannot be judged when it is not measured.</summary>
     public LimitComparison Comparison => new(
-        "free area of the make-up opening",
-        given,
-        Free().Value,
-        LimitSense.AtLeast,
-        Measure.SmallArea,
-        Continuity,
+        "free area of the make-up opening", given, Free().Value, LimitSense.AtLeast, Measure.SmallArea, Continuity,
         given < Free().Value ? "open more, across the room from the fan" : null);
 
     /// <summary>What to warn of.</summary>

@@ -109,11 +109,7 @@ public sealed record IsocyanateScreen
     /// <summary>The mist against the limit.</summary>
     public LimitComparison Comparison => new(
         "polyisocyanate mist while spraying" + (transferEfficiency == 1 ? ": none, since all of it is said to land" : string.Empty),
-        Mist().Value,
-        limit,
-        LimitSense.AtMost,
-        Measure.MassConcentration,
-        LimitSource,
+        Mist().Value, limit, LimitSense.AtMost, Measure.MassConcentration, LimitSource,
         "supplied air under a respiratory protection programme")
     {
         Digits = AirStudy.ScreeningDigits,

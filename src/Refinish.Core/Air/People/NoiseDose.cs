@@ -95,12 +95,8 @@ public sealed record NoiseDose
 
     /// <summary>The same with a subject of the caller's, which the authority follows.</summary>
     internal LimitComparison Against(string subject) => new(
-        subject + Limit.Authority + (isWhole ? string.Empty : ", of the work whose level is known"),
-        Dose?.DecimalFractions,
-        1,
-        LimitSense.AtMost,
-        Measure.Percent,
-        Limit.Source,
+        subject + Limit.Authority + (isWhole ? string.Empty : ", of the work whose level is known"), Dose?.DecimalFractions, 1,
+        LimitSense.AtMost, Measure.Percent, Limit.Source,
         known > 1 ? Remedy() : isWhole ? null : "have the level at the ear measured, or take it from the tool's maker: " + Unknown())
     {
         Digits = 2,

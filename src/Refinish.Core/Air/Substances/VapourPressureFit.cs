@@ -43,9 +43,6 @@ public sealed record VapourPressureFit
     /// <summary>By which formula.</summary>
     public VapourPressureForm Form { get; }
 
-    /// <summary>The formula's coefficients in the order in which <see cref="VapourPressureForm"/> writes them; for two points T₁, p₁, T₂, p₂.</summary>
-    public IReadOnlyList<double> Coefficients => coefficients;
-
     /// <summary>The lowest temperature for which it holds.</summary>
     public Temperature Minimum => Temperature.FromKelvins(minimum);
 

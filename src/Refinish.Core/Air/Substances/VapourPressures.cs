@@ -59,12 +59,8 @@ public static class VapourPressures
         Antoine(Solvents.Water, 10.11564, 1687.537, -42.98, 273.2, 473.2, Poling),
         Dippr(Solvents.Water, 73.649, -7258.2, -7.3037, 4.1653e-6, 2, 273.16, 647.096, Perry),
         VapourPressureFit.TwoPoints(
-            Solvents.MethoxypropylAcetate.CasNumber,
-            Solvents.MethoxypropylAcetate.Name,
-            Temperature.FromDegreesCelsius(20),
-            Pressure.FromPascals(4 * 133.322387415),
-            Temperature.FromDegreesCelsius(145.8),
-            Pressure.FromPascals(101325),
+            Solvents.MethoxypropylAcetate.CasNumber, Solvents.MethoxypropylAcetate.Name, Temperature.FromDegreesCelsius(20),
+            Pressure.FromPascals(4 * 133.322387415), Temperature.FromDegreesCelsius(145.8), Pressure.FromPascals(101325),
             Standing.SecondHand,
             Source.Published("a chemical data page", "4 mmHg and boiling point 145.8 °C; that the 4 mmHg are at 20 °C is from memory")),
     ]);
