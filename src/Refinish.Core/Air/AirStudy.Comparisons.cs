@@ -11,6 +11,8 @@ public sealed partial class AirStudy
 {
     private const double Tenth = 0.1;
 
+    private static readonly Source CallersCriterion = Source.Supplied("the caller's criterion");
+    private static readonly Source Household = Source.Invented("a tenth of the working limits for people who live there");
     private static readonly Source Condenses =
         Source.Derived("vapour pressure of the air and of the water given off, ideal gas, over saturation");
     private static readonly Source TemperatureUnknown = Source.Supplied("no temperature given for the room");
@@ -149,7 +151,7 @@ public sealed partial class AirStudy
             "mixture index " + Measure.Hours.Format(seconds) + " after the last spray",
             Changes > 0 && Strictest.IsWhole ? Strictest.GreatestFrom(seconds) : null, Criterion(criterion), LimitSense.AtMost,
             Measure.Number,
-            criterion == Tenth ? Source.Invented("a tenth of the working limits for people who live there") : Source.Supplied("the caller's criterion"),
+            criterion == Tenth ? Household : CallersCriterion,
             "wait longer with the fan running; the safety data sheet and the product's own hold time stand above this")
         {
             Digits = ScreeningDigits,
