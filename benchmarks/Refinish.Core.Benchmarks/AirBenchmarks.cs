@@ -18,7 +18,7 @@ public class AirBenchmarks
 {
     private const int Sources = 10;
 
-    private readonly Room room = new(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8));
+    private readonly Room room = new() { Length = Length.FromFeet(8), Width = Length.FromFeet(5), Height = Length.FromFeet(8) };
     private readonly Exhaust fan = new() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250) };
     private readonly NearField near = NearField.Hemisphere(Length.FromMeters(0.8), Speed.FromMetersPerSecond(0.1));
     private Emission[] oneProduct = [];

@@ -26,7 +26,7 @@ internal static class ScenarioPremises
             {
                 Id = "bath-2",
                 Name = "bathroom 2, unheated",
-                Room = new Room(Length.FromMeters(2.9), Length.FromMeters(2.2), Length.FromMeters(2.5)),
+                Room = new Room { Length = Length.FromMeters(2.9), Width = Length.FromMeters(2.2), Height = Length.FromMeters(2.5) },
                 Exhaust = Fan(),
                 // 14.5 to 19.5 °C over the day: the surface is warm enough from nine in the morning to nine in the evening.
                 Climate = RoomClimate.Daily(
@@ -47,7 +47,7 @@ internal static class ScenarioPremises
     {
         Id = id,
         Name = name,
-        Room = new Room(Length.FromMeters(length), Length.FromMeters(width), Length.FromMeters(2.5)),
+        Room = new Room { Length = Length.FromMeters(length), Width = Length.FromMeters(width), Height = Length.FromMeters(2.5) },
         Exhaust = Fan(),
         Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)),
             Temperature.FromDegreesCelsius(20)),

@@ -126,7 +126,7 @@ public sealed class Worksheet
     private static SiteRoom RoomOf(Dictionary<string, double> read) => new()
     {
         Id = "bathroom",
-        Room = new Room(Length.FromMeters(read["length"]), Length.FromMeters(read["width"]), Length.FromMeters(read["height"])),
+        Room = new Room { Length = Length.FromMeters(read["length"]), Width = Length.FromMeters(read["width"]), Height = Length.FromMeters(read["height"]) },
         Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerSecond(read["LabelFlow"]) },
         Climate = RoomClimate.Held(
             new MoistAir(Temperature.FromKelvins(read["dryBulb"]), Ratio.FromDecimalFractions(read["relativeHumidity"])),

@@ -47,7 +47,7 @@ internal static class Pension
     {
         Id = id,
         Name = name,
-        Room = new Room(Length.FromMeters(2.4), Length.FromMeters(1.9), Length.FromMeters(2.5)),
+        Room = new Room { Length = Length.FromMeters(2.4), Width = Length.FromMeters(1.9), Height = Length.FromMeters(2.5) },
         Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerHour(1700) },
         Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)),
             Temperature.FromDegreesCelsius(20)),

@@ -17,7 +17,7 @@ RecessedBathtub tub = new(new RecessedBathtubMeasurements
     DrainDiameter = Length.FromInches(2), OverflowDiameter = Length.FromInches(3),
 });
 Chip chip = new(Length.FromInches(0.5), Length.FromInches(0.05));
-Room room = new(Length.FromFeet(8), Length.FromFeet(6), Length.FromFeet(8));
+Room room = new() { Length = Length.FromFeet(8), Width = Length.FromFeet(6), Height = Length.FromFeet(8) };
 Exhaust fan = new() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(1000) };
 RoomClimate climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesFahrenheit(72), Ratio.FromPercent(48)),
     Temperature.FromDegreesFahrenheit(68));

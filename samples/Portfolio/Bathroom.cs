@@ -14,7 +14,7 @@ namespace Refinish.Samples.Portfolio;
 internal static class Bathroom
 {
     private static readonly DateTimeOffset Start = new(2027, 3, 1, 8, 0, 0, TimeSpan.Zero);
-    private static readonly Room Room = new(Length.FromMeters(2.6), Length.FromMeters(2.1), Length.FromMeters(2.5));
+    private static readonly Room Room = new() { Length = Length.FromMeters(2.6), Width = Length.FromMeters(2.1), Height = Length.FromMeters(2.5) };
     private static readonly Exhaust Exhaust = new() { LabelFlow = VolumeFlow.FromCubicMetersPerHour(1700) };
 
     /// <summary>

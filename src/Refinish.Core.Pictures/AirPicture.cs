@@ -17,7 +17,7 @@ namespace Refinish.Pictures;
 /// listed below it with how far off they are. The picture compares with limits and calls nothing harmless; who decides is said on it.
 /// </remarks>
 /// <example><code>
-/// Room bathroom = new(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8));
+/// Room bathroom = new() { Length = Length.FromFeet(8), Width = Length.FromFeet(5), Height = Length.FromFeet(8) };
 /// SolventEmission coat = new()
 /// {
 ///     Name = "topcoat", Start = TimeSpan.Zero, SprayTime = TimeSpan.FromMinutes(6), VolatileMass = Mass.FromGrams(164),

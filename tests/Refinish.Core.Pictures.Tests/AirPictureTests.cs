@@ -12,7 +12,7 @@ namespace Refinish.Pictures.Tests;
 
 public class AirPictureTests
 {
-    private static readonly Room Bathroom = new(Length.FromMeters(2.5), Length.FromMeters(2), Length.FromMeters(2.5));
+    private static readonly Room Bathroom = new() { Length = Length.FromMeters(2.5), Width = Length.FromMeters(2), Height = Length.FromMeters(2.5) };
 
     private static AirStudy Study(double fan = 400, LimitSet? limits = null, Solvent? solvent = null)
     {

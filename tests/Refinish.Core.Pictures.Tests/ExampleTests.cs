@@ -103,7 +103,7 @@ public class ExampleTests
     [Fact]
     public void Air()
     {
-        Room bathroom = new(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8));
+        Room bathroom = new() { Length = Length.FromFeet(8), Width = Length.FromFeet(5), Height = Length.FromFeet(8) };
         SolventEmission coat = new()
         {
             Name = "topcoat", Start = TimeSpan.Zero, SprayTime = TimeSpan.FromMinutes(6), VolatileMass = Mass.FromGrams(164),

@@ -30,7 +30,7 @@ internal sealed class ClearTheRoom : Problem
         given.Take(ref mixingFactor, "1 for perfect mixing, up to 10 for poor");
         given.Take(ref left, "part of the vapour that is left");
         // shown
-        Room room = new(Length.FromMeters(8), Length.FromMeters(5), Length.FromMeters(2.5));
+        Room room = new() { Length = Length.FromMeters(8), Width = Length.FromMeters(5), Height = Length.FromMeters(2.5) };
         Exhaust fan = new() { LabelFlow = movedFlow, DeliveredFraction = Ratio.FromPercent(100), MixingFactor = mixingFactor };
         SolventEmission puff = new()
         {

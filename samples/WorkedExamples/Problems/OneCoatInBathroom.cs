@@ -32,7 +32,7 @@ internal sealed class OneCoatInBathroom : Problem
         given.Take(ref movedFlow, "airflow that is really moved");
         given.Take(ref mixingFactor, "1 for perfect mixing, up to 10 for poor");
         // shown
-        Room bathroom = new(Length.FromMeters(1.812), Length.FromMeters(2), Length.FromMeters(2.5));
+        Room bathroom = new() { Length = Length.FromMeters(1.812), Width = Length.FromMeters(2), Height = Length.FromMeters(2.5) };
         Exhaust fan = new() { LabelFlow = movedFlow, DeliveredFraction = Ratio.FromPercent(100), MixingFactor = mixingFactor };
         SolventEmission coat = new()
         {

@@ -52,34 +52,17 @@ internal static class CoatingShapes
     public static ObjectShape<CoatingComponent> Component { get; } = new Fields<CoatingComponent>("coatingComponent")
         .With("id", Scalars.Text, can => can.Id, out Slot<string> id)
         .With("name", Scalars.Text, can => can.Name, out Slot<string> name)
-        .With("density", Quantities.Density, can => can.Density, out Slot<Density> density)
-        .Maybe("massSolids", Quantities.Percent, can => can.MassSolids, (can, share) => can with { MassSolids = share })
-        .Maybe("volumeSolids", Quantities.Percent, can => can.VolumeSolids, (can, share) => can with { VolumeSolids = share })
-        .Maybe("water", Quantities.Percent, can => can.Water, (can, share) => can with { Water = share })
-        .Maybe("exemptCompounds", Quantities.Percent, can => can.ExemptCompounds, (can, share) => can with { ExemptCompounds = share })
-        .Maybe("exemptDensity", Quantities.Density, can => can.ExemptDensity, (can, exempt) => can with { ExemptDensity = exempt })
+        .Readings(CoatingComponent.Inputs, out Slot<InputValues> readings)
         .Optional("solvents", CommonShapes.List(SolventShare), can => can.Solvents, (can, solvents) => can with { Solvents = solvents })
-        .Maybe("epoxideEquivalent", Quantities.MolarMass, can => can.EpoxideEquivalent,
-            (can, weight) => can with { EpoxideEquivalent = weight })
-        .Maybe("amineHydrogenEquivalent", Quantities.MolarMass, can => can.AmineHydrogenEquivalent,
-            (can, weight) => can with { AmineHydrogenEquivalent = weight })
-        .Maybe("hydroxylNumber", Quantities.HydroxylNumber, can => can.HydroxylNumber,
-            (can, number) => can with { HydroxylNumber = number })
-        .Maybe("isocyanateContent", Quantities.Percent, can => can.IsocyanateContent,
-            (can, share) => can with { IsocyanateContent = share })
-        .Maybe("viscosity", Quantities.Viscosity, can => can.Viscosity, (can, viscosity) => can with { Viscosity = viscosity })
-        .Maybe("flashPoint", Quantities.Temperature, can => can.FlashPoint, (can, temperature) => can with { FlashPoint = temperature })
-        .Maybe("shelfLifeOpened", Quantities.Duration, can => can.ShelfLifeOpened, (can, life) => can with { ShelfLifeOpened = life })
         .Optional("shippingSizes", CommonShapes.List(Quantities.Liquid), can => can.ShippingSizes,
             (can, sizes) => can with { ShippingSizes = sizes })
-        .Making(v => new CoatingComponent(id(v), name(v), density(v)));
+        .Making(v => new CoatingComponent(id(v), name(v), readings(v)));
 
     public static ObjectShape<MixPart> Part { get; } = new Fields<MixPart>("mixPart")
         .With("component", Component, part => part.Component, out Slot<CoatingComponent> component)
         .With("parts", Scalars.Number, part => part.Parts, out Slot<double> parts)
-        .Maybe("statedPer100OfFirst", Scalars.Number, part => part.StatedPer100OfFirst,
-            (part, stated) => part with { StatedPer100OfFirst = stated })
-        .Making(v => new MixPart(component(v), parts(v)));
+        .WithOr("statedPer100OfFirst", Scalars.Number.OrNull(), part => part.StatedPer100OfFirst, null, out Slot<double?> stated)
+        .Making(v => new MixPart(component(v), parts(v), stated(v)));
 
     public static ObjectShape<CoatOperation> Operation { get; } = new Fields<CoatOperation>("coatOperation")
         .With("id", Scalars.Text, operation => operation.Id, out Slot<string> id)

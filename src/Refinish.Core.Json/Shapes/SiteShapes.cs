@@ -13,24 +13,14 @@ namespace Refinish.Json.Shapes;
 internal static class SiteShapes
 {
     public static ObjectShape<Room> Room { get; } = new Fields<Room>("room")
-        .With("length", Quantities.Distance, room => room.Length, out Slot<Length> length)
-        .With("width", Quantities.Distance, room => room.Width, out Slot<Length> width)
-        .With("height", Quantities.Distance, room => room.Height, out Slot<Length> height)
-        .Optional("airPressure", Quantities.Pressure, room => room.AirPressure, (room, pressure) => room with { AirPressure = pressure })
-        .Optional("infiltration", Quantities.Airflow, room => room.Infiltration, (room, flow) => room with { Infiltration = flow })
-        .Maybe("airTemperature", Quantities.Temperature, room => room.AirTemperature,
-            (room, temperature) => room with { AirTemperature = temperature })
+        .Readings(Refinish.Air.Room.Inputs, out Slot<InputValues> readings)
         .MakingTogether(
-            () => new Room(Length.FromMeters(3), Length.FromMeters(2), Length.FromMeters(2.5)),
-            v => new Room(length(v), width(v), height(v)));
+            () => new Room { Length = Length.FromMeters(3), Width = Length.FromMeters(2), Height = Length.FromMeters(2.5) },
+            v => new Room(readings(v)));
 
     public static ObjectShape<Exhaust> Exhaust { get; } = new Fields<Exhaust>("exhaust")
-        .With("labelFlow", Quantities.Airflow, exhaust => exhaust.LabelFlow, out Slot<VolumeFlow> labelFlow)
-        .Optional("deliveredFraction", Quantities.Percent, exhaust => exhaust.DeliveredFraction,
-            (exhaust, share) => exhaust with { DeliveredFraction = share })
-        .Optional("mixingFactor", Scalars.Number, exhaust => exhaust.MixingFactor,
-            (exhaust, factor) => exhaust with { MixingFactor = factor })
-        .Making(v => new Exhaust { LabelFlow = labelFlow(v) });
+        .Readings(Refinish.Air.Exhaust.Inputs, out Slot<InputValues> readings)
+        .Making(v => new Exhaust(readings(v)));
 
     public static ObjectShape<MoistAir> Air { get; } = new Fields<MoistAir>("moistAir")
         .With("dryBulb", Quantities.Temperature, air => air.DryBulb, out Slot<Temperature> dryBulb)

@@ -34,8 +34,7 @@ internal static class AirKernel
 
     /// <summary>The same at the molar volume by which limits are stated.</summary>
     public static Num FractionForLimits(Num concentration, Solvent solvent, Trace? t = null) => VolumeFraction(
-        concentration,
-        t.Given("V_m", MolarVolume, Measure.MolarVolume),
+        concentration, t.Given("V_m", MolarVolume, Measure.MolarVolume),
         t.Given("M", solvent.MolarMass.KilogramsPerMole, Measure.MolarMass));
 
     /// <summary>What the fan has to move for so much fresh air, beside the infiltration.</summary>

@@ -9,6 +9,8 @@ namespace Refinish.Air;
 /// <content>The study against its limits: flammability, exposure, saturation, the airflow that would do, and when people may be let in again.</content>
 public sealed partial class AirStudy
 {
+    private const double Tenth = 0.1;
+
     private static readonly Source CallersCriterion = Source.Supplied("the caller's criterion");
     private static readonly Source Household = Source.Invented("a tenth of the working limits for people who live there");
     private static readonly Source Condenses =
@@ -40,10 +42,8 @@ public sealed partial class AirStudy
     /// <summary>Each substance against each limit known for it; one that cannot be judged where there is none.</summary>
     public IReadOnlyList<ExposureComparison> Exposure => field ??= ExposureComparisons.Of(Substances, Limits);
 
-    /// <summary>Vapour pressures by which saturation is judged; <see cref="Air.VapourPressures.All"/> unless given.</summary>
-    /// <exception cref="ArgumentException">The list is missing or holds an empty entry.</exception>
-    public IReadOnlyList<VapourPressureFit> VapourPressures { get; init => field = Guard.List(value); }
-    = Air.VapourPressures.All;
+    /// <summary>Vapour pressures by which saturation is judged.</summary>
+    public IReadOnlyList<VapourPressureFit> VapourPressures { get; }
 
     /// <summary>
     /// Each substance's peak against its saturated vapour at the room's temperature: beyond it the model does not hold. Cannot be judged
@@ -69,12 +69,7 @@ public sealed partial class AirStudy
 
     /// <summary>That index against 1. It is usually the one that a bathroom fails, since a coat is sprayed in minutes.</summary>
     public LimitComparison ShortTermLimit => new(
-        "mixture index of the worst fifteen minutes (" + Limits.Name + ")",
-        ShortTermIndex,
-        1,
-        LimitSense.AtMost,
-        Measure.Number,
-        Additive,
+        "mixture index of the worst fifteen minutes (" + Limits.Name + ")", ShortTermIndex, 1, LimitSense.AtMost, Measure.Number, Additive,
         ShortTermIndex > 1 ? BreatheProtected : null)
     {
         Digits = ScreeningDigits,
@@ -120,6 +115,10 @@ public sealed partial class AirStudy
     public TimeSpan? TimeToClear(Ratio ofLowerFlammableLimit) =>
         Flammability.TimeToFall(Guard.Within(ofLowerFlammableLimit, Bounds.Positive(Measure.Percent, 1)));
 
+    /// <summary>How long after the last spray the momentary mixture index is at or below a tenth for good, which is invented.</summary>
+    /// <inheritdoc cref="TimeToReEntry(double)"/>
+    public TimeSpan? TimeToReEntry() => TimeToReEntry(Tenth);
+
     /// <summary>
     /// How long after the last spray the momentary mixture index, over the lowest eight-hour limit of the set for each substance, is at or
     /// below a criterion for good.
@@ -134,23 +133,25 @@ public sealed partial class AirStudy
     /// A film gives off its last solvent more slowly than first order: the product's own hold time stands above this one.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="criterion"/> is outside its range.</exception>
-    public TimeSpan? TimeToReEntry(double criterion = 0.1) => Strictest.TimeToFall(Criterion(criterion));
+    public TimeSpan? TimeToReEntry(double criterion) => Strictest.TimeToFall(Criterion(criterion));
+
+    /// <summary>The largest momentary mixture index from a wait after the last spray onwards, against a tenth, which is invented.</summary>
+    /// <inheritdoc cref="ReEntry(TimeSpan, double)"/>
+    public LimitComparison ReEntry(TimeSpan wait) => ReEntry(wait, Tenth);
 
     /// <summary>The largest momentary mixture index from a wait after the last spray onwards, against a criterion.</summary>
     /// <param name="wait">Time after the end of the last spray, 0 to 60 days.</param>
     /// <param name="criterion">The index to be at or below, more than 0 and at most 1; a tenth is invented.</param>
     /// <returns>The comparison; it cannot be judged without airflow or when a substance has no limit.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public LimitComparison ReEntry(TimeSpan wait, double criterion = 0.1)
+    public LimitComparison ReEntry(TimeSpan wait, double criterion)
     {
         double seconds = Guard.Within(wait, Bounds.NotNegative(Measure.Hours, 60 * 86400));
         return new LimitComparison(
             "mixture index " + Measure.Hours.Format(seconds) + " after the last spray",
-            Changes > 0 && Strictest.IsWhole ? Strictest.GreatestFrom(seconds) : null,
-            Criterion(criterion),
-            LimitSense.AtMost,
+            Changes > 0 && Strictest.IsWhole ? Strictest.GreatestFrom(seconds) : null, Criterion(criterion), LimitSense.AtMost,
             Measure.Number,
-            criterion == 0.1 ? Household : CallersCriterion,
+            criterion == Tenth ? Household : CallersCriterion,
             "wait longer with the fan running; the safety data sheet and the product's own hold time stand above this")
         {
             Digits = ScreeningDigits,
@@ -178,12 +179,7 @@ public sealed partial class AirStudy
             / water.Solvent.MolarMass.KilogramsPerMole;
         double humidity = (before.VapourPressure.Pascals + given) / ClimateKernel.SaturationPressure(kelvins);
         return new LimitComparison(
-            "relative humidity at the peak of the water given off",
-            humidity,
-            1,
-            LimitSense.AtMost,
-            Measure.Percent,
-            Condenses,
+            "relative humidity at the peak of the water given off", humidity, 1, LimitSense.AtMost, Measure.Percent, Condenses,
             humidity > 1 ? "more fresh air, fewer coats at a time: water condenses on the coldest surface and in the film" : null)
         {
             Digits = ScreeningDigits,
@@ -216,12 +212,7 @@ public sealed partial class AirStudy
     internal double ShareAllowed => Limits.FlammableLine.Fraction;
 
     internal static LimitComparison FlammableAgainst(FlammableShare line, string subject, double value, bool isWhole, string remedy) => new(
-        subject,
-        isWhole || value > line.Fraction ? value : null,
-        line.Fraction,
-        LimitSense.AtMost,
-        Measure.Percent,
-        line.Source,
+        subject, isWhole || value > line.Fraction ? value : null, line.Fraction, LimitSense.AtMost, Measure.Percent, line.Source,
         value > line.Fraction ? remedy : null)
     {
         Whose = line.Whose,

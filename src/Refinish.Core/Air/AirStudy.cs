@@ -20,7 +20,7 @@ namespace Refinish.Air;
 /// room, and a film's last solvent is slower than first order.
 /// </remarks>
 /// <example><code>
-/// Room bathroom = new(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8));
+/// Room bathroom = new() { Length = Length.FromFeet(8), Width = Length.FromFeet(5), Height = Length.FromFeet(8) };
 /// Exhaust fan = new() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250) };
 /// SolventEmission coat = new()
 /// {
@@ -75,6 +75,24 @@ public sealed partial class AirStudy
     /// <paramref name="shift"/> is outside its range, or the limits have a design line above their flammable share.
     /// </exception>
     public AirStudy(Room room, Exhaust exhaust, IReadOnlyList<Emission> emissions, TimeSpan shift, LimitSet limits)
+        : this(room, exhaust, emissions, shift, limits, Air.VapourPressures.All)
+    {
+    }
+
+    /// <summary>Studies a room against a set of limits.</summary>
+    /// <param name="room">The room.</param>
+    /// <param name="exhaust">Its exhaust.</param>
+    /// <param name="emissions">The coats, at least one, in any order; they may overlap.</param>
+    /// <param name="shift">How long a person is in the room in a working day, 15 min to 16 h.</param>
+    /// <param name="limits">The limits to compare with; a substance without one cannot be judged.</param>
+    /// <param name="vapourPressures">Vapour pressures by which saturation is judged.</param>
+    /// <exception cref="ArgumentException">There is no coat.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="shift"/> is outside its range, or the limits have a design line above their flammable share.
+    /// </exception>
+    public AirStudy(
+        Room room, Exhaust exhaust, IReadOnlyList<Emission> emissions, TimeSpan shift, LimitSet limits,
+        IReadOnlyList<VapourPressureFit> vapourPressures)
     {
         Room = Guard.NotNull(room);
         Exhaust = Guard.NotNull(exhaust);
@@ -82,6 +100,7 @@ public sealed partial class AirStudy
         this.shift = Guard.Within(shift, Bounds.Between(FifteenMinutes, 16 * 3600, Measure.Hours));
         Limits = LimitSet.Checked(limits, nameof(limits));
 
+        VapourPressures = Guard.List(vapourPressures);
         Load = new AirLoad(Emissions);
         RoomVolume = room.Volume.CubicMeters;
         freshAir = FreshAir().Value;
@@ -168,7 +187,7 @@ public sealed partial class AirStudy
     /// <param name="limits">The limits.</param>
     /// <returns>A study of its own.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="limits"/> is missing.</exception>
-    public AirStudy Against(LimitSet limits) => new(Room, Exhaust, Emissions, Shift, limits) { VapourPressures = VapourPressures };
+    public AirStudy Against(LimitSet limits) => new(Room, Exhaust, Emissions, Shift, limits, VapourPressures);
 
     /// <summary>The concentration of a substance at a time.</summary>
     /// <param name="solvent">A substance of this study, known by its registry number.</param>

@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
 namespace Refinish.Air;
@@ -24,29 +25,38 @@ public sealed record Exhaust
 
     private static readonly Source Delivered = Source.Derived("part of the label flow that is moved; 60 % unless given is invented");
 
-    private readonly double labelFlow;
-    private readonly double deliveredFraction = 0.6;
-    private readonly double mixingFactor = 3;
+    /// <summary>What is measured of a fan, as a table.</summary>
+    public static RecordInputs<Exhaust> Inputs { get; } = new(
+        record => record.Values,
+        (record, values) => record with { Values = values },
+        InputField.Of(nameof(LabelFlow), "flow on the label of the fan", Bounds.NotNegative(Measure.Airflow, 10)),
+        InputField.Of(nameof(DeliveredFraction), "part of the label flow that is moved", Bounds.Positive(Measure.Percent, 1), 0.6),
+        InputField.Number(nameof(MixingFactor), "mixing factor", 1, 10, 3));
+
+    /// <summary>Values that are given one by one.</summary>
+    public Exhaust()
+    {
+    }
+
+    /// <summary>Values by name.</summary>
+    /// <param name="values">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <exception cref="ArgumentException">The argument is missing, the values are of other inputs, or one is missing.</exception>
+    [SetsRequiredMembers]
+    public Exhaust(InputValues values) => Values = Inputs.Whole(values, nameof(values));
+
+    private InputValues Values { get; init; } = Inputs.Empty;
 
     /// <summary>The flow on the fan's label, 0 to 10 m³/s (21 000 cfm); 0 when there is no fan.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required VolumeFlow LabelFlow
-    {
-        get => VolumeFlow.FromCubicMetersPerSecond(labelFlow);
-        init => labelFlow = Guard.Within(value, Bounds.NotNegative(Measure.Airflow, 10));
-    }
+    public required VolumeFlow LabelFlow { get => Values.VolumeFlow(); init => Values = Values.Set(value); }
 
     /// <summary>Part of the label flow that is really moved, more than 0 and at most 100 %; 60 % unless given, which is invented.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio DeliveredFraction
-    {
-        get => Ratio.FromDecimalFractions(deliveredFraction);
-        init => deliveredFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1));
-    }
+    public Ratio DeliveredFraction { get => Values.Ratio(); init => Values = Values.Set(value); }
 
-    /// <summary>The mixing factor K, 1 (perfect) to 10 (poor); 3 unless given.</summary>
+    /// <summary>The mixing factor K, 1 to 10, from perfect to poor; 3 unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double MixingFactor { get => mixingFactor; init => mixingFactor = Guard.Within(value, Bounds.Between(1, 10, Measure.Number)); }
+    public double MixingFactor { get => Values.Number(); init => Values = Values.Set(value); }
 
     /// <summary>The flow really moved: label flow × delivered fraction.</summary>
     public VolumeFlow EffectiveFlow => VolumeFlow.FromCubicMetersPerSecond(Moved().Value);
@@ -61,12 +71,12 @@ public sealed record Exhaust
     /// <summary>The flows and the mixing factor.</summary>
     /// <returns>Text such as <c>424.75 m³/h on the label, 254.85 m³/h moved, mixing factor 3</c>.</returns>
     public override string ToString() =>
-        Measure.Airflow.Format(labelFlow) + " on the label, " + Measure.Airflow.Format(EffectiveFlow.CubicMetersPerSecond)
-        + " moved, mixing factor " + Figures.Significant(mixingFactor, 4);
+        Measure.Airflow.Format(LabelFlow.CubicMetersPerSecond) + " on the label, " + Measure.Airflow.Format(EffectiveFlow.CubicMetersPerSecond)
+        + " moved, mixing factor " + Figures.Significant(MixingFactor, 4);
 
     private Num Moved(Trace? t = null) => t.Step("flow really moved", "Q", Measure.Airflow, Delivered,
-        t.Given("Q_label", labelFlow, Measure.Airflow) * t.Given("η", deliveredFraction, Measure.Percent));
+        t.Given("Q_label", LabelFlow.CubicMetersPerSecond, Measure.Airflow) * t.Given("η", DeliveredFraction.DecimalFractions, Measure.Percent));
 
     private Num Fresh(Trace? t = null) =>
-        t.Step("fresh air that counts", "F", Measure.Airflow, Mixing, Moved(t) / t.Given("K", mixingFactor, Measure.Number));
+        t.Step("fresh air that counts", "F", Measure.Airflow, Mixing, Moved(t) / t.Given("K", MixingFactor, Measure.Number));
 }

@@ -75,12 +75,8 @@ public sealed record ExposureReading
 
     /// <summary>The reading against its limit; it cannot be judged without one.</summary>
     public LimitComparison Comparison => new(
-        Substance + ", measured" + (Limit is null ? ", no limit known" : ", " + Limit.Authority),
-        measured,
-        LimitValue,
-        LimitSense.AtMost,
-        Unit,
-        Limit?.Source ?? ExposureComparisons.Missing,
+        Substance + ", measured" + (Limit is null ? ", no limit known" : ", " + Limit.Authority), measured, LimitValue, LimitSense.AtMost,
+        Unit, Limit?.Source ?? ExposureComparisons.Missing,
         Limit is null ? ExposureComparisons.LookUp : OfLimit > 1 ? AirStudy.BreatheProtected : null)
     {
         Whose = Limit?.Whose,
@@ -88,7 +84,7 @@ public sealed record ExposureReading
 
     internal double? LimitValue => byMass ? Limit?.MassConcentration?.KilogramsPerCubicMeter : Limit?.VolumeFraction?.DecimalFractions;
 
-    internal Num Part(int index, Trace? t) => t.Given("C", index, measured, Unit) / t.Given("L", index, LimitValue!.Value, Unit);
+    internal Num Part(int index, Trace? t) => t.Given("C_", index + 1, measured, Unit) / t.Given("L_", index + 1, LimitValue!.Value, Unit);
 
     internal Measure Unit => byMass ? Measure.MassConcentration : Measure.PartsPerMillion;
 

@@ -36,15 +36,34 @@ public sealed record FlammableMixture
     private static readonly Source Parts = Source.Derived("parts by volume add up");
 
     private readonly ValueList<FlammableVapour> vapours;
+    private readonly bool isWhole = true;
+    private readonly bool hasUpper = true;
 
-    /// <summary>Puts vapours together.</summary>
+    /// <summary>Puts vapours together that may reach a quarter of their lower flammable limit, and a tenth by design.</summary>
     /// <param name="vapours">At least one; together at most 100 % of the air.</param>
     /// <exception cref="ArgumentException">There is none.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Together they are more than 100 %.</exception>
-    public FlammableMixture(IReadOnlyList<FlammableVapour> vapours)
+    public FlammableMixture(IReadOnlyList<FlammableVapour> vapours) : this(vapours, FlammableShare.Quarter, FlammableShare.Tenth)
+    {
+    }
+
+    /// <summary>Puts vapours together.</summary>
+    /// <param name="vapours">At least one; together at most 100 % of the air.</param>
+    /// <param name="allowed">What they may reach of their lower flammable limit.</param>
+    /// <param name="design">The share to design for.</param>
+    /// <exception cref="ArgumentException">There is none, or a share is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Together they are more than 100 %.</exception>
+    public FlammableMixture(IReadOnlyList<FlammableVapour> vapours, FlammableShare allowed, FlammableShare design)
     {
         this.vapours = Guard.List(vapours, 1);
+        Allowed = Guard.NotNull(allowed);
+        Design = Guard.NotNull(design);
         Guard.Rule(Sum().Value <= 1 + 1e-9, nameof(vapours), Sum().Value, Measure.Percent, "parts that add up to at most 100 %");
+        foreach (FlammableVapour vapour in this.vapours)
+        {
+            isWhole &= vapour.Lower is not null;
+            hasUpper &= vapour.Upper is not null;
+        }
     }
 
     /// <summary>What burns in the air, in the order given.</summary>
@@ -56,27 +75,23 @@ public sealed record FlammableMixture
     /// <summary>
     /// Lower flammable limit of this mixture, all vapour together by volume; <see langword="null"/> when one is not known.
     /// </summary>
-    public Ratio? LowerLimit => IsWhole ? Ratio.FromDecimalFractions(Lower().Value) : null;
+    public Ratio? LowerLimit => isWhole ? Ratio.FromDecimalFractions(Lower().Value) : null;
 
     /// <summary>
     /// Upper flammable limit of this mixture; <see langword="null"/> when one is not known. Less certain than the lower one.
     /// </summary>
-    public Ratio? UpperLimit => HasUpper ? Ratio.FromDecimalFractions(Upper().Value) : null;
+    public Ratio? UpperLimit => hasUpper ? Ratio.FromDecimalFractions(Upper().Value) : null;
 
     /// <summary>
     /// How much of its lower flammable limit the mixture is; from 100 % on it can burn. <see langword="null"/> when one is not known.
     /// </summary>
-    public Ratio? OfLowerLimit => IsWhole ? Ratio.FromDecimalFractions(OfLower().Value) : null;
+    public Ratio? OfLowerLimit => isWhole ? Ratio.FromDecimalFractions(OfLower().Value) : null;
 
-    /// <summary>What vapour may reach of its lower flammable limit, a quarter unless given.</summary>
-    /// <exception cref="ArgumentNullException">It is missing.</exception>
-    public FlammableShare Allowed { get; init => field = Guard.NotNull(value); }
-    = FlammableShare.Quarter;
+    /// <summary>What vapour may reach of its lower flammable limit.</summary>
+    public FlammableShare Allowed { get; }
 
-    /// <summary>The share to design for, a tenth unless given.</summary>
-    /// <exception cref="ArgumentNullException">It is missing.</exception>
-    public FlammableShare Design { get; init => field = Guard.NotNull(value); }
-    = FlammableShare.Tenth;
+    /// <summary>The share to design for.</summary>
+    public FlammableShare Design { get; }
 
     /// <summary>
     /// That part against <see cref="Allowed"/>. It cannot be judged when a limit is not known, unless the others alone pass it.
@@ -93,7 +108,7 @@ public sealed record FlammableMixture
         {
             List<Caution> cautions = OfLower().Value > Allowed.Fraction ? [Refinish.Cautions.Flammable]
                 : OfLower().Value > Design.Fraction ? [Refinish.Cautions.NearFlammable] : [];
-            if (!IsWhole)
+            if (!isWhole)
             {
                 cautions.Add(Refinish.Cautions.LimitUnknown);
             }
@@ -103,21 +118,16 @@ public sealed record FlammableMixture
         }
     }
 
-    private bool IsWhole => vapours.All(vapour => vapour.Lower is not null);
-
-    private bool HasUpper => vapours.All(vapour => vapour.Upper is not null);
-
-    private Num Sum(Trace? t = null) =>
-        t.Step("all vapour", "c", Measure.Percent, Parts, Num.Sum(vapours.Select((vapour, i) => Part(vapour, i, t))));
+    private Num Sum(Trace? t = null) => t.Step("all vapour", "c", Measure.Percent, Parts, Num.Sum(vapours, t, Part));
 
     // What has no limit is left out.
-    private Num OfLower(Trace? t = null) => t.Step("part of the lower limit", "Φ", Measure.Percent, LeChatelier, Num.Sum(
-        vapours.Select((vapour, i) => vapour.Lower is double limit ? Part(vapour, i, t) / t.Given("LFL", i, limit, Measure.Percent) : 0)));
+    private Num OfLower(Trace? t = null) => t.Step("part of the lower limit", "Φ", Measure.Percent, LeChatelier, Num.Sum(vapours, t,
+        static (vapour, i, t) => vapour.Lower is double lower ? Part(vapour, i, t) / t.Given("LFL_", i + 1, lower, Measure.Percent) : 0));
 
-    private Num OfUpper(Trace? t = null) => t.Step("part of the upper limit", "Ψ", Measure.Percent, LeChatelier, Num.Sum(
-        vapours.Select((vapour, i) => Part(vapour, i, t) / t.Given("UFL", i, vapour.Upper!.Value, Measure.Percent))));
+    private Num OfUpper(Trace? t = null) => t.Step("part of the upper limit", "Ψ", Measure.Percent, LeChatelier, Num.Sum(vapours, t,
+        static (vapour, i, t) => vapour.Upper is double upper ? Part(vapour, i, t) / t.Given("UFL_", i + 1, upper, Measure.Percent) : 0));
 
-    private static Num Part(FlammableVapour vapour, int i, Trace? t) => t.Given("c", i, vapour.Part, Measure.Percent);
+    private static Num Part(FlammableVapour vapour, int i, Trace? t) => t.Given("c_", i + 1, vapour.Part, Measure.Percent);
 
     private Num Lower(Trace? t = null) => t.Step("lower limit of the mixture", "LFL", Measure.Percent, LeChatelier, Sum(t) / OfLower(t));
 
@@ -127,12 +137,12 @@ public sealed record FlammableMixture
     /// <returns>The derivation.</returns>
     public Workings Workings() => Trace.Of(
         "Flammable limits of a mixture",
-        [Sum, .. IsWhole ? [OfLower, Lower] : (Func<Trace, Num>[])[], .. HasUpper ? [OfUpper, Upper] : (Func<Trace, Num>[])[]]);
+        [Sum, .. isWhole ? [OfLower, Lower] : (Func<Trace, Num>[])[], .. hasUpper ? [OfUpper, Upper] : (Func<Trace, Num>[])[]]);
 
     /// <summary>The part of the lower limit against what is allowed.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Comparison.ToString();
 
     private LimitComparison Against(FlammableShare line, string subject) => AirStudy.FlammableAgainst(
-        line, IsWhole ? subject : subject + AirStudy.KnownOnly, OfLower().Value, IsWhole, "more fresh air, or less vapour");
+        line, isWhole ? subject : subject + AirStudy.KnownOnly, OfLower().Value, isWhole, "more fresh air, or less vapour");
 }

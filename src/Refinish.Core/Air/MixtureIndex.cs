@@ -26,6 +26,7 @@ namespace Refinish.Air;
 public sealed record MixtureIndex
 {
     private readonly ValueList<ExposureReading> readings;
+    private readonly bool isWhole = true;
 
     /// <summary>Adds up readings.</summary>
     /// <param name="readings">At least one, one for each substance, their limits all of one kind.</param>
@@ -39,6 +40,7 @@ public sealed record MixtureIndex
         HashSet<string> known = new(StringComparer.Ordinal);
         foreach (ExposureReading reading in this.readings)
         {
+            isWhole &= reading.LimitValue is not null;
             if (!known.Add(reading.CasNumber))
             {
                 throw new ArgumentException("readings has " + reading.Substance + " twice; allowed: one reading for each substance.",
@@ -60,32 +62,28 @@ public sealed record MixtureIndex
     public ExposureLimitKind? Kind { get; }
 
     /// <summary>The index; <see langword="null"/> when a substance has no limit.</summary>
-    public double? Value => IsWhole ? Sum().Value : null;
+    public double? Value => isWhole ? Sum().Value : null;
 
     /// <summary>
     /// The index against 1, with whose limits it was taken over. It cannot be judged when a substance has no limit, unless the others alone
     /// pass 1.
     /// </summary>
-    public LimitComparison Comparison => Compare("mixture index of the readings" + Over, Sum().Value, IsWhole, 4);
+    public LimitComparison Comparison => Compare("mixture index of the readings" + Over, Sum().Value, isWhole, 4);
 
     /// <summary>What to warn of.</summary>
     public IReadOnlyList<Caution> Cautions => new ValueList<Caution>(
-        IsWhole ? [Refinish.Cautions.ReadingIsAMoment] : [Refinish.Cautions.LimitUnknown, Refinish.Cautions.ReadingIsAMoment]);
+        isWhole ? [Refinish.Cautions.ReadingIsAMoment] : [Refinish.Cautions.LimitUnknown, Refinish.Cautions.ReadingIsAMoment]);
 
     private string Over => readings.Any(reading => reading.Limit is not null)
         ? " over " + string.Join(" and ",
             readings.Select(reading => reading.Limit?.Authority).OfType<string>().Distinct(StringComparer.Ordinal))
         : string.Empty;
 
-    private bool IsWhole => readings.All(reading => reading.OfLimit is not null);
-
     // What has no limit is left out.
     private Num Sum(Trace? t = null) => t.Step(
-        IsWhole ? "mixture index" : "mixture index of those with a limit", "E_m", Measure.Number, AirStudy.Additive,
-        Num.Sum(readings.Select((reading, i) => (Value: reading, Place: i)).Where(one => one.Value.LimitValue is not null)
-            .Select(one => t is null ? one.Value.Part(one.Place, null) : t.Step(
-                one.Value.Substance + ", of its limit", "E_" + Numbering.Number(one.Place), Measure.Number, AirStudy.Additive,
-                one.Value.Part(one.Place, t)))));
+        isWhole ? "mixture index" : "mixture index of those with a limit", "E_m", Measure.Number, AirStudy.Additive,
+        Num.Sum(readings, t, static (reading, i, t) => reading.LimitValue is null ? 0 : t is null ? reading.Part(i, t) : t.Step(
+            reading.Substance + ", of its limit", "E_" + Figures.Fixed(i + 1, 0), Measure.Number, AirStudy.Additive, reading.Part(i, t))));
 
     /// <summary>How the index follows.</summary>
     /// <returns>The derivation; without steps when no reading has a limit.</returns>
@@ -97,13 +95,8 @@ public sealed record MixtureIndex
 
     /// <summary>An index of this kind against 1; it cannot be judged when a limit is missing, unless the others alone pass 1.</summary>
     internal static LimitComparison Compare(string subject, double index, bool isWhole, int digits) => new(
-        isWhole ? subject : subject + ", of the substances whose limit is known",
-        isWhole || index > 1 ? index : null,
-        1,
-        LimitSense.AtMost,
-        Measure.Number,
-        AirStudy.Additive,
-        index > 1 ? AirStudy.BreatheProtected : null)
+        isWhole ? subject : subject + ", of the substances whose limit is known", isWhole || index > 1 ? index : null, 1, LimitSense.AtMost,
+        Measure.Number, AirStudy.Additive, index > 1 ? AirStudy.BreatheProtected : null)
     {
         Digits = digits,
     };

@@ -1,4 +1,5 @@
 using System;
+using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
 namespace Refinish.Air;
@@ -6,53 +7,69 @@ namespace Refinish.Air;
 /// <summary>The room in which is sprayed, as a box: length × width × height, with the pressure and temperature of its air and what infiltrates by itself.</summary>
 /// <remarks>Measure to the finished surfaces with the door shut. The volume of furniture and fixtures is not deducted.</remarks>
 /// <example><code>
-/// Room bathroom = new(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8));
+/// Room bathroom = new() { Length = Length.FromFeet(8), Width = Length.FromFeet(5), Height = Length.FromFeet(8) };
 /// Volume volume = bathroom.Volume;   // 9.06 m³ = 320 ft³
 /// </code></example>
 public sealed record Room
 {
     private static readonly Source Box = Source.Derived("volume and floor of a box");
 
-    private readonly double length;
-    private readonly double width;
-    private readonly double height;
-    private readonly double pressure = AirKernel.StandardPressure;
-    private readonly double infiltration;
-    private readonly double? temperature;
+    /// <summary>What is measured of a room, as a table.</summary>
+    public static RecordInputs<Room> Inputs { get; } = new(
+        record => record.Values,
+        (record, values) => record with { Values = values },
+        InputField.Of(nameof(Length), "length of the room", Bounds.Between(0.5, 20, Measure.Distance)),
+        InputField.Of(nameof(Width), "width of the room", Bounds.Between(0.5, 20, Measure.Distance)),
+        InputField.Of(nameof(Height), "floor to ceiling", Bounds.Between(1.5, 10, Measure.Distance)),
+        InputField.Of(
+            nameof(AirPressure), "pressure of the air", Bounds.Between(20e3, 110e3, Measure.Pressure), AirKernel.StandardPressure),
+        InputField.Of(nameof(Infiltration), "air that comes in by itself", Bounds.NotNegative(Measure.Airflow, 10), 0),
+        InputField.Of(nameof(AirTemperature), "temperature of the air", Bounds.Between(233.15, 333.15, Measure.Temperature)).OrUnknown());
 
-    /// <summary>Describes a room.</summary>
-    /// <param name="length">0.5 to 20 m.</param>
-    /// <param name="width">0.5 to 20 m.</param>
-    /// <param name="height">Floor to ceiling, 1.5 to 10 m.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the volume is outside 2 to 500 m³.</exception>
-    public Room(Length length, Length width, Length height)
+    /// <summary>Values that are given one by one.</summary>
+    public Room()
     {
-        this.length = Guard.Within(length, Bounds.Between(0.5, 20, Measure.Distance));
-        this.width = Guard.Within(width, Bounds.Between(0.5, 20, Measure.Distance));
-        this.height = Guard.Within(height, Bounds.Between(1.5, 10, Measure.Distance));
-        double volume = Whole().Value;
-        Guard.Rule(volume is >= 2 and <= 500, nameof(Volume), volume, Measure.RoomVolume, "at least 2 m³ and at most 500 m³");
     }
 
-    /// <summary>The room's length.</summary>
-    public Length Length => Length.FromMeters(length);
+    /// <summary>Values by name.</summary>
+    /// <param name="values">Values of <see cref="Inputs"/>; none missing that has to be given.</param>
+    /// <exception cref="ArgumentException">The argument is missing, the values are of other inputs, or one is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The volume is outside 2 to 500 m³.</exception>
+    [SetsRequiredMembers]
+    public Room(InputValues values) => Values = Inputs.Whole(values, nameof(values));
 
-    /// <summary>The room's width.</summary>
-    public Length Width => Length.FromMeters(width);
+    private InputValues Values
+    {
+        get;
+        init
+        {
+            field = value;
 
-    /// <summary>The room's height.</summary>
-    public Length Height => Length.FromMeters(height);
+            // Not a number, and no fault, until all three are there.
+            double volume = value.Number(nameof(Length)) * value.Number(nameof(Width)) * value.Number(nameof(Height));
+            Guard.Rule(!(volume is < 2 or > 500), nameof(Volume), volume, Measure.RoomVolume, "at least 2 m³ and at most 500 m³");
+        }
+    }
+    = Inputs.Empty;
+
+    /// <summary>The room's length, 0.5 to 20 m.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range, or the volume is outside 2 to 500 m³.</exception>
+    public required Length Length { get => Values.Length(); init => Values = Values.Set(value); }
+
+    /// <summary>The room's width, 0.5 to 20 m.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range, or the volume is outside 2 to 500 m³.</exception>
+    public required Length Width { get => Values.Length(); init => Values = Values.Set(value); }
+
+    /// <summary>The room's height, floor to ceiling, 1.5 to 10 m.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range, or the volume is outside 2 to 500 m³.</exception>
+    public required Length Height { get => Values.Length(); init => Values = Values.Set(value); }
 
     /// <summary>
     /// Pressure of the air in the room, 20 to 110 kPa; 101.325 kPa unless given. High up the same mass of vapour is a larger part
     /// of the air (about a fifth more at 1600 m), so give the real pressure there.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Pressure AirPressure
-    {
-        get => Pressure.FromPascals(pressure);
-        init => pressure = Guard.Within(value, Bounds.Between(20e3, 110e3, Measure.Pressure));
-    }
+    public Pressure AirPressure { get => Values.Pressure(); init => Values = Values.Set(value); }
 
     /// <summary>
     /// Air that comes in by itself through gaps and openings while no fan runs, 0 to 10 m³/s; none unless given. It counts as fresh air beside the fan's.
@@ -61,23 +78,13 @@ public sealed record Room
     /// Give it only when it is measured, or for a room without a fan. A running fan draws its make-up air through the same gaps, and that air is in its flow already.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public VolumeFlow Infiltration
-    {
-        get => VolumeFlow.FromCubicMetersPerSecond(infiltration);
-        init => infiltration = Guard.Within(value, Bounds.NotNegative(Measure.Airflow, 10));
-    }
+    public VolumeFlow Infiltration { get => Values.VolumeFlow(); init => Values = Values.Set(value); }
 
     /// <summary>
     /// Temperature of the air, −40 to 60 °C; <see langword="null"/> when not known, and then nothing can be said about saturation.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Temperature? AirTemperature
-    {
-        get => temperature is double kelvins ? Temperature.FromKelvins(kelvins) : null;
-        init => temperature = value is Temperature given
-            ? Guard.Within(given, Bounds.Between(233.15, 333.15, Measure.Temperature), nameof(AirTemperature))
-            : null;
-    }
+    public Temperature? AirTemperature { get => Values.MaybeTemperature(); init => Values = Values.SetOrClear(value); }
 
     /// <summary>The volume of the room.</summary>
     public Volume Volume => Volume.FromCubicMeters(Whole().Value);
@@ -92,13 +99,13 @@ public sealed record Room
     /// <summary>The dimensions and the volume.</summary>
     /// <returns>Text such as <c>2.4384 m × 1.524 m × 2.4384 m, 9.0614 m³</c>.</returns>
     public override string ToString() =>
-        Measure.Distance.Format(length) + " × " + Measure.Distance.Format(width) + " × " + Measure.Distance.Format(height)
-        + ", " + Measure.RoomVolume.Format(Volume.CubicMeters);
+        Measure.Distance.Format(Length.Meters) + " × " + Measure.Distance.Format(Width.Meters) + " × "
+        + Measure.Distance.Format(Height.Meters) + ", " + Measure.RoomVolume.Format(Volume.CubicMeters);
 
     private Num Floor(Trace? t = null) => t.Step("floor area", "A_floor", Measure.Area, Box, Section(t));
 
     private Num Whole(Trace? t = null) =>
-        t.Step("volume of the room", "V", Measure.RoomVolume, Box, Section(t) * t.Given("H", height, Measure.Distance));
+        t.Step("volume of the room", "V", Measure.RoomVolume, Box, Section(t) * t.Given("H", Height.Meters, Measure.Distance));
 
-    private Num Section(Trace? t) => t.Given("L", length, Measure.Distance) * t.Given("W", width, Measure.Distance);
+    private Num Section(Trace? t) => t.Given("L", Length.Meters, Measure.Distance) * t.Given("W", Width.Meters, Measure.Distance);
 }

@@ -64,9 +64,7 @@ public sealed record VapourConcentration
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static VapourConcentration OfVolume(Ratio fraction, MolarMass molarMass, Temperature temperature, Pressure pressure) => new(
         Guard.Within(fraction, Bounds.NotNegative(Measure.PartsPerMillion, 1)),
-        Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1)),
-        Kelvins(temperature),
-        Pascals(pressure));
+        Guard.Within(molarMass, Bounds.Positive(Measure.MolarMass, 1)), Kelvins(temperature), Pascals(pressure));
 
     /// <summary>From a mass in a volume of air.</summary>
     /// <param name="mass">0 or more; no more than the pure vapour, p · M/(R · T).</param>

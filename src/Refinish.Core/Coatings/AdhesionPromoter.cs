@@ -10,8 +10,6 @@ public sealed record AdhesionPromoter
 {
     private static readonly Bounds Times = Bounds.NotNegative(Measure.Minutes, 7 * 24 * 3600);
 
-    private readonly TimeSpan flash;
-    private readonly TimeSpan openTime;
 
     /// <summary>
     /// Identity by which it is found and joined; 1 to 100 characters, no '/', no control characters, no white space at either end.
@@ -38,15 +36,7 @@ public sealed record AdhesionPromoter
 
     /// <summary>How long it has to dry before the first coat, from the end of wiping; up to 7 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too long.</exception>
-    public required TimeSpan Flash
-    {
-        get => flash;
-        init
-        {
-            Guard.Within(value, Times);
-            flash = value;
-        }
-    }
+    public required TimeSpan Flash { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>
     /// Within which the first coat has to be on, from the end of wiping to its last stroke, up to 7 days; else wipe again. Data sheets count so;
@@ -54,31 +44,11 @@ public sealed record AdhesionPromoter
     /// longer, by the time that wiping takes: take that off where a data sheet counts from the wipe of each place.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too long.</exception>
-    public required TimeSpan OpenTime
-    {
-        get => openTime;
-        init
-        {
-            Guard.Within(value, Times);
-            openTime = value;
-        }
-    }
+    public required TimeSpan OpenTime { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>How long a mixed or hydrolysed wipe may be used after mixing, up to 7 days; <see langword="null"/> for one that comes ready or when not stated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too long.</exception>
-    public TimeSpan? MixedLife
-    {
-        get;
-        init
-        {
-            if (value is TimeSpan life)
-            {
-                Guard.Within(life, Times, nameof(MixedLife));
-            }
-
-            field = value;
-        }
-    }
+    public TimeSpan? MixedLife { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>The materials it is meant for.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
@@ -117,8 +87,8 @@ public sealed record AdhesionPromoter
         double since = Guard.Within(sinceWipe.TotalSeconds, Bounds.NotNegative(Measure.Hours, 60 * 86400), nameof(sinceWipe));
         return new ValueList<LimitComparison>(
         [
-            new("drying of " + Name + ", from the end of wiping", since, flash.TotalSeconds, LimitSense.AtLeast, Measure.Minutes, Source, since < flash.TotalSeconds ? "Wait until it is dry." : null),
-            new("open time of " + Name + ", from the end of wiping", since, openTime.TotalSeconds, LimitSense.AtMost, Measure.Minutes, Source, since > openTime.TotalSeconds ? "Wipe again." : null),
+            new("drying of " + Name + ", from the end of wiping", since, Flash.TotalSeconds, LimitSense.AtLeast, Measure.Minutes, Source, since < Flash.TotalSeconds ? "Wait until it is dry." : null),
+            new("open time of " + Name + ", from the end of wiping", since, OpenTime.TotalSeconds, LimitSense.AtMost, Measure.Minutes, Source, since > OpenTime.TotalSeconds ? "Wipe again." : null),
         ]);
     }
 

@@ -116,56 +116,22 @@ internal static class CatalogueStandings
 
     private static void AddCan(CoatingComponent can, Action<string, string, Source> figure)
     {
-        figure("density", Measure.Density.Format(can.Density.KilogramsPerCubicMeter), Cans);
-        Fraction("solids by mass", can.MassSolids);
-        Fraction("solids by volume", can.VolumeSolids);
-        Fraction("water", can.Water);
-        if (can.EpoxideEquivalent is MolarMass epoxide)
+        InputValues values = CoatingComponent.Inputs.ValuesOf(can);
+        foreach (InputField input in CoatingComponent.Inputs)
         {
-            figure("epoxide equivalent", Measure.EquivalentWeight.Format(epoxide.KilogramsPerMole), Chemistry);
-        }
-
-        if (can.AmineHydrogenEquivalent is MolarMass hydrogen)
-        {
-            figure("amine hydrogen equivalent", Measure.EquivalentWeight.Format(hydrogen.KilogramsPerMole), Chemistry);
-        }
-
-        if (can.HydroxylNumber is double number)
-        {
-            figure("hydroxyl number", Measure.HydroxylNumber.Format(number / 1000), Chemistry);
-        }
-
-        if (can.IsocyanateContent is Ratio content)
-        {
-            figure("isocyanate content", Measure.Percent.Format(content.DecimalFractions), Chemistry);
-        }
-
-        if (can.Viscosity is DynamicViscosity viscosity)
-        {
-            figure("viscosity", Measure.DynamicViscosity.Format(viscosity.NewtonSecondsPerMeterSquared), Cans);
-        }
-
-        if (can.FlashPoint is Temperature flash)
-        {
-            figure("flash point", Measure.Temperature.Format(flash.Kelvins), Cans);
-        }
-
-        if (can.ShelfLifeOpened is TimeSpan life)
-        {
-            figure("shelf life once opened", Measure.Hours.Format(life.TotalSeconds), Cans);
+            if (values.Value(input.Name) is double si)
+            {
+                figure(input.Meaning, input.Measure.Format(si), IsOfChemistry(input.Name) ? Chemistry : Cans);
+            }
         }
 
         foreach (Volume size in can.ShippingSizes)
         {
             figure("size", Measure.Capacity.Format(size.CubicMeters), Kits);
         }
-
-        void Fraction(string name, Ratio? value)
-        {
-            if (value is Ratio given)
-            {
-                figure(name, Measure.Percent.Format(given.DecimalFractions), Cans);
-            }
-        }
     }
+
+    private static bool IsOfChemistry(string figure) => figure is nameof(CoatingComponent.EpoxideEquivalent)
+        or nameof(CoatingComponent.AmineHydrogenEquivalent) or nameof(CoatingComponent.HydroxylNumber)
+        or nameof(CoatingComponent.IsocyanateContent);
 }

@@ -39,11 +39,11 @@ public sealed record CoatOperation
 
     /// <summary>Time once for each coat, 0 to 7 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan SetUp { get; init => field = Checked(value, nameof(SetUp)); }
+    public required TimeSpan SetUp { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>Time for each square metre of the coat, 0 to 7 days; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan PerSquareMeter { get; init => field = Checked(value, nameof(PerSquareMeter)); }
+    public TimeSpan PerSquareMeter { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>How many of the crew it takes, 0 to 20; 1 unless given, and with none it runs by itself.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -52,11 +52,11 @@ public sealed record CoatOperation
 
     /// <summary>Least time from the last stroke, or from the end of the operation before it, until it begins; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 7 days.</exception>
-    public TimeSpan Wait { get; init => field = Checked(value, nameof(Wait)); }
+    public TimeSpan Wait { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>Most time from there until it begins; <see langword="null"/> when it may be later.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 7 days.</exception>
-    public TimeSpan? Within { get; init => field = value is TimeSpan given ? Checked(given, nameof(Within)) : null; }
+    public TimeSpan? Within { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>
     /// Whether the coat hardens by it: touching, recoating and water then count from its end, and from its beginning where a window
@@ -105,11 +105,5 @@ public sealed record CoatOperation
             Conditions?.MinimumRelativeHumidity.DecimalFractions ?? 0, Measure.Percent,
             "a MinimumRelativeHumidity of at most MaximumRelativeHumidity");
         Guard.Rule(!(Within < Wait), nameof(Within), Within?.TotalSeconds ?? 0, Measure.Minutes, "at least Wait, ", Wait.TotalSeconds);
-    }
-
-    private static TimeSpan Checked(TimeSpan value, string name)
-    {
-        Guard.Within(value, Times, name);
-        return value;
     }
 }

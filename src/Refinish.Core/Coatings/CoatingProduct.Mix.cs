@@ -38,7 +38,7 @@ public sealed partial record CoatingProduct
     }
 
     /// <summary>Whether a part of it states water.</summary>
-    public bool IsWaterborne => Parts.Any(part => part.Component.Water?.DecimalFractions > 0);
+    public bool IsWaterborne => HasCan(static can => can.Water?.DecimalFractions > 0);
 
     /// <summary>The operation by which its coats harden; <see langword="null"/> when they harden by themselves.</summary>
     internal CoatOperation? Curing => Operations.FirstOrDefault(operation => operation.Cures);
@@ -56,7 +56,7 @@ public sealed partial record CoatingProduct
     }
 
     /// <summary>Whether a can holds isocyanate, or the sheet says so of the mix.</summary>
-    internal bool HoldsIsocyanate => isocyanateFraction > 0 || Parts.Any(part => part.Component.IsocyanateContent is not null);
+    internal bool HoldsIsocyanate => isocyanateFraction > 0 || HasCan(static can => can.IsocyanateContent is not null);
 
     /// <summary>Rules between two figures of the data sheet, checked where the product is put to use.</summary>
     internal void CheckConsistency()
@@ -83,6 +83,19 @@ public sealed partial record CoatingProduct
 
         CheckVolatiles();
         CheckOperations();
+    }
+
+    private bool HasCan(Func<CoatingComponent, bool> what)
+    {
+        for (int i = 0; i < Parts.Count; i++)
+        {
+            if (what(Parts[i].Component))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private void CheckOperations()

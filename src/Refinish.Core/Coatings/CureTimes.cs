@@ -52,31 +52,31 @@ public sealed record CureTimes
 
     /// <summary>How long the mix has to stand before use; part of the pot life.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public TimeSpan Induction { get; init => field = Checked(value, nameof(Induction)); }
+    public TimeSpan Induction { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>How long the mix can be applied; <see langword="null"/> for a one-part product.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public required TimeSpan? PotLife { get; init => field = value is TimeSpan time ? Checked(time, nameof(PotLife)) : null; }
+    public required TimeSpan? PotLife { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>Dry enough to touch lightly.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public required TimeSpan TouchDry { get; init => field = Checked(value, nameof(TouchDry)); }
+    public required TimeSpan TouchDry { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>The next coat may go on from here.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public required TimeSpan RecoatOpens { get; init => field = Checked(value, nameof(RecoatOpens)); }
+    public required TimeSpan RecoatOpens { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>The next coat has to be on by here, else abrade; <see langword="null"/> when the window stays open.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public required TimeSpan? RecoatCloses { get; init => field = value is TimeSpan time ? Checked(time, nameof(RecoatCloses)) : null; }
+    public required TimeSpan? RecoatCloses { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>Water may run on it from here.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public required TimeSpan WaterService { get; init => field = Checked(value, nameof(WaterService)); }
+    public required TimeSpan WaterService { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>Fully cured.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 60 days.</exception>
-    public required TimeSpan FullCure { get; init => field = Checked(value, nameof(FullCure)); }
+    public required TimeSpan FullCure { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>Where the times come from.</summary>
     public required Source Source { get; init => field = Guard.NotNull(value); }
@@ -90,11 +90,11 @@ public sealed record CureTimes
     /// <summary>Times of one data sheet have to follow each other; called when a product takes them.</summary>
     internal void CheckOrder()
     {
-        Ordered(minimum <= reference && reference <= maximum, nameof(ReferenceTemperature), reference, Measure.Temperature, "between MinimumTemperature and MaximumTemperature");
-        Ordered(PotLife is null || Induction < PotLife, nameof(Induction), Induction.TotalSeconds, Measure.Hours, "shorter than PotLife");
-        Ordered(RecoatCloses is null || RecoatOpens < RecoatCloses, nameof(RecoatOpens), RecoatOpens.TotalSeconds, Measure.Hours, "before RecoatCloses");
-        Ordered(TouchDry <= WaterService, nameof(TouchDry), TouchDry.TotalSeconds, Measure.Hours, "not after WaterService");
-        Ordered(WaterService <= FullCure, nameof(WaterService), WaterService.TotalSeconds, Measure.Hours, "not after FullCure");
+        Guard.Rule(minimum <= reference && reference <= maximum, nameof(ReferenceTemperature), reference, Measure.Temperature, "between MinimumTemperature and MaximumTemperature");
+        Guard.Rule(PotLife is null || Induction < PotLife, nameof(Induction), Induction.TotalSeconds, Measure.Hours, "shorter than PotLife");
+        Guard.Rule(RecoatCloses is null || RecoatOpens < RecoatCloses, nameof(RecoatOpens), RecoatOpens.TotalSeconds, Measure.Hours, "before RecoatCloses");
+        Guard.Rule(TouchDry <= WaterService, nameof(TouchDry), TouchDry.TotalSeconds, Measure.Hours, "not after WaterService");
+        Guard.Rule(WaterService <= FullCure, nameof(WaterService), WaterService.TotalSeconds, Measure.Hours, "not after FullCure");
     }
 
     /// <summary>Each time with its name and its symbol.</summary>
@@ -108,12 +108,4 @@ public sealed record CureTimes
         ("water may run", "t_water", WaterService),
         ("fully cured", "t_cure", FullCure),
     ];
-
-    private static void Ordered(bool holds, string name, double si, Measure measure, string allowed) => Guard.Rule(holds, name, si, measure, allowed);
-
-    private static TimeSpan Checked(TimeSpan value, string name)
-    {
-        Guard.Within(value, Times, name);
-        return value;
-    }
 }

@@ -58,12 +58,6 @@ public sealed record DataSheetCheck
     /// <summary>The product.</summary>
     public CoatingProduct Product { get; }
 
-    /// <summary>Relative difference that counts as agreement.</summary>
-    public Ratio Agreement => Ratio.FromDecimalFractions(agreement);
-
-    /// <summary>The same for the ratio against one to one.</summary>
-    public Ratio Stoichiometry => Ratio.FromDecimalFractions(stoichiometry);
-
     /// <summary>Every pair of figures that could be compared.</summary>
     public IReadOnlyList<DataSheetFinding> Findings { get; }
 

@@ -28,26 +28,13 @@ public static class GenericCatalogue
     ];
 
     internal static readonly CoatingComponent IsocyanateHardener =
-        new("isocyanate-hardener", "isocyanate hardener", Density.FromGramsPerMilliliter(1.05))
-    {
-        MassSolids = Ratio.FromPercent(75),
-        VolumeSolids = Ratio.FromPercent(70.5),
-        IsocyanateContent = Ratio.FromPercent(16.5),
-        Viscosity = DynamicViscosity.FromMillipascalSeconds(150),
-        FlashPoint = Temperature.FromDegreesCelsius(30),
-        ShelfLifeOpened = TimeSpan.FromDays(30),
-    };
+        Can("isocyanate-hardener", "isocyanate hardener", 1.05,
+            massSolids: 75, volumeSolids: 70.5, viscosity: 150, flashPoint: 30, days: 30)
+        with { IsocyanateContent = Ratio.FromPercent(16.5) };
 
     private static readonly CoatingComponent UrethaneReducer =
-        new("urethane-reducer", "urethane reducer", Density.FromGramsPerMilliliter(0.88))
-    {
-        MassSolids = Ratio.Zero,
-        Water = Ratio.FromPercent(0.05),
-        Viscosity = DynamicViscosity.FromMillipascalSeconds(0.8),
-        FlashPoint = Temperature.FromDegreesCelsius(24),
-        ShelfLifeOpened = TimeSpan.FromDays(365),
-        ShippingSizes = [Volume.FromMilliliters(500)],
-    };
+        Can("urethane-reducer", "urethane reducer", 0.88, massSolids: 0, volumeSolids: null, viscosity: 0.8, flashPoint: 24, days: 365)
+        with { Water = Ratio.FromPercent(0.05), ShippingSizes = [Volume.FromMilliliters(500)] };
 
     private static readonly SprayLimits Window = new()
     {
@@ -97,36 +84,17 @@ public static class GenericCatalogue
         Parts =
         [
             new(
-                new CoatingComponent("epoxy-primer-base", "primer base", Density.FromGramsPerMilliliter(1.40))
-                {
-                    MassSolids = Ratio.FromPercent(66.8),
-                    VolumeSolids = Ratio.FromPercent(47),
-                    EpoxideEquivalent = MolarMass.FromGramsPerMole(900),
-                    Viscosity = DynamicViscosity.FromMillipascalSeconds(900),
-                    FlashPoint = Temperature.FromDegreesCelsius(5),
-                    ShelfLifeOpened = TimeSpan.FromDays(180),
-                },
+                Can("epoxy-primer-base", "primer base", 1.40, massSolids: 66.8, volumeSolids: 47, viscosity: 900, flashPoint: 5, days: 180)
+                    with { EpoxideEquivalent = MolarMass.FromGramsPerMole(900) },
                 2),
             new(
-                new CoatingComponent("epoxy-primer-hardener", "primer hardener", Density.FromGramsPerMilliliter(0.98))
-                {
-                    MassSolids = Ratio.FromPercent(47.2),
-                    VolumeSolids = Ratio.FromPercent(41),
-                    AmineHydrogenEquivalent = MolarMass.FromGramsPerMole(350),
-                    Viscosity = DynamicViscosity.FromMillipascalSeconds(300),
-                    FlashPoint = Temperature.FromDegreesCelsius(5),
-                    ShelfLifeOpened = TimeSpan.FromDays(90),
-                },
+                Can("epoxy-primer-hardener", "primer hardener", 0.98,
+                    massSolids: 47.2, volumeSolids: 41, viscosity: 300, flashPoint: 5, days: 90)
+                    with { AmineHydrogenEquivalent = MolarMass.FromGramsPerMole(350) },
                 1),
         ],
-        Reducer = new CoatingComponent("epoxy-reducer", "epoxy reducer", Density.FromGramsPerMilliliter(0.86))
-        {
-            MassSolids = Ratio.Zero,
-            Viscosity = DynamicViscosity.FromMillipascalSeconds(0.7),
-            FlashPoint = Temperature.FromDegreesCelsius(5),
-            ShelfLifeOpened = TimeSpan.FromDays(365),
-            ShippingSizes = [Volume.FromMilliliters(500)],
-        },
+        Reducer = Can("epoxy-reducer", "epoxy reducer", 0.86, massSolids: 0, volumeSolids: null, viscosity: 0.7, flashPoint: 5, days: 365)
+            with { ShippingSizes = [Volume.FromMilliliters(500)] },
         RatioTolerance = Ratio.FromPercent(5),
         GoesOver = [CoatingRole.Filler, CoatingRole.Primer],
         VolumeSolids = Ratio.FromPercent(45),
@@ -169,15 +137,9 @@ public static class GenericCatalogue
         Parts =
         [
             new(
-                new CoatingComponent("acrylic-urethane-topcoat-base", "topcoat base", Density.FromGramsPerMilliliter(1.20))
-                {
-                    MassSolids = Ratio.FromPercent(57.3),
-                    VolumeSolids = Ratio.FromPercent(42.4),
-                    HydroxylNumber = 46,
-                    Viscosity = DynamicViscosity.FromMillipascalSeconds(600),
-                    FlashPoint = Temperature.FromDegreesCelsius(24),
-                    ShelfLifeOpened = TimeSpan.FromDays(180),
-                },
+                Can("acrylic-urethane-topcoat-base", "topcoat base", 1.20,
+                    massSolids: 57.3, volumeSolids: 42.4, viscosity: 600, flashPoint: 24, days: 180)
+                    with { HydroxylNumber = 46 },
                 4),
             new(IsocyanateHardener, 1),
         ],
@@ -265,15 +227,9 @@ public static class GenericCatalogue
         Parts =
         [
             new(
-                new CoatingComponent("acrylic-urethane-clear-base", "clear base", Density.FromGramsPerMilliliter(0.99))
-                {
-                    MassSolids = Ratio.FromPercent(46.1),
-                    VolumeSolids = Ratio.FromPercent(40),
-                    HydroxylNumber = 56,
-                    Viscosity = DynamicViscosity.FromMillipascalSeconds(200),
-                    FlashPoint = Temperature.FromDegreesCelsius(24),
-                    ShelfLifeOpened = TimeSpan.FromDays(180),
-                },
+                Can("acrylic-urethane-clear-base", "clear base", 0.99,
+                    massSolids: 46.1, volumeSolids: 40, viscosity: 200, flashPoint: 24, days: 180)
+                    with { HydroxylNumber = 56 },
                 4),
             new(IsocyanateHardener, 1),
         ],
@@ -326,9 +282,7 @@ public static class GenericCatalogue
         [
             SystemStep.Preparation(SystemStepKind.Clean, "clean, rinse, clean again", [], Source.CommonPractice("two cleaning steps")),
             SystemStep.Preparation(
-                SystemStepKind.Abrade,
-                "abrade dull, P320 to P400",
-                [.. Plastic, FixtureMaterial.OldCoating],
+                SystemStepKind.Abrade, "abrade dull, P320 to P400", [.. Plastic, FixtureMaterial.OldCoating],
                 Source.CommonPractice("abrading of plastics and old coatings")),
             SystemStep.Preparation(SystemStepKind.RinseAndDry, "rinse off the dust and dry", [], Rinsing),
             SystemStep.Wipe(PlasticPromoter),
@@ -342,4 +296,18 @@ public static class GenericCatalogue
     /// <summary>Every figure of this catalogue with what it rests on.</summary>
     /// <returns>One entry a figure.</returns>
     public static IReadOnlyList<ValueStanding> Standings() => CatalogueStandings.All();
+
+    internal static CoatingComponent Can(
+        string id, string name, double gramsPerMilliliter, double massSolids, double? volumeSolids, double viscosity, double flashPoint,
+        double days) => new()
+    {
+        Id = id,
+        Name = name,
+        Density = Density.FromGramsPerMilliliter(gramsPerMilliliter),
+        MassSolids = Ratio.FromPercent(massSolids),
+        VolumeSolids = volumeSolids is double percent ? Ratio.FromPercent(percent) : null,
+        Viscosity = DynamicViscosity.FromMillipascalSeconds(viscosity),
+        FlashPoint = Temperature.FromDegreesCelsius(flashPoint),
+        ShelfLifeOpened = TimeSpan.FromDays(days),
+    };
 }

@@ -13,26 +13,14 @@ internal static class HighSolids
         Parts =
         [
             new(
-                new CoatingComponent("high-solids-primer-base", "high-solids primer base", Density.FromGramsPerMilliliter(1.50))
-                {
-                    MassSolids = Ratio.FromPercent(78.9),
-                    VolumeSolids = Ratio.FromPercent(64),
-                    EpoxideEquivalent = MolarMass.FromGramsPerMole(720),
-                    Viscosity = DynamicViscosity.FromMillipascalSeconds(700),
-                    FlashPoint = Temperature.FromDegreesCelsius(5),
-                    ShelfLifeOpened = TimeSpan.FromDays(180),
-                },
+                GenericCatalogue.Can("high-solids-primer-base", "high-solids primer base", 1.50,
+                    massSolids: 78.9, volumeSolids: 64, viscosity: 700, flashPoint: 5, days: 180)
+                    with { EpoxideEquivalent = MolarMass.FromGramsPerMole(720) },
                 2),
             new(
-                new CoatingComponent("high-solids-primer-hardener", "high-solids primer hardener", Density.FromGramsPerMilliliter(0.99))
-                {
-                    MassSolids = Ratio.FromPercent(62.8),
-                    VolumeSolids = Ratio.FromPercent(58),
-                    AmineHydrogenEquivalent = MolarMass.FromGramsPerMole(264),
-                    Viscosity = DynamicViscosity.FromMillipascalSeconds(250),
-                    FlashPoint = Temperature.FromDegreesCelsius(5),
-                    ShelfLifeOpened = TimeSpan.FromDays(90),
-                },
+                GenericCatalogue.Can("high-solids-primer-hardener", "high-solids primer hardener", 0.99,
+                    massSolids: 62.8, volumeSolids: 58, viscosity: 250, flashPoint: 5, days: 90)
+                    with { AmineHydrogenEquivalent = MolarMass.FromGramsPerMole(264) },
                 1),
         ],
         VolumeSolids = Ratio.FromPercent(62),
@@ -48,15 +36,9 @@ internal static class HighSolids
         Parts =
         [
             new(
-                new CoatingComponent("high-solids-topcoat-base", "high-solids topcoat base", Density.FromGramsPerMilliliter(1.28))
-                {
-                    MassSolids = Ratio.FromPercent(70.1),
-                    VolumeSolids = Ratio.FromPercent(57),
-                    HydroxylNumber = 43,
-                    Viscosity = DynamicViscosity.FromMillipascalSeconds(700),
-                    FlashPoint = Temperature.FromDegreesCelsius(24),
-                    ShelfLifeOpened = TimeSpan.FromDays(180),
-                },
+                GenericCatalogue.Can("high-solids-topcoat-base", "high-solids topcoat base", 1.28,
+                    massSolids: 70.1, volumeSolids: 57, viscosity: 700, flashPoint: 24, days: 180)
+                    with { HydroxylNumber = 43 },
                 4),
             new(GenericCatalogue.IsocyanateHardener, 1),
         ],

@@ -52,27 +52,27 @@ public sealed record ApplicationLosses
 
     /// <summary>Part of what leaves the gun that passes the edges of the piece, lead and lag of each stroke, 0 to 50 %; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio EdgeOverspray { get => Values.Ratio(nameof(EdgeOverspray)); init => Values = Values.With(nameof(EdgeOverspray), value); }
+    public Ratio EdgeOverspray { get => Values.Ratio(); init => Values = Values.Set(value); }
 
     /// <summary>Coating that fills hose and gun and is not sprayed out, once a coat, 0 to 5 L; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Volume HoldUp { get => Values.Volume(nameof(HoldUp)); init => Values = Values.With(nameof(HoldUp), value); }
+    public Volume HoldUp { get => Values.Volume(); init => Values = Values.Set(value); }
 
     /// <summary>Part of what is poured that clings to cups, sticks and filter, 0 to 50 %; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio Residue { get => Values.Ratio(nameof(Residue)); init => Values = Values.With(nameof(Residue), value); }
+    public Ratio Residue { get => Values.Ratio(); init => Values = Values.Set(value); }
 
     /// <summary>Depth of the roughness, peak to valley, that the first coat has to fill, 0 to 500 µm; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length ProfileDepth { get => Values.Length(nameof(ProfileDepth)); init => Values = Values.With(nameof(ProfileDepth), value); }
+    public Length ProfileDepth { get => Values.Length(); init => Values = Values.Set(value); }
 
     /// <summary>Part of that depth that is empty on average, 0 to 100 %; 100 % unless given, which overstates it (a blasting trade note counts the full depth).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio ProfileFill { get => Values.Ratio(nameof(ProfileFill)); init => Values = Values.With(nameof(ProfileFill), value); }
+    public Ratio ProfileFill { get => Values.Ratio(); init => Values = Values.Set(value); }
 
     /// <summary>Part of what is mixed that is thrown away unused, 0 to 50 %; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio UnusedPot { get => Values.Ratio(nameof(UnusedPot)); init => Values = Values.With(nameof(UnusedPot), value); }
+    public Ratio UnusedPot { get => Values.Ratio(); init => Values = Values.Set(value); }
 
     /// <summary>The shares in one line.</summary>
     /// <returns>Text such as <c>8 % past the edges, 40 mL in the hose, 5 % clings, 0 % unused</c>.</returns>

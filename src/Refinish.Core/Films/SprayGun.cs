@@ -46,27 +46,15 @@ public sealed record SprayGun
 
     /// <summary>Coating leaving the gun while the trigger is pulled, more than 0 and at most 2 L/min.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required VolumeFlow FluidRate
-    {
-        get => Values.VolumeFlow(nameof(FluidRate));
-        init => Values = Values.With(nameof(FluidRate), value);
-    }
+    public required VolumeFlow FluidRate { get => Values.VolumeFlow(); init => Values = Values.Set(value); }
 
     /// <summary>Part of the sprayed coating that lands, 5 to 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Ratio TransferEfficiency
-    {
-        get => Values.Ratio(nameof(TransferEfficiency));
-        init => Values = Values.With(nameof(TransferEfficiency), value);
-    }
+    public required Ratio TransferEfficiency { get => Values.Ratio(); init => Values = Values.Set(value); }
 
     /// <summary>Part of the clock time during which the trigger is pulled, 5 to 100 %; 100 % unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio TriggerFraction
-    {
-        get => Values.Ratio(nameof(TriggerFraction));
-        init => Values = Values.With(nameof(TriggerFraction), value);
-    }
+    public Ratio TriggerFraction { get => Values.Ratio(); init => Values = Values.Set(value); }
 
     /// <summary>Coating leaving the gun per clock time: fluid rate times trigger fraction.</summary>
     public VolumeFlow MeanRate => VolumeFlow.FromCubicMetersPerSecond(FluidRate.CubicMetersPerSecond * TriggerFraction.DecimalFractions);

@@ -44,9 +44,11 @@ internal static class Guard
         Check(value.DecimalFractions, bounds, name, member, value);
 
     // −20 °C, −4 °F and 253.15 K differ in the last digit of their kelvins. Kept to 1e-10 K they are one temperature: equal, and within a limit of −20 °C.
+    public static double Kelvins(Temperature value) => Math.Round(value.Kelvins, 10);
+
     public static double Within(
         Temperature value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(Math.Round(value.Kelvins, 10), bounds, name, member, value);
+        Check(Kelvins(value), bounds, name, member, value);
 
     public static double Within(
         TemperatureDelta value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>

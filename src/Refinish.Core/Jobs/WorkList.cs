@@ -27,7 +27,7 @@ namespace Refinish.Jobs;
 ///     [
 ///         new SiteRoom
 ///         {
-///             Id = "kitchen", Room = new Room(Length.FromMeters(4), Length.FromMeters(3), Length.FromMeters(2.5)),
+///             Id = "kitchen", Room = new Room { Length = Length.FromMeters(4), Width = Length.FromMeters(3), Height = Length.FromMeters(2.5) },
 ///             Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerHour(1700) },
 ///             Climate = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(45)), Temperature.FromDegreesCelsius(21)),
 ///         },

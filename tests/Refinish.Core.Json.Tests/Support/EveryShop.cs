@@ -216,7 +216,7 @@ internal static class EveryShop
         CoatingProduct powder = GenericCatalogue.EpoxyPrimer with
         {
             Id = "lamp-powder",
-            Parts = [.. GenericCatalogue.EpoxyPrimer.Parts, new(new CoatingComponent("flexibiliser", "flexibiliser", Density.FromGramsPerMilliliter(1)), 0.5)],
+            Parts = [.. GenericCatalogue.EpoxyPrimer.Parts, new(new CoatingComponent { Id = "flexibiliser", Name = "flexibiliser", Density = Density.FromGramsPerMilliliter(1) }, 0.5)],
             Form = CoatingForm.Powder, Cautions = [Cautions.Acrylates], Operations = [lamp],
         };
         return new OpenedKit(
@@ -247,8 +247,9 @@ internal static class EveryShop
             new(Solvents.Xylene with { Volatility = Volatility.At20Celsius(Pressure.FromPascals(880)) }, Ratio.FromPercent(97)),
             new(plasticiser, Ratio.FromPercent(3)),
         ];
-        CoatingComponent Can(string id) => new(id, "a can", Density.FromGramsPerMilliliter(1.2))
+        CoatingComponent Can(string id) => new()
         {
+            Id = id, Name = "a can", Density = Density.FromGramsPerMilliliter(1.2),
             MassSolids = Ratio.FromPercent(57.3), VolumeSolids = Ratio.FromPercent(42.4), Water = Ratio.FromPercent(1),
                 ExemptCompounds = Ratio.FromPercent(2),
             ExemptDensity = Density.FromGramsPerMilliliter(0.79), Solvents = xylene, EpoxideEquivalent = MolarMass.FromGramsPerMole(480),
@@ -260,7 +261,7 @@ internal static class EveryShop
         CoatingProduct product = topcoat with
         {
             Id = "every-topcoat", Reducer = Can("can-reducer") with { HydroxylNumber = 700 },
-            Parts = [new(Can("can"), 4), new(Can("can-hardener") with { HydroxylNumber = 12 }, 1) { StatedPer100OfFirst = 22 }],
+            Parts = [new(Can("can"), 4), new(Can("can-hardener") with { HydroxylNumber = 12 }, 1, 22)],
             RatioTolerance = Ratio.FromPercent(5), MinimumReducer = Ratio.FromPercent(2),
                 GoesOver = [CoatingRole.Primer], Solvents = xylene,
             Cure = times, Materials = [FixtureMaterial.Acrylic],

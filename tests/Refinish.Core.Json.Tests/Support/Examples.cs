@@ -128,8 +128,9 @@ internal static class Examples
                 {
                     Id = "bath-3",
                     Name = "bathroom 3",
-                    Room = new Room(Length.FromMeters(2.6), Length.FromMeters(2.1), Length.FromMeters(2.5))
+                    Room = new Room
                     {
+                        Length = Length.FromMeters(2.6), Width = Length.FromMeters(2.1), Height = Length.FromMeters(2.5),
                         AirPressure = Pressure.FromHectopascals(985), Infiltration = VolumeFlow.FromCubicMetersPerHour(12),
                             AirTemperature = Temperature.FromDegreesCelsius(22),
                     },
@@ -212,7 +213,7 @@ internal static class Examples
     public static SiteRoom Room(string id, RoomClimate climate) => new()
     {
         Id = id,
-        Room = new Room(Length.FromMeters(2.6), Length.FromMeters(2.1), Length.FromMeters(2.5)),
+        Room = new Room { Length = Length.FromMeters(2.6), Width = Length.FromMeters(2.1), Height = Length.FromMeters(2.5) },
         Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerHour(1700) },
         Climate = climate,
     };

@@ -32,7 +32,7 @@ public class AirGuideTests
     [Evidence(Basis.Independent, "the guide's numbers by hand: closed form of one coat at 6 min, M/F over eight hours, M/F + M/β in the near field, and Simpson's rule over the hand formula for the fifteen minutes; as many figures as the guide prints")]
     public void The_worked_example_of_the_guide()
     {
-        Room bathroom = new(Length.FromMeters(2.265), Length.FromMeters(1.6), Length.FromMeters(2.5)) { AirTemperature = Temperature.FromDegreesCelsius(22) };
+        Room bathroom = new() { Length = Length.FromMeters(2.265), Width = Length.FromMeters(1.6), Height = Length.FromMeters(2.5), AirTemperature = Temperature.FromDegreesCelsius(22) };
         Exhaust fan = new() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250), MixingFactor = 2 };
         SolventEmission coat = new()
         {
@@ -96,7 +96,7 @@ public class AirGuideTests
     [Evidence(Basis.Independent, "the guide's near-field rows by hand: film, near and far field stepped by Runge and Kutta's fourth order, the fifteen minutes by trapezoids, M/F + M/β for the day; as many figures as the guide prints")]
     public void The_near_field_rows_of_the_guide(double speed, double peak, double quarter, double day)
     {
-        Room bathroom = new(Length.FromMeters(2.265), Length.FromMeters(1.6), Length.FromMeters(2.5)) { AirTemperature = Temperature.FromDegreesCelsius(22) };
+        Room bathroom = new() { Length = Length.FromMeters(2.265), Width = Length.FromMeters(1.6), Height = Length.FromMeters(2.5), AirTemperature = Temperature.FromDegreesCelsius(22) };
         SolventEmission coat = new()
         {
             Name = "topcoat",

@@ -15,7 +15,7 @@ public class AirInputsTests
     [Evidence(Basis.Independent, "by hand: 8 × 5 × 8 ft is 320 ft³; 250 cfm · 60 % / 3 is 50 cfm")]
     public void Room_and_fan_follow_by_hand()
     {
-        Room room = new(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8));
+        Room room = new() { Length = Length.FromFeet(8), Width = Length.FromFeet(5), Height = Length.FromFeet(8) };
         Numbers.Close(320, room.Volume.CubicFeet);
         Numbers.Close(40, room.FloorArea.SquareFeet);
         Exhaust fan = new() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250) };
@@ -23,7 +23,7 @@ public class AirInputsTests
         Numbers.Close(50, fan.FreshAirFlow.CubicFeetPerMinute);
         Numbers.CanBeWritten(room.Workings());
         Numbers.CanBeWritten(fan.Workings());
-        Assert.Equal(Rooms.Of(10), new Room(Length.FromMillimeters(2000), Length.FromCentimeters(200), Length.FromMeters(2.5)));
+        Assert.Equal(Rooms.Of(10), new Room { Length = Length.FromMillimeters(2000), Width = Length.FromCentimeters(200), Height = Length.FromMeters(2.5) });
     }
 
     [Fact]

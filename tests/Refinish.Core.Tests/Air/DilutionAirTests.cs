@@ -102,18 +102,15 @@ public class DilutionAirTests
     [Evidence(Basis.Independent, "by hand: 30.37 ft³ of toluene vapour to a tenth of 1.4 % is 30.37 · 0.9986/0.0014 = 21 662 ft³; over an hour, with mixing factor 3, 1083 ft³/min; gas to 0.1 %")]
     public void Any_share_and_its_airflow_by_hand()
     {
-        DilutionAir air = new(Volume.FromUsGallons(1), Solvents.Toluene with { Flammability = Flammability.Between(Ratio.FromPercent(1.4)) })
-        {
-            OfLimit = Ratio.FromPercent(10),
-            EvaporationTime = TimeSpan.FromHours(1),
-            MixingFactor = 3,
-        };
+        Volume gallon = Volume.FromUsGallons(1);
+        Solvent toluene = Solvents.Toluene with { Flammability = Flammability.Between(Ratio.FromPercent(1.4)) };
+        DilutionAir air = new(gallon, toluene, Ratio.FromPercent(10), TimeSpan.FromHours(1), 3);
         Numbers.Close(21662, air.Exact!.Value.CubicFeet, 1e-3);
         Numbers.Close(1083, air.Airflow!.Value.CubicFeetPerMinute, 1e-3);
         Assert.Null(air.Printed);
         Numbers.CanBeWritten(air.Workings());
-        Assert.Null((air with { EvaporationTime = null }).Airflow);
-        Assert.True((air with { OfLimit = Ratio.FromPercent(5) }).Exact > air.Exact);
+        Assert.Null(new DilutionAir(gallon, toluene, Ratio.FromPercent(10), null, 3).Airflow);
+        Assert.True(new DilutionAir(gallon, toluene, Ratio.FromPercent(5), null, 1).Exact > air.Exact);
         Assert.Contains(Cautions.IgnitionSources, air.Cautions);
     }
 
@@ -141,12 +138,12 @@ public class DilutionAirTests
         Assert.Null(air.Exact);
         Assert.Null(air.Printed);
         Numbers.CanBeWritten(air.Workings());
-        Assert.Null((air with { EvaporationTime = TimeSpan.FromHours(1) }).Airflow);
+        Assert.Null(new DilutionAir(air.Liquid, air.Solvent, air.OfLimit, TimeSpan.FromHours(1), 1).Airflow);
         Assert.Contains(Cautions.LimitUnknown, air.Cautions);
         Numbers.Refuses("liquid", () => _ = new DilutionAir(Volume.Zero, Solvents.Toluene));
-        Numbers.Refuses("OfLimit", () => _ = air with { OfLimit = Ratio.Zero });
-        Numbers.Refuses("EvaporationTime", () => _ = air with { EvaporationTime = TimeSpan.Zero });
-        Numbers.Refuses("MixingFactor", () => _ = air with { MixingFactor = 11 });
+        Numbers.Refuses("ofLimit", () => _ = new DilutionAir(air.Liquid, air.Solvent, Ratio.Zero, null, 1));
+        Numbers.Refuses("evaporationTime", () => _ = new DilutionAir(air.Liquid, air.Solvent, air.OfLimit, TimeSpan.Zero, 1));
+        Numbers.Refuses("mixingFactor", () => _ = new DilutionAir(air.Liquid, air.Solvent, air.OfLimit, null, 11));
     }
 
     private static Solvent Of(Table.Row row) => new()

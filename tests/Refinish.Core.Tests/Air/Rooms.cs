@@ -11,7 +11,7 @@ internal static class Rooms
     public static Room Bathroom { get; } = Of(9.06);
 
     /// <summary>A room of exactly this volume.</summary>
-    public static Room Of(double cubicMeters) => new(Length.FromMeters(cubicMeters / 5), Length.FromMeters(2), Length.FromMeters(2.5));
+    public static Room Of(double cubicMeters) => new() { Length = Length.FromMeters(cubicMeters / 5), Width = Length.FromMeters(2), Height = Length.FromMeters(2.5) };
 
     /// <summary>A fan that really moves this much.</summary>
     public static Exhaust Fan(double cfm, double mixing) => new()

@@ -9,6 +9,8 @@ namespace Refinish.Tests.Air;
 
 public class TracerDecayTests
 {
+    private static readonly Ratio Usual = Ratio.FromPercent(95);
+
     [Fact]
     [Evidence(Basis.Cited, "NIST Statistical Reference Datasets, Norris: slope 1.00211681802045, its standard deviation 0.429796848199937E-03; x as minutes, ln C as −y/100")]
     public void Slope_and_its_error_match_the_reference_data()
@@ -40,11 +42,9 @@ public class TracerDecayTests
     [Evidence(Basis.Identity, "an exact decay over a background gives back its air changes with no error, and flow is air changes times volume")]
     public void An_exact_decay_gives_its_rate_back(double changes, double backgroundPpm)
     {
-        TracerDecay decay = new([.. Enumerable.Range(0, 8).Select(i => Reading(2 * i, (backgroundPpm + (2000 * Math.Exp(-changes * 2 * i / 60))) * 1e-6))])
-        {
-            Background = Ratio.FromPartsPerMillion(backgroundPpm),
-            RoomVolume = Volume.FromCubicMeters(9),
-        };
+        TracerDecay decay = new(
+            [.. Enumerable.Range(0, 8).Select(i => Reading(2 * i, (backgroundPpm + (2000 * Math.Exp(-changes * 2 * i / 60))) * 1e-6))],
+            Ratio.FromPartsPerMillion(backgroundPpm), Usual, Volume.FromCubicMeters(9));
         Numbers.Close(changes, decay.AirChangesPerHour!.Value, 1e-7);
         Numbers.Near(0, decay.StandardError!.Value, 1e-6);
         Numbers.Close(9 * changes, decay.Airflow!.Value.CubicMetersPerHour, 1e-7);
@@ -56,7 +56,7 @@ public class TracerDecayTests
     [Evidence(Basis.Independent, "by hand: two readings of 2000 and 1000 ppm ten minutes apart are ln 2 · 6 = 4.1589 air changes an hour, and say nothing of their error")]
     public void Two_readings_give_a_rate_and_no_error()
     {
-        TracerDecay decay = new([Reading(0, 2000e-6), Reading(10, 1000e-6)]) { RoomVolume = Volume.FromCubicMeters(9) };
+        TracerDecay decay = new([Reading(0, 2000e-6), Reading(10, 1000e-6)], Ratio.Zero, Usual, Volume.FromCubicMeters(9));
         Numbers.Near(4.1589, decay.AirChangesPerHour!.Value, 5e-5);
         Assert.Null(decay.StandardError);
         Assert.Null(decay.LeastAirChangesPerHour);
@@ -69,13 +69,13 @@ public class TracerDecayTests
     [Evidence(Basis.Contract, "a concentration that does not fall gives no rate; readings that scatter leave a least flow of zero, not a negative one")]
     public void Says_when_it_cannot()
     {
-        TracerDecay rising = new([Reading(0, 1000e-6), Reading(5, 1100e-6), Reading(10, 1250e-6)]) { RoomVolume = Volume.FromCubicMeters(9) };
+        TracerDecay rising = new([Reading(0, 1000e-6), Reading(5, 1100e-6), Reading(10, 1250e-6)], Ratio.Zero, Usual, Volume.FromCubicMeters(9));
         Assert.Null(rising.AirChangesPerHour);
         Assert.Null(rising.MostAirChangesPerHour);
         Assert.Null(rising.Airflow);
         Assert.Equal("3 readings: the concentration does not fall", rising.ToString());
         Numbers.CanBeWritten(rising.Workings());
-        TracerDecay scattered = new([Reading(0, 1000e-6), Reading(5, 1300e-6), Reading(10, 900e-6)]) { RoomVolume = Volume.FromCubicMeters(9) };
+        TracerDecay scattered = new([Reading(0, 1000e-6), Reading(5, 1300e-6), Reading(10, 900e-6)], Ratio.Zero, Usual, Volume.FromCubicMeters(9));
         Assert.True(scattered.LeastAirChangesPerHour < 0);
         Assert.Equal(VolumeFlow.Zero, scattered.LeastAirflow);
         Assert.Contains(Cautions.ClearingCountsNoSource, scattered.Cautions);
@@ -87,7 +87,8 @@ public class TracerDecayTests
     {
         TracerReading[] readings = [Reading(0, 2400e-6), Reading(5, 1610e-6), Reading(10, 1160e-6), Reading(15, 880e-6)];
         TracerDecay usual = new(readings);
-        TracerDecay sure = usual with { Confidence = Ratio.FromPercent(99) };
+        TracerDecay sure = new(readings, Ratio.Zero, Ratio.FromPercent(99), null);
+        Assert.Equal(usual, new TracerDecay(readings, Ratio.Zero, Usual, null));
         Assert.True(sure.LeastAirChangesPerHour < usual.LeastAirChangesPerHour);
         Numbers.Close(usual.AirChangesPerHour!.Value, new TracerDecay([.. Enumerable.Reverse(readings)]).AirChangesPerHour!.Value, 1e-12);
     }
@@ -100,9 +101,9 @@ public class TracerDecayTests
         Numbers.Refuses("concentration", () => Reading(0, 0));
         Numbers.Refuses("time", () => Reading(-1, 1e-3));
         Numbers.Refuses("readings", () => _ = new TracerDecay([Reading(3, 1e-3), Reading(3, 2e-3)]));
-        Numbers.Refuses("Background", () => _ = new TracerDecay(readings) { Background = Ratio.FromPartsPerMillion(1610) });
-        Numbers.Refuses("Confidence", () => _ = new TracerDecay(readings) { Confidence = Ratio.FromPercent(100) });
-        Numbers.Refuses("RoomVolume", () => _ = new TracerDecay(readings) { RoomVolume = Volume.FromCubicMeters(1) });
+        Numbers.Refuses("background", () => _ = new TracerDecay(readings, Ratio.FromPartsPerMillion(1610), Usual, null));
+        Numbers.Refuses("confidence", () => _ = new TracerDecay(readings, Ratio.Zero, Ratio.FromPercent(100), null));
+        Numbers.Refuses("roomVolume", () => _ = new TracerDecay(readings, Ratio.Zero, Usual, Volume.FromCubicMeters(1)));
         Assert.Throws<ArgumentException>(() => new TracerDecay([readings[0]]));
     }
 

@@ -215,7 +215,7 @@ public class VapourPressureTests
         Assert.Equal(ComparisonOutcome.Beyond, much.Saturation.Single().Outcome);
         Assert.Contains(much.Cautions, caution => caution.Sentence.StartsWith("The room model gives more vapour", StringComparison.Ordinal));
         Assert.Equal(ComparisonOutcome.CannotBeJudged, Rooms.Study(Rooms.Bathroom, Rooms.Fan(100, 2), Rooms.Coat(0, 6, 164, 0.4, 15)).Saturation.Single().Outcome);
-        AirStudy bare = new(warm, Rooms.Fan(100, 2), [Rooms.Coat(0, 6, 164, 0.4, 15)], TimeSpan.FromHours(8)) { VapourPressures = [] };
+        AirStudy bare = new(warm, Rooms.Fan(100, 2), [Rooms.Coat(0, 6, 164, 0.4, 15)], TimeSpan.FromHours(8), LimitSets.Default, []);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, bare.Saturation.Single().Outcome);
     }
 

@@ -49,8 +49,8 @@ public class DataSheetTests
         {
             Parts =
             [
-                new(new CoatingComponent("base", "base", Density.FromGramsPerMilliliter(1.40)), 2),
-                new(new CoatingComponent("hardener", "hardener", Density.FromGramsPerMilliliter(0.98)), 1),
+                new(new CoatingComponent { Id = "base", Name = "base", Density = Density.FromGramsPerMilliliter(1.40) }, 2),
+                new(new CoatingComponent { Id = "hardener", Name = "hardener", Density = Density.FromGramsPerMilliliter(0.98) }, 1),
             ],
         };
         DataSheetCheck check = new(bare);
@@ -65,7 +65,7 @@ public class DataSheetTests
     [Evidence(Basis.Contract, "every figure of a can has its range, and a reducer below the least is refused where it is used")]
     public void Refuses_figures_that_cannot_be()
     {
-        CoatingComponent can = new("can", "can", Density.FromGramsPerMilliliter(1));
+        CoatingComponent can = new() { Id = "can", Name = "can", Density = Density.FromGramsPerMilliliter(1) };
         Numbers.Refuses("MassSolids", () => _ = can with { MassSolids = Ratio.FromPercent(101) });
         Numbers.Refuses("VolumeSolids", () => _ = can with { VolumeSolids = Ratio.FromPercent(-1) });
         Numbers.Refuses("Water", () => _ = can with { Water = Ratio.FromPercent(101) });
@@ -103,6 +103,6 @@ public class DataSheetTests
 
     private static CoatingProduct Stating(double hardener) => GenericCatalogue.EpoxyPrimer with
     {
-        Parts = [GenericCatalogue.EpoxyPrimer.Parts[0], GenericCatalogue.EpoxyPrimer.Parts[1] with { StatedPer100OfFirst = hardener }],
+        Parts = [GenericCatalogue.EpoxyPrimer.Parts[0], new(GenericCatalogue.EpoxyPrimer.Parts[1].Component, 1, hardener)],
     };
 }

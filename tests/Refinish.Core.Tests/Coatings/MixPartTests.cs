@@ -67,8 +67,9 @@ public class MixPartTests
             Parts =
             [
                 Organic("a", 1.2, 3.1, 3), Organic("b", 1.1, 1.8, 1),
-                new(new CoatingComponent("water", "water", Density.FromKilogramsPerCubicMeter(998.15))
+                new(new CoatingComponent
                 {
+                    Id = "water", Name = "water", Density = Density.FromKilogramsPerCubicMeter(998.15),
                     MassSolids = Ratio.Zero, Water = Ratio.FromPercent(100),
                 }, 7),
             ],
@@ -89,8 +90,9 @@ public class MixPartTests
     public void Volumes_alone_tell_the_solvent_where_no_can_states_its_solids()
     {
         Solvent carrier = Solvents.ButylAcetate with { Density = Lighter };
-        CoatingComponent can = new("can", "can", Density.FromGramsPerMilliliter(1.1))
+        CoatingComponent can = new()
         {
+            Id = "can", Name = "can", Density = Density.FromGramsPerMilliliter(1.1),
             Water = Ratio.FromDecimalFractions(0.42 * 998.15 / 1100),
         };
         CoatingProduct product = Water(Topcoat) with
@@ -109,8 +111,9 @@ public class MixPartTests
         + "water 8.33 lb/gal; 2.23 lb/gal as it is, 4.87 less water")]
     public void One_part_of_which_half_is_water()
     {
-        CoatingComponent can = new("can", "can", Density.FromPoundsPerUSGallon(8.52))
+        CoatingComponent can = new()
         {
+            Id = "can", Name = "can", Density = Density.FromPoundsPerUSGallon(8.52),
             MassSolids = Ratio.FromPercent(20.8), Water = Ratio.FromPercent(53),
         };
         MixedCoating mixed = new(Water(Topcoat) with { Parts = [new(can, 1)], VolumeSolids = Ratio.FromPercent(15) }, Ratio.Zero);
@@ -125,7 +128,7 @@ public class MixPartTests
     {
         Numbers.Refuses("parts", () => _ = Can("a", 1, 0));
         Numbers.Refuses("parts", () => _ = Can("a", 1, double.NaN));
-        Numbers.Refuses("StatedPer100OfFirst", () => _ = Can("a", 1, 1) with { StatedPer100OfFirst = 0 });
+        Numbers.Refuses("statedPer100OfFirst", () => _ = new MixPart(Can("a", 1, 1).Component, 1, 0));
         Assert.Throws<ArgumentException>(() => MixPart.ByMass([]));
         Assert.Throws<ArgumentException>(() => Topcoat with { Parts = [] });
         Assert.Throws<ArgumentException>(() => Topcoat with { Parts = [Can("a", 1, 1), Can("a", 1, 1)] });
@@ -147,20 +150,22 @@ public class MixPartTests
         Numbers.Refuses(name, () => _ = new CoatingLayer(product, Length.FromMicrometers(30), 1));
 
     private static MixPart Can(string id, double density, double parts) =>
-        new(new CoatingComponent(id, id, Density.FromGramsPerMilliliter(density)), parts);
+        new(new CoatingComponent { Id = id, Name = id, Density = Density.FromGramsPerMilliliter(density) }, parts);
 
     private static MixPart Pounds(string id, double density, double parts) =>
-        new(new CoatingComponent(id, id, Density.FromPoundsPerUSGallon(density)), parts);
+        new(new CoatingComponent { Id = id, Name = id, Density = Density.FromPoundsPerUSGallon(density) }, parts);
 
     private static MixPart Organic(string id, double density, double pounds, double parts) =>
-        new(new CoatingComponent(id, id, Density.FromGramsPerMilliliter(density))
+        new(new CoatingComponent
         {
+            Id = id, Name = id, Density = Density.FromGramsPerMilliliter(density),
             MassSolids = Ratio.FromDecimalFractions(1 - (MassConcentration.FromPoundsPerUSGallon(pounds).GramsPerLiter / 1000 / density)),
         }, parts);
 
     private static MixPart Wet(double solids, double water) =>
-        new(new CoatingComponent("can", "can", Density.FromGramsPerMilliliter(1.1))
+        new(new CoatingComponent
         {
+            Id = "can", Name = "can", Density = Density.FromGramsPerMilliliter(1.1),
             MassSolids = Ratio.FromPercent(solids), Water = Ratio.FromPercent(water),
         }, 1);
 

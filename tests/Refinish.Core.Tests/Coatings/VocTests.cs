@@ -163,8 +163,8 @@ public class VocTests
         {
             Parts =
             [
-                new(new CoatingComponent("base", "base", Topcoat.Parts[0].Component.Density), 4),
-                new(new CoatingComponent("hardener", "hardener", Topcoat.Parts[1].Component.Density), 1),
+                new(new CoatingComponent { Id = "base", Name = "base", Density = Topcoat.Parts[0].Component.Density }, 4),
+                new(new CoatingComponent { Id = "hardener", Name = "hardener", Density = Topcoat.Parts[1].Component.Density }, 1),
             ],
         };
         MixedCoating product = new(bare, Ratio.Zero);
@@ -206,7 +206,7 @@ public class VocTests
     [Evidence(Basis.Contract, "a missing figure is not judged; limits are data that say they are remembered")]
     public void What_is_missing_is_not_judged()
     {
-        CoatingProduct exempt = Topcoat with { Reducer = new CoatingComponent("exempt reducer", "exempt reducer", Density.FromGramsPerMilliliter(0.79)) { MassSolids = Ratio.Zero, ExemptCompounds = Ratio.FromPercent(100) } };
+        CoatingProduct exempt = Topcoat with { Reducer = new CoatingComponent { Id = "exempt reducer", Name = "exempt reducer", Density = Density.FromGramsPerMilliliter(0.79), MassSolids = Ratio.Zero, ExemptCompounds = Ratio.FromPercent(100) } };
         MixedCoating unknown = new(exempt, Ratio.FromPercent(10));
         Assert.Null(unknown.Voc);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, unknown.Compare(VocLimits.SouthCoast1113).Outcome);

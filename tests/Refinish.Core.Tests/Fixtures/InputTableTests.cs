@@ -6,6 +6,8 @@ using System.Linq;
 using System.Reflection;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Refinish.Air;
+using Refinish.Coatings;
 using Refinish.Coverage;
 using Refinish.Films;
 using Refinish.Fixtures;
@@ -23,9 +25,16 @@ public class InputTableTests
         .Select(fixture => fixture.GetType().GetProperty("Measurements")?.GetValue(fixture)).OfType<object>()
         .Append(ApplicationLosses.Generic)
         .Append(new SprayGun { FluidRate = VolumeFlow.FromMillilitersPerMinute(300), TransferEfficiency = Ratio.FromPercent(65) })
+        .Append(new Room { Length = Length.FromMeters(3), Width = Length.FromMeters(2.5), Height = Length.FromMeters(2.5) })
+        .Append(new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerHour(250) })
+        .Append(GenericCatalogue.EpoxyPrimer.Parts[0].Component)
         .GroupBy(record => record.GetType().Name).ToDictionary(group => group.Key, group => group.First());
 
-    private static readonly Type[] Kinds = [typeof(Length), typeof(Angle), typeof(Ratio), typeof(Volume), typeof(VolumeFlow), typeof(double), typeof(int)];
+    private static readonly Type[] Kinds =
+    [
+        typeof(Length), typeof(Angle), typeof(Ratio), typeof(Volume), typeof(VolumeFlow), typeof(double), typeof(int), typeof(Temperature),
+        typeof(Pressure), typeof(Density), typeof(MolarMass), typeof(DynamicViscosity), typeof(TimeSpan),
+    ];
 
     public static TheoryData<string> Names => [.. Records.Keys];
 
@@ -51,6 +60,7 @@ public class InputTableTests
             InputField input = table[property.Name];
             Assert.Equal(IsRequired(property), input.IsRequired);
             Assert.Equal(property.PropertyType == typeof(int), input.IsWhole);
+            Assert.Equal(Nullable.GetUnderlyingType(property.PropertyType) is not null, input.MayBeUnknown);
             Assert.True(input.Least < input.Greatest && input.Meaning.Length > 4 && input.IsGreatestAllowed);
         });
         Assert.Equal(string.Join(", ", numbers.Select(property => property.Name)), table.ToString());
@@ -74,9 +84,9 @@ public class InputTableTests
 
             foreach (double beyond in input.IsWhole
                 ? [input.Least - 1, input.Greatest + 1]
-                : property.PropertyType == typeof(double)
-                    ? [Next(input.Least, -1), Next(input.Greatest, 1), 1000, double.NaN, double.PositiveInfinity]
-                    : new[] { input.IsLeastAllowed ? Next(input.Least, -1) : input.Least, Next(input.Greatest, 1), 1000 })
+                : Kind(property) == typeof(double)
+                    ? [Next(property, input.Least, -1), Next(property, input.Greatest, 1), 1000, double.NaN, double.PositiveInfinity]
+                    : new[] { input.IsLeastAllowed ? Next(property, input.Least, -1) : input.Least, Next(property, input.Greatest, 1), 1e9 })
             {
                 ArgumentOutOfRangeException? refusal = Refused(record, property, beyond, out _);
                 Assert.True(refusal is not null, name + "." + property.Name + " accepts " + beyond.ToString(CultureInfo.InvariantCulture));
@@ -125,6 +135,11 @@ public class InputTableTests
     [InlineData(nameof(TiledWallMeasurements), "")]
     [InlineData(nameof(ApplicationLosses), "EdgeOverspray 0, HoldUp 0, Residue 0, ProfileDepth 0, ProfileFill 1, UnusedPot 0")]
     [InlineData(nameof(SprayGun), "TriggerFraction 1")]
+    [InlineData(nameof(Room), "AirPressure 101325, Infiltration 0, AirTemperature unknown")]
+    [InlineData(nameof(Exhaust), "DeliveredFraction 0.6, MixingFactor 3")]
+    [InlineData(nameof(CoatingComponent), "MassSolids unknown, VolumeSolids unknown, Water unknown, ExemptCompounds unknown, "
+        + "ExemptDensity unknown, EpoxideEquivalent unknown, AmineHydrogenEquivalent unknown, HydroxylNumber unknown, "
+        + "IsocyanateContent unknown, Viscosity unknown, FlashPoint unknown, ShelfLifeOpened unknown")]
     [Evidence(Basis.Contract, "what holds unless it is set, as the documentation of the properties has it, typed out")]
     public void What_is_left_out_is_the_default(string name, string expected)
     {
@@ -133,12 +148,12 @@ public class InputTableTests
         Assert.Equal(
             expected,
             string.Join(", ", table.Where(input => !input.IsRequired).Select(input =>
-                input.Name + " " + input.Default!.Value.ToString(CultureInfo.InvariantCulture))));
+                input.Name + " " + (input.Default?.ToString(CultureInfo.InvariantCulture) ?? "unknown"))));
         InputValues bare = table.Where(input => input.IsRequired).Aggregate(table.Empty, (made, input) =>
             made.With(input.Name, ValuesOf(record).Value(input.Name)!.Value));
         object made = With(record, bare);
         Assert.All(Numbers(record.GetType()).Where(property => !IsRequired(property)), property =>
-            Assert.Equal(Quantity(property, table[property.Name].Default!.Value), property.GetValue(made)));
+            Assert.Equal(table[property.Name].Default is double si ? Quantity(property, si) : null, property.GetValue(made)));
         Assert.All(Numbers(record.GetType()).Where(IsRequired), property => Assert.Equal(property.GetValue(record), property.GetValue(made)));
     }
 
@@ -152,17 +167,18 @@ public class InputTableTests
         foreach (InputField input in TableOf(record))
         {
             string summary = Summary(record.GetType(), input.Name);
-            if (Regex.Match(summary, @"(?<=[ ,;])(−?[\d.]+)(?: ?(mm|°))? to (−?[\d.]+)(?: ?(mm|m|µm|L|°|%))?(?=[;,.: ])") is { Success: true } range)
+            if (Regex.Match(summary, @"(?<=[ ,;])(?:(?<least>−?[\d.]+)(?: ?(?<first>mm|°))? to|more than (?<least>[\d.]+) and at most) (?<most>−?[\d.]+)"
+                + @"(?: ?(?<unit>mm|m³/s|m|µm|L/min|L|°C|°|%|kPa|g/mL|g/mol|mg KOH/g))?(?=[;,.: ])") is { Success: true } range)
             {
-                string unit = range.Groups[4].Value;
-                string first = range.Groups[2].Success ? range.Groups[2].Value : unit;
+                string unit = range.Groups["unit"].Value;
+                string first = range.Groups["first"].Success ? range.Groups["first"].Value : unit;
                 stated++;
-                Assert.Equal(input.Least, Si(range.Groups[1].Value, first), 12);
-                Assert.Equal(input.Greatest, Si(range.Groups[3].Value, unit), 12);
+                Assert.Equal(input.Least, Si(range.Groups["least"].Value, first), 12);
+                Assert.Equal(input.Greatest, Si(range.Groups["most"].Value, unit), 12);
             }
         }
 
-        // A panel's edges go up to its perimeter, the exponents of an oval are told in words.
+        // A panel's edges go up to its perimeter; the exponents of an oval, the viscosity and the life of a can are told in words.
         Assert.InRange(stated, TableOf(record).Count - 2, TableOf(record).Count);
     }
 
@@ -237,7 +253,9 @@ public class InputTableTests
 #endif
 
     private static IEnumerable<PropertyInfo> Numbers(Type record) => record.GetProperties(BindingFlags.Public | BindingFlags.Instance)
-        .Where(property => property.SetMethod is { IsPublic: true } && Kinds.Contains(property.PropertyType));
+        .Where(property => property.SetMethod is { IsPublic: true } && Kinds.Contains(Kind(property)));
+
+    private static Type Kind(PropertyInfo property) => Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
 
     private static bool IsRequired(PropertyInfo property) =>
         property.CustomAttributes.Any(attribute => attribute.AttributeType.Name == "RequiredMemberAttribute");
@@ -251,14 +269,23 @@ public class InputTableTests
     private static object Call(object record, string method, params object[] arguments) =>
         TableOf(record).GetType().GetMethod(method)!.Invoke(TableOf(record), arguments)!;
 
-    private static object Quantity(PropertyInfo property, double si) =>
-        property.PropertyType == typeof(Length) ? Length.FromMeters(si)
-        : property.PropertyType == typeof(Angle) ? Angle.FromRadians(si)
-        : property.PropertyType == typeof(Ratio) ? Ratio.FromDecimalFractions(si)
-        : property.PropertyType == typeof(Volume) ? Volume.FromCubicMeters(si)
-        : property.PropertyType == typeof(VolumeFlow) ? VolumeFlow.FromCubicMetersPerSecond(si)
-        : property.PropertyType == typeof(int) ? (object)(int)si
-        : si;
+    // A hydroxyl number is told in milligrams to the gram.
+    private static object Quantity(PropertyInfo property, double si) => Kind(property).Name switch
+    {
+        nameof(Length) => Length.FromMeters(si),
+        nameof(Angle) => Angle.FromRadians(si),
+        nameof(Ratio) => Ratio.FromDecimalFractions(si),
+        nameof(Volume) => Volume.FromCubicMeters(si),
+        nameof(VolumeFlow) => VolumeFlow.FromCubicMetersPerSecond(si),
+        nameof(Temperature) => Temperature.FromKelvins(si),
+        nameof(Pressure) => Pressure.FromPascals(si),
+        nameof(Density) => Density.FromKilogramsPerCubicMeter(si),
+        nameof(MolarMass) => MolarMass.FromKilogramsPerMole(si),
+        nameof(DynamicViscosity) => DynamicViscosity.FromNewtonSecondsPerMeterSquared(si),
+        nameof(TimeSpan) => TimeSpan.FromTicks((long)Math.Round(si * TimeSpan.TicksPerSecond)),
+        nameof(Int32) => (int)si,
+        _ => property.Name == nameof(CoatingComponent.HydroxylNumber) ? si * 1000 : si,
+    };
 
     private static string? Sentence(InputField input, PropertyInfo property, double si) =>
         Quantity(property, si) is IQuantity quantity ? input.Refusal(quantity) : input.Refusal(si);
@@ -277,21 +304,33 @@ public class InputTableTests
         }
     }
 
-    private static double Next(double value, int direction) => value == 0
-        ? direction * double.Epsilon
+    // Temperatures are kept to 1e-10 K, times to ticks.
+    private static double Next(PropertyInfo property, double value, int direction) =>
+        Kind(property) == typeof(Temperature) || Kind(property) == typeof(TimeSpan) ? value + (direction * 1e-6)
+        : value == 0 ? direction * double.Epsilon
         : BitConverter.Int64BitsToDouble(BitConverter.DoubleToInt64Bits(value) + (direction * Math.Sign(value)));
 
     private static double Si(string number, string unit)
     {
         double value = double.Parse(number.Replace('−', '-'), CultureInfo.InvariantCulture);
-        return unit is "mm" or "L" ? value / 1e3 : unit == "µm" ? value / 1e6 : unit == "°" ? value * Math.PI / 180 : unit == "%" ? value / 100 : value;
+        return unit switch
+        {
+            "mm" or "L" or "g/mol" or "mg KOH/g" => value / 1e3,
+            "L/min" => value / 60e3,
+            "µm" => value / 1e6,
+            "°" => value * Math.PI / 180,
+            "°C" => value + 273.15,
+            "%" => value / 100,
+            "kPa" or "g/mL" => value * 1e3,
+            _ => value,
+        };
     }
 
     private static string Summary(Type record, string property)
     {
         string[] files = Directory.GetFiles(Path.Combine(ReadmeTests.Root(), "src", "Refinish.Core"), record.Name + ".cs", SearchOption.AllDirectories);
         string source = File.ReadAllText(Assert.Single(files)).Replace("\r", string.Empty);
-        Match found = Regex.Match(source, @"((?:    ///[^\n]*\n)+)    public (?:required )?[\w.]+ " + property + @"(?: \{|\n)");
+        Match found = Regex.Match(source, @"((?:    ///[^\n]*\n)+)    public (?:required )?[\w.?]+ " + property + @"(?: \{|\n)");
         Assert.True(found.Success, record.Name + "." + property);
         XElement comment = XElement.Parse("<c>" + Regex.Replace(found.Groups[1].Value, @"^ +///", string.Empty, RegexOptions.Multiline) + "</c>");
         return Regex.Replace(comment.Element("summary")!.Value, @"\s+", " ");

@@ -127,7 +127,7 @@ internal static class InventedJobs
             [
                 new SiteRoom
                 {
-                    Id = "kitchen", Room = new Room(Length.FromMeters(4), Length.FromMeters(3), Length.FromMeters(2.5)),
+                    Id = "kitchen", Room = new Room { Length = Length.FromMeters(4), Width = Length.FromMeters(3), Height = Length.FromMeters(2.5) },
                     Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerHour(2400) }, Climate = Held(21, 21),
                 },
                 Bath("bath", 23, 19),
@@ -155,7 +155,7 @@ internal static class InventedJobs
     public static SiteRoom Bath(string id, double air, double surface) => new()
     {
         Id = id,
-        Room = new Room(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8)),
+        Room = new Room { Length = Length.FromFeet(8), Width = Length.FromFeet(5), Height = Length.FromFeet(8) },
         Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(1000) },
         Climate = Held(air, surface),
     };

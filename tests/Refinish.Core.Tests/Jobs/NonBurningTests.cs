@@ -46,7 +46,7 @@ public class NonBurningTests
                             new(Coalescent, Ratio.FromPercent(15)),
                         ],
                         Parts = [.. layer.Product.Parts.Select(part => new MixPart(
-                            new CoatingComponent(part.Component.Id, part.Component.Name, part.Component.Density) { Water = Ratio.FromPercent(10) },
+                            new CoatingComponent { Id = part.Component.Id, Name = part.Component.Name, Density = part.Component.Density, Water = Ratio.FromPercent(10) },
                             part.Parts))],
                     }, layer.DryFilmPerCoat, layer.Coats, layer.Reducer))
                 : step),

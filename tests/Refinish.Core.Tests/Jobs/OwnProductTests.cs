@@ -75,8 +75,9 @@ public class OwnProductTests
         {
             Parts =
             [
-                new(new CoatingComponent("pure-can", "topcoat", Density.FromGramsPerMilliliter(1.10))
+                new(new CoatingComponent
                 {
+                    Id = "pure-can", Name = "topcoat", Density = Density.FromGramsPerMilliliter(1.10),
                     MassSolids = Ratio.FromPercent(46), Water = Ratio.FromPercent(54),
                 }, 1),
             ],

@@ -26,16 +26,19 @@ internal static class OwnProducts
         Name = "three-part urethane topcoat (invented)",
         Parts = MixPart.ByMass(
         [
-            new(new CoatingComponent("three-part-resin", "resin", Density.FromGramsPerMilliliter(1.25))
+            new(new CoatingComponent
             {
+                Id = "three-part-resin", Name = "resin", Density = Density.FromGramsPerMilliliter(1.25),
                 MassSolids = Ratio.FromPercent(62), HydroxylNumber = 52, ShelfLifeOpened = TimeSpan.FromDays(180),
             }, 100),
-            new(new CoatingComponent("three-part-hardener", "hardener", Density.FromGramsPerMilliliter(1.05))
+            new(new CoatingComponent
             {
+                Id = "three-part-hardener", Name = "hardener", Density = Density.FromGramsPerMilliliter(1.05),
                 MassSolids = Ratio.FromPercent(75), IsocyanateContent = Ratio.FromPercent(16.5), ShelfLifeOpened = TimeSpan.FromDays(30),
             }, 25),
-            new(new CoatingComponent("three-part-flexibiliser", "flexibiliser", Density.FromGramsPerMilliliter(1.00))
+            new(new CoatingComponent
             {
+                Id = "three-part-flexibiliser", Name = "flexibiliser", Density = Density.FromGramsPerMilliliter(1.00),
                 MassSolids = Ratio.FromPercent(60), ShelfLifeOpened = TimeSpan.FromDays(90),
             }, 10),
         ]),
@@ -52,13 +55,15 @@ internal static class OwnProducts
         Name = "one-part waterborne topcoat (invented)",
         Parts =
         [
-            new(new CoatingComponent("waterborne-can", "waterborne topcoat", Density.FromGramsPerMilliliter(1.10))
+            new(new CoatingComponent
             {
+                Id = "waterborne-can", Name = "waterborne topcoat", Density = Density.FromGramsPerMilliliter(1.10),
                 MassSolids = Ratio.FromPercent(40), Water = Ratio.FromPercent(54), ShelfLifeOpened = TimeSpan.FromDays(180),
             }, 1),
         ],
-        Reducer = new CoatingComponent("tap-water", "water", Density.FromKilogramsPerCubicMeter(998.15))
+        Reducer = new CoatingComponent
         {
+            Id = "tap-water", Name = "water", Density = Density.FromKilogramsPerCubicMeter(998.15),
             MassSolids = Ratio.Zero, Water = Ratio.FromPercent(100), ShippingSizes = [Volume.FromMilliliters(500)],
         },
         MaximumReducer = Ratio.FromPercent(5),
@@ -77,8 +82,9 @@ internal static class OwnProducts
         Name = "lamp-cured acrylate topcoat (invented)",
         Parts =
         [
-            new(new CoatingComponent("lamp-can", "acrylate topcoat", Density.FromGramsPerMilliliter(1.12))
+            new(new CoatingComponent
             {
+                Id = "lamp-can", Name = "acrylate topcoat", Density = Density.FromGramsPerMilliliter(1.12),
                 MassSolids = Ratio.FromPercent(100), ShelfLifeOpened = TimeSpan.FromDays(180),
             }, 1),
         ],
@@ -120,7 +126,7 @@ internal static class OwnProducts
         VolumeSolids = Ratio.FromPercent(100), Solvents = [],
         Parts =
         [
-            new(new CoatingComponent("powder", "powder", Density.FromGramsPerMilliliter(1.5)) { MassSolids = Ratio.FromPercent(100) }, 1),
+            new(new CoatingComponent { Id = "powder", Name = "powder", Density = Density.FromGramsPerMilliliter(1.5), MassSolids = Ratio.FromPercent(100) }, 1),
         ],
         Reducer = null, MaximumReducer = Ratio.Zero, RatioTolerance = null,
     };

@@ -249,8 +249,7 @@ public class PlanDoubtTests
     {
         Premises = job.Premises with
         {
-            Rooms = [job.Premises.Rooms[0] with { Room = new Room(Length.FromMeters(length), Length.FromMeters(width),
-                Length.FromMeters(height)) }],
+            Rooms = [job.Premises.Rooms[0] with { Room = new Room { Length = Length.FromMeters(length), Width = Length.FromMeters(width), Height = Length.FromMeters(height) } }],
         },
     };
 

@@ -16,7 +16,7 @@ namespace Refinish.Tests.Jobs;
 /// <summary>Chemicals of the preparation: how much, what it gives off, what waits for it.</summary>
 public class PrepChemicalTests
 {
-    private static readonly Room Bath = new(Length.FromMeters(2.5), Length.FromMeters(1.5), Length.FromMeters(2.4));   // 9 m³
+    private static readonly Room Bath = new() { Length = Length.FromMeters(2.5), Width = Length.FromMeters(1.5), Height = Length.FromMeters(2.4) };   // 9 m³
 
     private static readonly Exhaust Fan = new()
     {

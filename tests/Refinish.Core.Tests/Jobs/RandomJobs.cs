@@ -108,7 +108,7 @@ internal sealed class RandomJobs
         Temperature surface = Temperature.FromDegreesCelsius(air.DryBulb.DegreesCelsius + Uniform(-8, 3));
         return bath with
         {
-            Room = new Room(Length.FromMeters(Uniform(1.4, 4)), Length.FromMeters(Uniform(1.4, 4)), Length.FromMeters(2.4)),
+            Room = new Room { Length = Length.FromMeters(Uniform(1.4, 4)), Width = Length.FromMeters(Uniform(1.4, 4)), Height = Length.FromMeters(2.4) },
             Exhaust = new Exhaust { LabelFlow = VolumeFlow.FromCubicMetersPerHour(Pick(0, 300, 1200, 2400, 4000)) },
             Climate = random.Next(3) switch
             {

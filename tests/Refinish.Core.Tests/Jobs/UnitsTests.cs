@@ -94,7 +94,7 @@ public class UnitsTests
                 [
                     new SiteRoom
                     {
-                        Id = "bath", Room = new Room(M(2.5), M(1.6), M(2.4)),
+                        Id = "bath", Room = new Room { Length = M(2.5), Width = M(1.6), Height = M(2.4) },
                             Exhaust = new Exhaust { LabelFlow = L(450) / TimeSpan.FromSeconds(1) },
                         Climate = RoomClimate.Held(new Refinish.Climate.MoistAir(T(22.5), Ratio.FromPercent(45)), T(20.5)),
                     },

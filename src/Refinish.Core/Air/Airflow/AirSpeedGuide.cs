@@ -35,18 +35,12 @@ public sealed record AirSpeedGuide
 
     /// <summary>Vapour in an exhaust duct: 1000 to 2000 ft/min (5 to 10 m/s) by common design practice.</summary>
     public static AirSpeedGuide VapourDuct { get; } = new(
-        "vapour in an exhaust duct",
-        Speed.FromFeetPerMinute(1000),
-        Speed.FromFeetPerMinute(2000),
-        Standing.SecondHand,
+        "vapour in an exhaust duct", Speed.FromFeetPerMinute(1000), Speed.FromFeetPerMinute(2000), Standing.SecondHand,
         Source.Published("tables of minimum duct design velocities for industrial ventilation", "vapours, gases, smoke: any, the economic optimum usually 1000 to 2000 ft/min; British guidance on local exhaust has 5 to 10 m/s; both second-hand"));
 
     /// <summary>Air past the work in an occupied spray booth or room: at least 100 ft/min. A bathroom hardly ever has it. It is a fire figure, not one for lungs.</summary>
     public static AirSpeedGuide OccupiedSprayRoom { get; } = new(
-        "air past the work in an occupied spray room",
-        Speed.FromFeetPerMinute(100),
-        null,
-        Standing.Seen,
+        "air past the work in an occupied spray room", Speed.FromFeetPerMinute(100), null, Standing.Seen,
         Source.Published("New York City Mechanical Code and International Mechanical Code", "502.7.3.3.2: at least 100 ft/min (0.51 m/s); that such a speed is about fire and not health: OSHA Instruction STD 01-05-010 (1973)"));
 
     /// <summary>All of them.</summary>

@@ -18,14 +18,10 @@ namespace Refinish.Air;
 /// <see cref="AirStudy.AirflowToHold"/>.
 /// </remarks>
 /// <example><code>
-/// DilutionAir toluene = new(Volume.FromUsGallons(1), Solvents.Toluene)
-/// {
-///     OfLimit = Ratio.FromPercent(10),
-///     EvaporationTime = TimeSpan.FromHours(1),
-/// };
+/// DilutionAir toluene = new(Volume.FromUsGallons(1), Solvents.Toluene, Ratio.FromPercent(10), TimeSpan.FromHours(1), 1);
 /// double? cubicFeet = toluene.Exact?.CubicFeet;                    // 27582
 /// double? flow = toluene.Airflow?.CubicFeetPerMinute;              // 459.7
-/// double? byTheTable = (toluene with { OfLimit = Ratio.FromPercent(25) }).Tabled?.CubicFeet;    // 8564.1
+/// double? byTheTable = new DilutionAir(Volume.FromUsGallons(1), Solvents.Toluene).Tabled?.CubicFeet;    // 8564.1
 /// </code></example>
 public sealed record DilutionAir
 {
@@ -52,18 +48,34 @@ public sealed record DilutionAir
     };
 
     private readonly double liquid;
-    private readonly double share = Quarter;
+    private readonly double share;
     private readonly double? evaporation;
-    private readonly double mixing = 1;
+    private readonly double mixing;
 
-    /// <summary>Calculates the air for a volume of liquid.</summary>
+    /// <summary>Calculates the air that keeps the vapour of a volume of liquid at a quarter of its lower flammable limit.</summary>
     /// <param name="liquid">Liquid solvent that evaporates, more than 0 and at most 1 m³.</param>
     /// <param name="solvent">The solvent.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="liquid"/> is outside its range.</exception>
-    public DilutionAir(Volume liquid, Solvent solvent)
+    public DilutionAir(Volume liquid, Solvent solvent) : this(liquid, solvent, Ratio.FromDecimalFractions(Quarter), null, 1)
+    {
+    }
+
+    /// <summary>Calculates the air, and the airflow, for a volume of liquid.</summary>
+    /// <param name="liquid">Liquid solvent that evaporates, more than 0 and at most 1 m³.</param>
+    /// <param name="solvent">The solvent.</param>
+    /// <param name="ofLimit">The share of the lower flammable limit to stay at, 0.1 to 100 %.</param>
+    /// <param name="evaporationTime">
+    /// Over which time the liquid evaporates, 1 s to 30 days, for the airflow; <see langword="null"/> for none.
+    /// </param>
+    /// <param name="mixingFactor">The mixing factor of the airflow, 1 (perfect, which no real room reaches) to 10 (poor).</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public DilutionAir(Volume liquid, Solvent solvent, Ratio ofLimit, TimeSpan? evaporationTime, double mixingFactor)
     {
         this.liquid = Guard.Within(liquid, Bounds.Positive(Measure.Capacity, 1));
         Solvent = Guard.NotNull(solvent);
+        share = Guard.Within(ofLimit, Bounds.Between(1e-3, 1, Measure.Percent));
+        evaporation = Guard.Time(evaporationTime, Bounds.Between(1, 30 * 86400, Measure.Minutes))?.TotalSeconds;
+        mixing = Guard.Within(mixingFactor, Bounds.Between(1, 10, Measure.Number));
     }
 
     /// <summary>The liquid.</summary>
@@ -72,26 +84,14 @@ public sealed record DilutionAir
     /// <summary>The solvent.</summary>
     public Solvent Solvent { get; }
 
-    /// <summary>The share of the lower flammable limit to stay at, 0.1 to 100 %; a quarter unless given.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio OfLimit
-    {
-        get => Ratio.FromDecimalFractions(share);
-        init => share = Guard.Within(value, Bounds.Between(1e-3, 1, Measure.Percent));
-    }
+    /// <summary>The share of the lower flammable limit to stay at.</summary>
+    public Ratio OfLimit => Ratio.FromDecimalFractions(share);
 
-    /// <summary>Over which time the liquid evaporates, 1 s to 30 days, for the airflow; <see langword="null"/> unless given.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public TimeSpan? EvaporationTime
-    {
-        get => evaporation is double seconds ? Durations.FromSeconds(seconds) : null;
-        init => evaporation = value is TimeSpan time
-            ? Guard.Within(time, Bounds.Between(1, 30 * 86400, Measure.Minutes), nameof(EvaporationTime)) : null;
-    }
+    /// <summary>Over which time the liquid evaporates; <see langword="null"/> unless given.</summary>
+    public TimeSpan? EvaporationTime => evaporation is double seconds ? Durations.FromSeconds(seconds) : null;
 
-    /// <summary>The mixing factor of the airflow, 1 (perfect) to 10 (poor); 1 unless given, which no real room reaches.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double MixingFactor { get => mixing; init => mixing = Guard.Within(value, Bounds.Between(1, 10, Measure.Number)); }
+    /// <summary>The mixing factor of the airflow.</summary>
+    public double MixingFactor => mixing;
 
     /// <summary>The vapour it makes at 70 °F and 1 atm.</summary>
     public Volume Vapour => Volume.FromCubicMeters(Evaporated().Value);

@@ -10,7 +10,7 @@ namespace Refinish.Air;
 /// </summary>
 /// <example><code>
 /// // the fan of Exhaust
-/// MakeUpOpening opening = new(fan.EffectiveFlow, Speed.FromFeetPerMinute(500)) { Given = Area.FromSquareMeters(0.03) };
+/// MakeUpOpening opening = new(fan.EffectiveFlow, Speed.FromFeetPerMinute(500), Area.FromSquareMeters(0.03));
 /// Area needed = opening.Needed;      // 0.0279 m²
 /// </code></example>
 public sealed record MakeUpOpening
@@ -25,10 +25,20 @@ public sealed record MakeUpOpening
     /// <param name="flow">The flow that the fan really moves, more than 0 and at most 10 m³/s.</param>
     /// <param name="speed">The speed that the air may have in it, 0.1 to 10 m/s; see <see cref="AirSpeedGuide.MakeUpOpening"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public MakeUpOpening(VolumeFlow flow, Speed speed)
+    public MakeUpOpening(VolumeFlow flow, Speed speed) : this(flow, speed, null)
+    {
+    }
+
+    /// <summary>An opening for a flow.</summary>
+    /// <param name="flow">The flow that the fan really moves, more than 0 and at most 10 m³/s.</param>
+    /// <param name="speed">The speed that the air may have in it, 0.1 to 10 m/s; see <see cref="AirSpeedGuide.MakeUpOpening"/>.</param>
+    /// <param name="given">Free area of the opening that there is, more than 0 and at most 10 m²; <see langword="null"/> for none.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public MakeUpOpening(VolumeFlow flow, Speed speed, Area? given)
     {
         this.flow = Guard.Within(flow, Bounds.Positive(Measure.Airflow, 10));
         this.speed = Guard.Within(speed, Bounds.Between(0.1, 10, Measure.AirSpeed));
+        this.given = given is Area area ? Guard.Within(area, Bounds.Positive(Measure.SmallArea, 10), nameof(given)) : null;
     }
 
     /// <summary>The flow.</summary>
@@ -37,13 +47,8 @@ public sealed record MakeUpOpening
     /// <summary>The speed that the air may have.</summary>
     public Speed Speed => Speed.FromMetersPerSecond(speed);
 
-    /// <summary>Free area of the opening that there is, more than 0 and at most 10 m²; <see langword="null"/> when not measured.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Area? Given
-    {
-        get => given is double area ? Area.FromSquareMeters(area) : null;
-        init => given = value is Area area ? Guard.Within(area, Bounds.Positive(Measure.SmallArea, 10), nameof(Given)) : null;
-    }
+    /// <summary>Free area of the opening that there is; <see langword="null"/> unless given.</summary>
+    public Area? Given => given is double area ? Area.FromSquareMeters(area) : null;
 
     /// <summary>The free area that the speed asks for.</summary>
     public Area Needed => Area.FromSquareMeters(Free().Value);
@@ -53,12 +58,7 @@ public sealed record MakeUpOpening
 
     /// <summary>The opening that there is against the one needed; it cannot be judged when it is not measured.</summary>
     public LimitComparison Comparison => new(
-        "free area of the make-up opening",
-        given,
-        Free().Value,
-        LimitSense.AtLeast,
-        Measure.SmallArea,
-        Continuity,
+        "free area of the make-up opening", given, Free().Value, LimitSense.AtLeast, Measure.SmallArea, Continuity,
         given < Free().Value ? "open more, across the room from the fan" : null);
 
     /// <summary>What to warn of.</summary>

@@ -20,17 +20,14 @@ namespace Refinish.Air;
 /// </remarks>
 /// <example><code>
 /// // readings invented for the example
-/// TracerDecay decay = new(
+/// TracerReading[] readings =
 /// [
 ///     new(TimeSpan.Zero, Ratio.FromPartsPerMillion(2400)),
 ///     new(TimeSpan.FromMinutes(5), Ratio.FromPartsPerMillion(1610)),
 ///     new(TimeSpan.FromMinutes(10), Ratio.FromPartsPerMillion(1160)),
 ///     new(TimeSpan.FromMinutes(15), Ratio.FromPartsPerMillion(880)),
-/// ])
-/// {
-///     Background = Ratio.FromPartsPerMillion(420),
-///     RoomVolume = Volume.FromCubicMeters(9),
-/// };
+/// ];
+/// TracerDecay decay = new(readings, Ratio.FromPartsPerMillion(420), Ratio.FromPercent(95), Volume.FromCubicMeters(9));
 /// double? changes = decay.AirChangesPerHour;        // 5.825
 /// double? atLeast = decay.LeastAirflow?.CubicMetersPerHour;      // 49.7
 /// </code></example>
@@ -45,49 +42,49 @@ public sealed record TracerDecay
 
     private readonly ValueList<TracerReading> readings;
     private readonly double background;
-    private readonly double confidence = 0.95;
+    private readonly double confidence;
     private readonly double? volume;
 
-    /// <summary>Fits the line through readings of the decay.</summary>
+    /// <summary>Fits the line through readings of the decay of a gas that fresh air does not hold, for air changes with 95 % confidence.</summary>
     /// <param name="readings">At least two, at two times or more, in any order; several at one time are allowed.</param>
     /// <exception cref="ArgumentException">There are fewer than two.</exception>
     /// <exception cref="ArgumentOutOfRangeException">All are of one time.</exception>
-    public TracerDecay(IReadOnlyList<TracerReading> readings)
+    public TracerDecay(IReadOnlyList<TracerReading> readings) : this(readings, Ratio.Zero, Ratio.FromPercent(95), null)
+    {
+    }
+
+    /// <summary>Fits the line through readings of the decay.</summary>
+    /// <param name="readings">At least two, at two times or more, in any order; several at one time are allowed.</param>
+    /// <param name="background">
+    /// What there is of the gas in the fresh air, from 0 to less than every reading. Outdoor air holds carbon dioxide: measure it.
+    /// </param>
+    /// <param name="confidence">Confidence of the interval, 50 to 99.9 %.</param>
+    /// <param name="roomVolume">Volume of the room's air, 2 to 500 m³, for the airflow; <see langword="null"/> for none.</param>
+    /// <exception cref="ArgumentException">There are fewer than two readings.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">All readings are of one time, or another argument is outside its range.</exception>
+    public TracerDecay(IReadOnlyList<TracerReading> readings, Ratio background, Ratio confidence, Volume? roomVolume)
     {
         this.readings = Guard.List(readings, 2);
         double span = this.readings.Max(reading => reading.Seconds) - this.readings.Min(reading => reading.Seconds);
         Guard.Rule(span >= 1, nameof(readings), span, Measure.Minutes, "readings that lie at least 1 s apart");
+        double least = this.readings.Min(reading => reading.Fraction);
+        this.background = Guard.Within(background, Bounds.Below(0, least, Measure.PartsPerMillion));
+        this.confidence = Guard.Within(confidence, Bounds.Between(0.5, 0.999 + 1e-12, Measure.Percent));
+        volume = roomVolume is Volume room
+            ? Guard.Within(room, Bounds.Between(2, 500, Measure.RoomVolume), nameof(roomVolume)) : null;
     }
 
     /// <summary>Concentrations with their times, in the order given.</summary>
     public IReadOnlyList<TracerReading> Readings => readings;
 
-    /// <summary>
-    /// What there is of the gas in the fresh air, from 0 to less than every reading; 0 unless given. Outdoor air holds carbon dioxide:
-    /// measure it.
-    /// </summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio Background
-    {
-        get => Ratio.FromDecimalFractions(background);
-        init => background = Guard.Within(value, Bounds.Below(0, readings.Min(reading => reading.Fraction), Measure.PartsPerMillion));
-    }
+    /// <summary>What there is of the gas in the fresh air.</summary>
+    public Ratio Background => Ratio.FromDecimalFractions(background);
 
-    /// <summary>Confidence of the interval, 50 to 99.9 %; 95 % unless given.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio Confidence
-    {
-        get => Ratio.FromDecimalFractions(confidence);
-        init => confidence = Guard.Within(value, Bounds.Between(0.5, 0.999 + 1e-12, Measure.Percent));
-    }
+    /// <summary>Confidence of the interval.</summary>
+    public Ratio Confidence => Ratio.FromDecimalFractions(confidence);
 
-    /// <summary>Volume of the room's air, 2 to 500 m³, for the airflow; <see langword="null"/> unless given.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Volume? RoomVolume
-    {
-        get => volume is double room ? Volume.FromCubicMeters(room) : null;
-        init => volume = value is Volume room ? Guard.Within(room, Bounds.Between(2, 500, Measure.RoomVolume), nameof(RoomVolume)) : null;
-    }
+    /// <summary>Volume of the room's air; <see langword="null"/> unless given.</summary>
+    public Volume? RoomVolume => volume is double room ? Volume.FromCubicMeters(room) : null;
 
     /// <summary>
     /// Air changes per hour; <see langword="null"/> when the concentration does not fall, and then something still gives the gas off.
@@ -155,27 +152,34 @@ public sealed record TracerDecay
                 + " 1/h with " + Measure.Percent.Format(confidence) + " confidence";
     }
 
-    private Num Time(int i, Trace? t) => t.Given("t", i, readings[i].Seconds, Measure.Minutes);
+    private Num Time(int i, Trace? t) => t.Given("t_", i + 1, readings[i].Seconds, Measure.Minutes);
 
     private Num Logarithm(int i, Trace? t)
     {
         Num logarithm = Num.Ln(
-            t.Given("C", i, readings[i].Fraction, Measure.PartsPerMillion) - t.Given("C_b", background, Measure.PartsPerMillion));
+            t.Given("C_", i + 1, readings[i].Fraction, Measure.PartsPerMillion) - t.Given("C_b", background, Measure.PartsPerMillion));
         return t is null ? logarithm
-            : t.Step("logarithm of reading " + Numbering.Number(i), "y_" + Numbering.Number(i), Measure.Number, Decay, logarithm);
+            : t.Step("logarithm of reading " + Figures.Fixed(i + 1, 0), "y_" + Figures.Fixed(i + 1, 0), Measure.Number, Decay, logarithm);
     }
 
-    private Num MeanLogarithm(Trace? t) =>
-        t.Step("mean logarithm", "y_m", Measure.Number, LeastSquares, Over(i => Logarithm(i, t)) / readings.Count);
+    private Num MeanLogarithm(Trace? t) => t.Step("mean logarithm", "y_m", Measure.Number, LeastSquares,
+        Num.Sum(readings, (Decay: this, t), static (_, i, of) => of.Decay.Logarithm(i, of.t)) / readings.Count);
 
-    private Num MeanTime(Trace? t) => t.Step("mean time", "t_m", Measure.Minutes, LeastSquares, Over(i => Time(i, t)) / readings.Count);
+    private Num MeanTime(Trace? t) => t.Step("mean time", "t_m", Measure.Minutes, LeastSquares,
+        Num.Sum(readings, (Decay: this, t), static (_, i, of) => of.Decay.Time(i, of.t)) / readings.Count);
 
     private Num Slope(Trace? t = null)
     {
-        Num[] logarithms = [.. Enumerable.Range(0, readings.Count).Select(i => Logarithm(i, t))];
+        // The logarithms are shown first.
+        for (int i = 0; t is not null && i < readings.Count; i++)
+        {
+            Logarithm(i, t);
+        }
+
         Num time = MeanTime(t);
         Num logarithm = MeanLogarithm(t);
-        return t.Step("slope", "b", Measure.Rate, LeastSquares, Over(i => (Time(i, t) - time) * (logarithms[i] - logarithm)) / Squares(t));
+        return t.Step("slope", "b", Measure.Rate, LeastSquares, Num.Sum(readings, (Decay: this, time, logarithm, t), static (_, i, of) =>
+            (of.Decay.Time(i, of.t) - of.time) * (of.Decay.Logarithm(i, of.t) - of.logarithm)) / Squares(t));
     }
 
     private Num Rate(Trace? t = null) => t.Step("air changes", "λ", Measure.AirChanges, Decay, -Slope(t));
@@ -183,7 +187,7 @@ public sealed record TracerDecay
     private Num Squares(Trace? t)
     {
         Num time = MeanTime(t);
-        return Over(i => Num.Square(Time(i, t) - time));
+        return Num.Sum(readings, (Decay: this, time, t), static (_, i, of) => Num.Square(of.Decay.Time(i, of.t) - of.time));
     }
 
     private Num Residual(Trace? t)
@@ -192,7 +196,8 @@ public sealed record TracerDecay
         Num logarithm = MeanLogarithm(t);
         Num slope = Slope(t);
         return t.Step("residual standard deviation", "s", Measure.Number, LeastSquares, Num.Sqrt(
-            Over(i => Num.Square(Logarithm(i, t) - logarithm - (slope * (Time(i, t) - time)))) / (readings.Count - 2)));
+            Num.Sum(readings, (Decay: this, time, logarithm, slope, t), static (_, i, of) => Num.Square(
+                of.Decay.Logarithm(i, of.t) - of.logarithm - (of.slope * (of.Decay.Time(i, of.t) - of.time)))) / (readings.Count - 2)));
     }
 
     private Num Deviation(Trace? t = null) =>
@@ -203,8 +208,6 @@ public sealed record TracerDecay
     private Num Most(Trace? t = null) => t.Step("air changes, at most", "λ_2", Measure.AirChanges, Decay, Rate(t) + HalfWidth(t));
 
     private Num HalfWidth(Trace? t) => t.Given("t_n", StudentT.Quantile(confidence, readings.Count - 2), Measure.Number) * Deviation(t);
-
-    private Num Over(Func<int, Num> term) => Num.Sum(Enumerable.Range(0, readings.Count).Select(term));
 
     private Num Fresh(Num rate, Trace? t = null) => rate * t.Given("V", volume!.Value, Measure.RoomVolume);
 

@@ -69,9 +69,16 @@ internal sealed class AirIndex(AirStudy study, double?[] limits, double window, 
         Num molarVolume = isFlammability
             ? AirKernel.FlammableMolarVolume(study.Room, t)
             : t.Given("V_m", AirKernel.MolarVolume, Measure.MolarVolume);
-        return [.. study.Load.Terms.Select((term, i) => t is null ? Brought(i, molarVolume, t) : t.Step(
-            "air that " + term.Name + " can bring to the limits", "a_" + Numbering.Number(i), Measure.RoomVolume,
-            isFlammability ? AirStudy.LeChatelier : AirStudy.Additive, Brought(i, molarVolume, t)))];
+        Num[] brought = new Num[study.Load.Terms.Length];
+        for (int i = 0; i < brought.Length; i++)
+        {
+            Num air = Brought(i, molarVolume, t);
+            brought[i] = t is null ? air : t.Step(
+                "air that " + study.Load.Terms[i].Name + " can bring to the limits", "a_" + Figures.Fixed(i + 1, 0), Measure.RoomVolume,
+                isFlammability ? AirStudy.LeChatelier : AirStudy.Additive, air);
+        }
+
+        return brought;
     }
 
     // Σ m · V_m / (M · L); substances without a limit are left out.
@@ -85,10 +92,10 @@ internal sealed class AirIndex(AirStudy study, double?[] limits, double window, 
             if (mass > 0 && limits[j] is double limit && !double.IsInfinity(limit))
             {
                 Num most = isFlammability
-                    ? t.Given("LFL", solvent.Name, limit, Measure.Percent)
-                    : t.Given("L", solvent.Name, limit, Measure.PartsPerMillion);
-                sum += t.Given("m", solvent.Name, mass, Measure.Mass) * molarVolume
-                    / (t.Given("M", solvent.Name, solvent.MolarMass.KilogramsPerMole, Measure.MolarMass) * most);
+                    ? t.Given("LFL_", solvent.Name, limit, Measure.Percent)
+                    : t.Given("L_", solvent.Name, limit, Measure.PartsPerMillion);
+                sum += t.Given("m_", solvent.Name, mass, Measure.Mass) * molarVolume
+                    / (t.Given("M_", solvent.Name, solvent.MolarMass.KilogramsPerMole, Measure.MolarMass) * most);
             }
         }
 

@@ -82,7 +82,7 @@ internal sealed class AirLoad
         term.Emission.Solvents.FirstOrDefault(one => string.Equals(one.Solvent.CasNumber, solvent.CasNumber, StringComparison.Ordinal))
             is SolventShare share
             ? t.Step(
-                solvent.Name + " from " + term.Name, "m_" + Numbering.Number(i) + mark, Measure.Mass, Shares,
+                solvent.Name + " from " + term.Name, "m_" + Figures.Fixed(i + 1, 0) + mark, Measure.Mass, Shares,
                 term.Mass(i, share, Emission.ShareSum(term.Emission.Solvents, t), t))
             : 0)];
 

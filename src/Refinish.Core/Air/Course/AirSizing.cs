@@ -39,7 +39,7 @@ internal static class AirSizing
         weights.Sum((load.Timeline, time, t), static (of, i) =>
         {
             double since = of.time - of.Timeline.Start(i);
-            return since < 0 ? 0 : of.Timeline.Term(i, 0, of.t).Release(of.t.Given("x", i, since, Measure.Minutes));
+            return since < 0 ? 0 : of.Timeline.Term(i, 0, of.t).Release(of.t.Given("x_", i + 1, since, Measure.Minutes));
         });
 
     // At the upper end the value is at most the target: peak ≤ greatest release / λ, dose ≤ total / λ.

@@ -141,8 +141,7 @@ public sealed class NearFieldStudy
 
         double[] masses = Study.Load.Masses(Study.Known(solvent));
         return Study.Load.Balance(
-            masses,
-            seconds,
+            masses, seconds,
             ((NearField.Volume.CubicMeters * Zones.Near.At(masses, seconds)) + (Zones.FarVolume() * Zones.Far.At(masses, seconds))).Value,
             (Study.FreshAirFlow.CubicMetersPerSecond * Zones.Far.Dose(masses, 0, seconds)).Value);
     }

@@ -63,9 +63,10 @@ internal sealed class PersonAir
     /// <summary>Σ average over limit; substances without a limit are left out.</summary>
     public Num Index(double?[] limits, Trace? t = null) => t.Step(
         "mixture index, lowest limits of the set", "Em", Measure.Number, AirStudy.Additive,
-        Num.Sum(Enumerable.Range(0, Solvents.Length).Where(j => limits[j] is double limit && !double.IsInfinity(limit)).Select(j =>
-            t.Given("c", Solvents[j].Name, Fraction(j), Measure.PartsPerMillion)
-                / t.Given("L", Solvents[j].Name, limits[j]!.Value, Measure.PartsPerMillion))));
+        Num.Sum(Solvents, (Air: this, limits, t), static (solvent, j, of) => of.limits[j] is double limit && !double.IsInfinity(limit)
+            ? of.t.Given("c_", solvent.Name, of.Air.Fraction(j), Measure.PartsPerMillion)
+                / of.t.Given("L_", solvent.Name, limit, Measure.PartsPerMillion)
+            : 0));
 
     /// <summary>The rooms and, for each substance, what the stays add to the average.</summary>
     public IEnumerable<Workings> Parts()
@@ -73,7 +74,7 @@ internal sealed class PersonAir
         Dictionary<AirStudy, TermAnswers> answers = [];
         foreach (AirStudy room in rooms)
         {
-            string mark = rooms.Length == 1 ? string.Empty : "_room" + Numbering.Number(answers.Count);
+            string mark = rooms.Length == 1 ? string.Empty : "_room" + Figures.Fixed(answers.Count + 1, 0);
             answers[room] = new TermAnswers(room.Load.Timeline, room.Changes, "λ" + mark, mark);
             yield return room.AirChangesWorkings();
             foreach (Workings part in answers[room].Parts())
@@ -108,7 +109,7 @@ internal sealed class PersonAir
             if (added.Value > 0)
             {
                 sum += t is null ? added : t.Step(
-                    "added by stay " + Numbering.Number(i) + ", " + stays[i], "C_" + Numbering.Number(i), Measure.MassConcentration,
+                    "added by stay " + Figures.Fixed(i + 1, 0) + ", " + stays[i], "C_" + Figures.Fixed(i + 1, 0), Measure.MassConcentration,
                     TermAnswers.Box, Added(stays[i], solvent, answers![stays[i].Study], t));
             }
         }

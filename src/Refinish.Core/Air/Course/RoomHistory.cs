@@ -30,7 +30,7 @@ internal static class RoomHistory
             double length = grid.Lengths[j];
 
             // The slope s obeys (s e^(λy))′ = e^(λy) E′, so between two zeros of the derivative of the release E it changes sign once at most.
-            double[]? cuts = SlopeCuts(path, j, length, out int count);
+            double[]? cuts = Cuts(path, j, length, false, out int count);
             Slope slope = new(path, j);
             double lower = 0;
             double low = path.ReleaseAtStart(j) - (grid.Changes * path.AirAt(j));
@@ -82,7 +82,7 @@ internal static class RoomHistory
             double length = grid.Lengths[j];
 
             // A window grows by the air of now less that of one window ago, whose release is their difference: as above, one order lower.
-            double[]? cuts = ReleaseCuts(path, j, length, out int count);
+            double[]? cuts = Cuts(path, j, length, true, out int count);
             Growth at = new(path, j);
             double lower = 0;
             double low = path.AirAt(j);
@@ -132,7 +132,7 @@ internal static class RoomHistory
     /// <summary>The largest value from a time after the end of the last term onwards.</summary>
     public static double GreatestFrom(RoomPath path, double wait) => path.Air(path.Last, Math.Max(wait, Crest(path)));
 
-    private static void Keep(double value, double time, ref double best, ref double at)
+    public static void Keep(double value, double time, ref double best, ref double at)
     {
         if (value > best)
         {
@@ -159,35 +159,21 @@ internal static class RoomHistory
         return slope.At(0) > 0 ? Roots.Enclose(slope, 0, FirstNegative(slope, 60), Roots.OfMaximum).Upper : 0;
     }
 
-    private static double[]? SlopeCuts(RoomPath path, int knot, double length, out int count)
+    // Where what falls out of the films changes sign, none where all of it is of one sign: the release then only rises or only falls.
+    private static double[]? Cuts(RoomPath path, int knot, double length, bool ofRelease, out int count)
     {
         count = 0;
-        int signs = 0;
+        int signs = ofRelease ? Sign(path.Steady(knot)) : 0;
         for (int g = 0; g < path.Films; g++)
         {
-            double part = path.Decaying(knot, g);
-            signs |= part > 0 ? 1 : part < 0 ? 2 : 0;
+            signs |= Sign(path.Decaying(knot, g));
         }
 
-        // All of one sign: the release only rises or only falls.
-        return signs == 3 ? Cuts(path, knot, length, false, out count) : null;
-    }
-
-    private static double[]? ReleaseCuts(RoomPath path, int knot, double length, out int count)
-    {
-        count = 0;
-        int signs = path.Steady(knot) > 0 ? 1 : path.Steady(knot) < 0 ? 2 : 0;
-        for (int g = 0; g < path.Films; g++)
+        if (signs != 3)
         {
-            double part = path.Decaying(knot, g);
-            signs |= part > 0 ? 1 : part < 0 ? 2 : 0;
+            return null;
         }
 
-        return signs == 3 ? Cuts(path, knot, length, true, out count) : null;
-    }
-
-    private static double[] Cuts(RoomPath path, int knot, double length, bool ofRelease, out int count)
-    {
         double[] coefficients = new double[path.Films + 1];
         double[] exponents = new double[path.Films + 1];
         double[] found = new double[path.Films + 1];
@@ -210,6 +196,8 @@ internal static class RoomHistory
 
         count = ExponentialSum.Zeros(coefficients, exponents, terms, length, found);
         return found;
+
+        static int Sign(double part) => part > 0 ? 1 : part < 0 ? 2 : 0;
     }
 
     private readonly struct Slope(RoomPath path, int knot) : IFunction

@@ -72,9 +72,9 @@ internal sealed class RoomTimeline
     /// <summary>The closed form of a term at given air changes.</summary>
     public RoomTerm Term(int term, Num changes, Trace? t = null) => new(
         changes,
-        t.Given("f", term, terms[term].Flash, Measure.Percent),
-        t.Given("T", term, terms[term].Duration, Measure.Minutes),
-        t.Given("τ", term, terms[term].TimeConstant, Measure.Minutes));
+        t.Given("f_", term + 1, terms[term].Flash, Measure.Percent),
+        t.Given("T_", term + 1, terms[term].Duration, Measure.Minutes),
+        t.Given("τ_", term + 1, terms[term].TimeConstant, Measure.Minutes));
 
     private static double[] Distinct(double[] values)
     {

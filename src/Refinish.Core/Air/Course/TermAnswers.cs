@@ -70,9 +70,9 @@ internal sealed class TermAnswers
 
         double y = x - line.Spray(i);
         RoomTerm term = Term(i, t);
-        Num part = y <= 0 ? term.Spraying(t.Given("x", i, x, Measure.Minutes))
+        Num part = y <= 0 ? term.Spraying(t.Given("x_", i + 1, x, Measure.Minutes))
             : term.Drying(t is null ? atEnd[i] : shown ? t.Given("u_T" + Mark(i), atEnd[i], Measure.Percent) : term.AtEnd,
-                t.Given("y", i, y, Measure.Minutes));
+                t.Given("y_", i + 1, y, Measure.Minutes));
         return t is null ? part : t.Step("part of " + line.Name(i) + " in the air", "u_" + Mark(i), Measure.Percent, Box, part);
     }
 
@@ -94,12 +94,12 @@ internal sealed class TermAnswers
 
         double y = x - line.Spray(i);
         RoomTerm term = Term(i, t);
-        Num part = y <= 0 ? term.SprayingTime(t.Given("x", i, x, Measure.Minutes))
+        Num part = y <= 0 ? term.SprayingTime(t.Given("x_", i + 1, x, Measure.Minutes))
             : (t is null ? untilEnd[i] : t.Given("U_T" + Mark(i), untilEnd[i], Measure.Minutes))
                 + term.DryingTime(t is null ? atEnd[i] : t.Given("u_T" + Mark(i), atEnd[i], Measure.Percent),
-                    t.Given("y", i, y, Measure.Minutes));
+                    t.Given("y_", i + 1, y, Measure.Minutes));
         return t is null ? part
-            : t.Step("time integral of that part up to t_" + end, "U_" + Numbering.Number(i) + end + mark, Measure.Minutes, Box, part);
+            : t.Step("time integral of that part up to t_" + end, "U_" + Figures.Fixed(i + 1, 0) + end + mark, Measure.Minutes, Box, part);
     }
 
     /// <summary>What sets the symbols of this room apart from those of others; may be empty.</summary>
@@ -107,5 +107,5 @@ internal sealed class TermAnswers
 
     private RoomTerm Term(int i, Trace? t = null) => line.Term(i, t.Given(symbol, changes, Measure.AirChanges), t);
 
-    private string Mark(int i) => Numbering.Number(i) + mark;
+    private string Mark(int i) => Figures.Fixed(i + 1, 0) + mark;
 }

@@ -40,22 +40,13 @@ internal sealed class ZoneHistory
             Refine(new First(this, j), length, next, level);
             foreach (double y in level)
             {
-                Keep(Value(j, y), grid.Times[j] + y, ref best, ref at);
+                RoomHistory.Keep(Value(j, y), grid.Times[j] + y, ref best, ref at);
             }
 
-            Keep(Value(j, length), grid.Times[j] + length, ref best, ref at);
+            RoomHistory.Keep(Value(j, length), grid.Times[j] + length, ref best, ref at);
         }
 
         return best;
-    }
-
-    private static void Keep(double value, double time, ref double best, ref double at)
-    {
-        if (value > best)
-        {
-            best = value;
-            at = time;
-        }
     }
 
     // The zeros of a function that changes sign once at most between the cuts, and the cuts, in rising order.

@@ -1,4 +1,5 @@
 using System;
+using Refinish.Coatings;
 using UnitsNet;
 
 namespace Refinish.Air;
@@ -47,19 +48,7 @@ public sealed record ExposureLimit
     /// when the kind says it all. The comparison stays with the peak, which is the stricter reading.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 s to 8 h.</exception>
-    public TimeSpan? Period
-    {
-        get;
-        init
-        {
-            if (value is TimeSpan period)
-            {
-                Guard.Within(period, Bounds.Between(1, 8 * 3600, Measure.Minutes), nameof(Period));
-            }
-
-            field = value;
-        }
-    }
+    public TimeSpan? Period { get; init => field = Guard.Time(value, Bounds.Between(1, 8 * 3600, Measure.Minutes)); }
 
     /// <summary>The limit by volume, 1e-9 ppm to 100 %; <see langword="null"/> for dusts.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -123,12 +112,11 @@ public sealed record ExposureLimit
     }
 
     internal static ExposureLimit Listed(
-        string cas, string name, string authority, string jurisdiction, ExposureLimitKind kind, double? ppm, double? milligrams,
-            string asOf,
+        Registered of, string authority, string jurisdiction, ExposureLimitKind kind, double? ppm, double? milligrams, string asOf,
         Standing standing, Source source) => new()
     {
-        CasNumber = cas,
-        Substance = name,
+        CasNumber = of.CasNumber,
+        Substance = of.Name,
         Authority = authority,
         Jurisdiction = jurisdiction,
         Kind = kind,

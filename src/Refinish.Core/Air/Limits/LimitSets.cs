@@ -19,12 +19,8 @@ public static class LimitSets
     /// <summary>
     /// OSHA: permissible exposure limits, a quarter of the lower flammable limit, permissible and action level of noise. No slip, no VOC.
     /// </summary>
-    public static LimitSet Osha { get; } = new()
+    public static LimitSet Osha { get; } = Of("osha", "OSHA", States) with
     {
-        Id = "osha",
-        Name = "OSHA",
-        Jurisdiction = States,
-        AsOf = Gathered,
         Exposure = By("OSHA PEL"),
         Flammable = new FlammableShare
         {
@@ -39,12 +35,8 @@ public static class LimitSets
     };
 
     /// <summary>NIOSH: recommended exposure limits, immediately dangerous concentrations, recommended level of noise.</summary>
-    public static LimitSet Niosh { get; } = new()
+    public static LimitSet Niosh { get; } = Of("niosh", "NIOSH", States) with
     {
-        Id = "niosh",
-        Name = "NIOSH",
-        Jurisdiction = States,
-        AsOf = Gathered,
         Exposure = By("NIOSH REL", "NIOSH IDLH"),
         Noise = [NoiseLimits.NioshRecommended],
     };
@@ -53,12 +45,8 @@ public static class LimitSets
     /// The federal authorities of the United States together (OSHA, NIOSH, EPA), the International Mechanical Code and ANSI A326.3 for wet
     /// floors. States and air districts have their own beside them; VOC is theirs.
     /// </summary>
-    public static LimitSet UnitedStates { get; } = new()
+    public static LimitSet UnitedStates { get; } = Of("us", States, States) with
     {
-        Id = "us",
-        Name = States,
-        Jurisdiction = States,
-        AsOf = Gathered,
         Exposure = PublishedLimits.UnitedStates,
         Flammable = FlammableShare.Quarter,
         FlammableDesign = FlammableShare.Tenth,
@@ -70,12 +58,8 @@ public static class LimitSets
     /// The European Union's limits (indicative, and binding ones where they are), its noise values and its limit for two-pack coatings.
     /// Member states set their own, which may be lower, and slip classes are theirs. Only some were seen: look at each standing.
     /// </summary>
-    public static LimitSet EuropeanUnion { get; } = new()
+    public static LimitSet EuropeanUnion { get; } = Of("eu", "European Union", "European Union") with
     {
-        Id = "eu",
-        Name = "European Union",
-        Jurisdiction = "European Union",
-        AsOf = Gathered,
         Exposure = In("European Union"),
         Voc = [VocLimits.EuropeanTwoPack],
         Noise = [NoiseLimits.EuropeanLowerAction, NoiseLimits.EuropeanUpperAction, NoiseLimits.EuropeanLimit],
@@ -85,12 +69,8 @@ public static class LimitSets
     /// What is known of the United Kingdom: workplace exposure limits of EH40/2005 from memory, pendulum value 36, and noise as in the
     /// European directive, which its regulations of 2005 took over (from memory).
     /// </summary>
-    public static LimitSet UnitedKingdom { get; } = new()
+    public static LimitSet UnitedKingdom { get; } = Of("uk", "United Kingdom", "United Kingdom") with
     {
-        Id = "uk",
-        Name = "United Kingdom",
-        Jurisdiction = "United Kingdom",
-        AsOf = Gathered,
         Exposure = In("United Kingdom"),
         Slip = [SlipClasses.PendulumLow],
         Noise = [.. EuropeanUnion.Noise.Select(British)],
@@ -100,18 +80,17 @@ public static class LimitSets
     /// What a study or a shop compares with unless it chooses: <see cref="UnitedStates"/>, and where it has no limit for a substance one
     /// from elsewhere, by name: of the European Union, of Germany, of Oregon.
     /// </summary>
-    public static LimitSet Default { get; } = UnitedStates.FilledFrom(new LimitSet
+    public static LimitSet Default { get; } = UnitedStates.FilledFrom(Of("elsewhere", "elsewhere", "European Union, Germany, Oregon") with
     {
-        Id = "elsewhere",
-        Name = "elsewhere",
-        Jurisdiction = "European Union, Germany, Oregon",
-        AsOf = Gathered,
         Exposure = [.. In("European Union"), .. In("Germany"), .. In("Oregon, United States")],
     });
 
     /// <summary>All of them, each once.</summary>
     public static IReadOnlyList<LimitSet> All { get; } =
         new ValueList<LimitSet>([Osha, Niosh, UnitedStates, EuropeanUnion, UnitedKingdom, Default]);
+
+    private static LimitSet Of(string id, string name, string where) =>
+        new() { Id = id, Name = name, Jurisdiction = where, AsOf = Gathered };
 
     private static ValueList<ExposureLimit> By(params string[] authorities) =>
         new(PublishedLimits.All.Where(limit => Array.IndexOf(authorities, limit.Authority) >= 0));

@@ -1,7 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using UnitsNet;
+using Refinish.Coatings;
 
 namespace Refinish.Air;
 
@@ -28,62 +28,41 @@ public static class PublishedLimits
     [
         .. EuropeanLimits.Union,
         .. EuropeanLimits.UnitedKingdom,
-        Osha("67-64-1", "acetone", ExposureLimitKind.Twa8h, 1000, 2400, Standing.Seen, TableZ1),
-        Niosh("67-64-1", "acetone", ExposureLimitKind.Twa8h, 250, 590, Standing.Seen, Sampling),
-        NioshIdlh("67-64-1", "acetone", ExposureLimitKind.Idlh, 2500, null, Standing.Seen, Sampling),
-        Osha("78-93-3", "2-butanone", ExposureLimitKind.Twa8h, 200, 590, Standing.Seen, TableZ1),
-        Niosh("78-93-3", "2-butanone", ExposureLimitKind.Twa8h, 200, 590, Standing.Seen, Idlh("78-93-3")),
-        Niosh("78-93-3", "2-butanone", ExposureLimitKind.Stel15min, 300, 885, Standing.Seen, Idlh("78-93-3")),
-        NioshIdlh("78-93-3", "2-butanone", ExposureLimitKind.Idlh, 3000, null, Standing.Seen, Idlh("78-93-3")),
-        Osha("141-78-6", "ethyl acetate", ExposureLimitKind.Twa8h, 400, 1400, Standing.Seen, TableZ1),
-        Niosh("141-78-6", "ethyl acetate", ExposureLimitKind.Twa8h, 400, 1400, Standing.Seen, Idlh("141-78-6")),
-        NioshIdlh("141-78-6", "ethyl acetate", ExposureLimitKind.Idlh, 2000, null, Standing.Seen, Idlh("141-78-6")),
-        Osha("123-86-4", "n-butyl acetate", ExposureLimitKind.Twa8h, 150, 710, Standing.Seen, TableZ1),
-        Niosh("123-86-4", "n-butyl acetate", ExposureLimitKind.Twa8h, 150, 710, Standing.Seen, Idlh("123-86-4")),
-        Niosh("123-86-4", "n-butyl acetate", ExposureLimitKind.Stel15min, 200, 950, Standing.Seen, Idlh("123-86-4")),
-        NioshIdlh("123-86-4", "n-butyl acetate", ExposureLimitKind.Idlh, 1700, null, Standing.Seen, Idlh("123-86-4")),
-        Osha("1330-20-7", "xylene, mixed isomers", ExposureLimitKind.Twa8h, 100, 435, Standing.Seen, TableZ1),
-        Niosh("1330-20-7", "xylene, mixed isomers", ExposureLimitKind.Twa8h, 100, 435, Standing.Seen, Idlh("95-47-6 and isomers")),
-        Niosh("1330-20-7", "xylene, mixed isomers", ExposureLimitKind.Stel15min, 150, 655, Standing.Seen, Idlh("95-47-6 and isomers")),
-        NioshIdlh("1330-20-7", "xylene, mixed isomers", ExposureLimitKind.Idlh, 900, null, Standing.Seen, Idlh("95-47-6 and isomers")),
-        Osha("100-41-4", "ethylbenzene", ExposureLimitKind.Twa8h, 100, 435, Standing.Seen, TableZ1),
-        Niosh("100-41-4", "ethylbenzene", ExposureLimitKind.Twa8h, 100, 435, Standing.Seen, Idlh("100-41-4")),
-        Niosh("100-41-4", "ethylbenzene", ExposureLimitKind.Stel15min, 125, 545, Standing.Seen, Idlh("100-41-4")),
-        NioshIdlh("100-41-4", "ethylbenzene", ExposureLimitKind.Idlh, 800, null, Standing.Seen, Idlh("100-41-4")),
-        Osha("110-43-0", "methyl n-amyl ketone", ExposureLimitKind.Twa8h, 100, 465, Standing.Seen, TableZ1),
-        Niosh("110-43-0", "methyl n-amyl ketone", ExposureLimitKind.Twa8h, 100, 465, Standing.Seen, Idlh("110-43-0")),
-        NioshIdlh("110-43-0", "methyl n-amyl ketone", ExposureLimitKind.Idlh, 800, null, Standing.Seen, Idlh("110-43-0")),
-        Osha("67-63-0", "isopropanol", ExposureLimitKind.Twa8h, 400, 980, Standing.Seen, TableZ1),
-        Niosh("67-63-0", "isopropanol", ExposureLimitKind.Twa8h, 400, 980, Standing.Seen, Idlh("67-63-0")),
-        Niosh("67-63-0", "isopropanol", ExposureLimitKind.Stel15min, 500, 1225, Standing.Seen, Idlh("67-63-0")),
-        NioshIdlh("67-63-0", "isopropanol", ExposureLimitKind.Idlh, 2000, null, Standing.Seen, Idlh("67-63-0")),
-        Osha("108-88-3", "toluene", ExposureLimitKind.Twa8h, 200, 750, Standing.Seen, TableZ2),
-        Osha("108-88-3", "toluene", ExposureLimitKind.Ceiling, 300, null, Standing.Seen, TableZ2),
-        Osha("108-88-3", "toluene", ExposureLimitKind.BriefPeak, 500, null, Standing.Seen, TableZ2) with { Period = TimeSpan.FromMinutes(10) },
-        Niosh("108-88-3", "toluene", ExposureLimitKind.Twa8h, 100, 375, Standing.Seen, Idlh("108-88-3")),
-        Niosh("108-88-3", "toluene", ExposureLimitKind.Stel15min, 150, 560, Standing.Seen, Idlh("108-88-3")),
-        NioshIdlh("108-88-3", "toluene", ExposureLimitKind.Idlh, 500, null, Standing.Seen, Idlh("108-88-3")),
-        Niosh("95-63-6", "1,2,4-trimethylbenzene", ExposureLimitKind.Twa8h, 25, 125, Standing.SecondHand, Source.Published("NIOSH Pocket Guide to Chemical Hazards", "1,2,4-trimethylbenzene, as quoted on a chemical data page")),
-        German("100-51-6", "benzyl alcohol", 5, null, Source.Published("MAK Commission, re-evaluation of benzyl alcohol, 8 October 2015", "abstract: MAK value of 5 ml/m³; also absorbed through the skin")),
-        German("5989-27-5", "d-limonene", 5, 28, Source.Published("TRGS 900", "d-limonene, quoted in a lexicon of building materials; excursion factor 4")),
-        Niosh("822-06-0", "hexamethylene diisocyanate", ExposureLimitKind.Twa8h, 0.005, 0.035, Standing.Seen, Guide),
-        Niosh("822-06-0", "hexamethylene diisocyanate", ExposureLimitKind.Ceiling, 0.020, 0.140, Standing.Seen, Guide) with { Period = TimeSpan.FromMinutes(10) },
+        .. States(Solvents.Acetone, osha: (1000, 2400), niosh: (250, 590), brief: null, danger: 2500, Sampling),
+        .. States(Solvents.Butanone, osha: (200, 590), niosh: (200, 590), brief: (300, 885), danger: 3000, Idlh("78-93-3")),
+        .. States(Solvents.EthylAcetate, osha: (400, 1400), niosh: (400, 1400), brief: null, danger: 2000, Idlh("141-78-6")),
+        .. States(Solvents.ButylAcetate, osha: (150, 710), niosh: (150, 710), brief: (200, 950), danger: 1700, Idlh("123-86-4")),
+        .. States(Solvents.Xylene, osha: (100, 435), niosh: (100, 435), brief: (150, 655), danger: 900, Idlh("95-47-6 and isomers")),
+        .. States(Solvents.Ethylbenzene, osha: (100, 435), niosh: (100, 435), brief: (125, 545), danger: 800, Idlh("100-41-4")),
+        .. States(Solvents.MethylAmylKetone, osha: (100, 465), niosh: (100, 465), brief: null, danger: 800, Idlh("110-43-0")),
+        .. States(Solvents.Isopropanol, osha: (400, 980), niosh: (400, 980), brief: (500, 1225), danger: 2000, Idlh("67-63-0")),
+        Osha(Solvents.Toluene, ExposureLimitKind.Twa8h, 200, 750, Standing.Seen, TableZ2),
+        Osha(Solvents.Toluene, ExposureLimitKind.Ceiling, 300, null, Standing.Seen, TableZ2),
+        Osha(Solvents.Toluene, ExposureLimitKind.BriefPeak, 500, null, Standing.Seen, TableZ2) with { Period = TimeSpan.FromMinutes(10) },
+        Niosh(Solvents.Toluene, ExposureLimitKind.Twa8h, 100, 375, Standing.Seen, Idlh("108-88-3")),
+        Niosh(Solvents.Toluene, ExposureLimitKind.Stel15min, 150, 560, Standing.Seen, Idlh("108-88-3")),
+        NioshIdlh(Solvents.Toluene, 500, null, Standing.Seen, Idlh("108-88-3")),
+        Niosh(Solvents.Trimethylbenzene, ExposureLimitKind.Twa8h, 25, 125, Standing.SecondHand, Source.Published("NIOSH Pocket Guide to Chemical Hazards", "1,2,4-trimethylbenzene, as quoted on a chemical data page")),
+        German(Solvents.BenzylAlcohol, 5, null, Source.Published("MAK Commission, re-evaluation of benzyl alcohol, 8 October 2015", "abstract: MAK value of 5 ml/m³; also absorbed through the skin")),
+        German(Solvents.Limonene, 5, 28, Source.Published("TRGS 900", "d-limonene, quoted in a lexicon of building materials; excursion factor 4")),
+        Niosh(new("822-06-0", "hexamethylene diisocyanate"), ExposureLimitKind.Twa8h, 0.005, 0.035, Standing.Seen, Guide),
+        Niosh(new("822-06-0", "hexamethylene diisocyanate"), ExposureLimitKind.Ceiling, 0.020, 0.140, Standing.Seen, Guide) with { Period = TimeSpan.FromMinutes(10) },
         Oregon(ExposureLimitKind.Twa8h, 0.5),
         Oregon(ExposureLimitKind.Ceiling, 1),
-        Osha("7664-39-3", "hydrogen fluoride, as F", ExposureLimitKind.Twa8h, 3, null, Standing.Seen, TableZ2),
-        Niosh("7664-39-3", "hydrogen fluoride, as F", ExposureLimitKind.Twa8h, 3, 2.5, Standing.Seen, HydrogenFluoride),
-        Niosh("7664-39-3", "hydrogen fluoride, as F", ExposureLimitKind.Ceiling, 6, 5, Standing.Seen, HydrogenFluoride) with { Period = TimeSpan.FromMinutes(15) },
-        NioshIdlh("7664-39-3", "hydrogen fluoride, as F", ExposureLimitKind.Idlh, 30, null, Standing.Seen, HydrogenFluoride),
-        Osha("75-09-2", "methylene chloride", ExposureLimitKind.Twa8h, 25, null, Standing.SecondHand, Source.Published("29 CFR 1910.1052", "(c)(1); seen in Oregon OSHA A-221")),
-        Osha("75-09-2", "methylene chloride", ExposureLimitKind.Stel15min, 125, null, Standing.SecondHand, Source.Published("29 CFR 1910.1052", "(c)(2); seen in Oregon OSHA A-221")),
+        Osha(new("7664-39-3", "hydrogen fluoride, as F"), ExposureLimitKind.Twa8h, 3, null, Standing.Seen, TableZ2),
+        Niosh(new("7664-39-3", "hydrogen fluoride, as F"), ExposureLimitKind.Twa8h, 3, 2.5, Standing.Seen, HydrogenFluoride),
+        Niosh(new("7664-39-3", "hydrogen fluoride, as F"), ExposureLimitKind.Ceiling, 6, 5, Standing.Seen, HydrogenFluoride) with { Period = TimeSpan.FromMinutes(15) },
+        NioshIdlh(new("7664-39-3", "hydrogen fluoride, as F"), 30, null, Standing.Seen, HydrogenFluoride),
+        Osha(Solvents.MethyleneChloride, ExposureLimitKind.Twa8h, 25, null, Standing.SecondHand, Source.Published("29 CFR 1910.1052", "(c)(1); seen in Oregon OSHA A-221")),
+        Osha(Solvents.MethyleneChloride, ExposureLimitKind.Stel15min, 125, null, Standing.SecondHand, Source.Published("29 CFR 1910.1052", "(c)(2); seen in Oregon OSHA A-221")),
         Epa(ExposureLimitKind.Twa8h, 2),
         Epa(ExposureLimitKind.Stel15min, 16),
-        NioshIdlh("75-09-2", "methylene chloride", ExposureLimitKind.Idlh, 2300, null, Standing.FromMemory, Source.FromMemory("NIOSH IDLH, methylene chloride")),
-        Osha("7439-92-1", "lead", ExposureLimitKind.Twa8h, null, 0.05, Standing.Seen, Source.Published("29 CFR 1926.62", "(c)(1); for shifts over 8 h 400 µg/m³ divided by the hours, (c)(2)")),
-        Niosh("7439-92-1", "lead", ExposureLimitKind.Twa8h, null, 0.05, Standing.FromMemory, Source.FromMemory("NIOSH REL, lead")),
-        NioshIdlh("7439-92-1", "lead", ExposureLimitKind.Idlh, null, 100, Standing.FromMemory, Source.FromMemory("NIOSH IDLH, lead")),
-        Osha("14808-60-7", "respirable crystalline silica, quartz", ExposureLimitKind.Twa8h, null, 0.05, Standing.SecondHand, Source.Published("29 CFR 1926.1153", "(d)(1), quoted by a university safety page; action level 25 µg/m³ in (b)")),
-        Niosh("14808-60-7", "respirable crystalline silica, quartz", ExposureLimitKind.Twa8h, null, 0.05, Standing.FromMemory, Source.FromMemory("NIOSH REL, crystalline silica")),
+        NioshIdlh(Solvents.MethyleneChloride, 2300, null, Standing.FromMemory, Source.FromMemory("NIOSH IDLH, methylene chloride")),
+        Osha(new("7439-92-1", "lead"), ExposureLimitKind.Twa8h, null, 0.05, Standing.Seen, Source.Published("29 CFR 1926.62", "(c)(1); for shifts over 8 h 400 µg/m³ divided by the hours, (c)(2)")),
+        Niosh(new("7439-92-1", "lead"), ExposureLimitKind.Twa8h, null, 0.05, Standing.FromMemory, Source.FromMemory("NIOSH REL, lead")),
+        NioshIdlh(new("7439-92-1", "lead"), null, 100, Standing.FromMemory, Source.FromMemory("NIOSH IDLH, lead")),
+        Osha(new("14808-60-7", "respirable crystalline silica, quartz"), ExposureLimitKind.Twa8h, null, 0.05, Standing.SecondHand, Source.Published("29 CFR 1926.1153", "(d)(1), quoted by a university safety page; action level 25 µg/m³ in (b)")),
+        Niosh(new("14808-60-7", "respirable crystalline silica, quartz"), ExposureLimitKind.Twa8h, null, 0.05, Standing.FromMemory, Source.FromMemory("NIOSH REL, crystalline silica")),
     ]);
 
     /// <summary>Those of the federal authorities of the United States (OSHA, NIOSH, EPA); a state may have its own beside them.</summary>
@@ -103,31 +82,45 @@ public static class PublishedLimits
         return new ValueList<ExposureLimit>(All.Where(limit => string.Equals(limit.CasNumber, casNumber, StringComparison.Ordinal)));
     }
 
+    private static IEnumerable<ExposureLimit> States(
+        Registered of, (double Ppm, double Milligrams) osha, (double Ppm, double Milligrams) niosh,
+        (double Ppm, double Milligrams)? brief, double danger, Source source)
+    {
+        yield return Osha(of, ExposureLimitKind.Twa8h, osha.Ppm, osha.Milligrams, Standing.Seen, TableZ1);
+        yield return Niosh(of, ExposureLimitKind.Twa8h, niosh.Ppm, niosh.Milligrams, Standing.Seen, source);
+        if (brief is (double ppm, double milligrams))
+        {
+            yield return Niosh(of, ExposureLimitKind.Stel15min, ppm, milligrams, Standing.Seen, source);
+        }
+
+        yield return NioshIdlh(of, danger, null, Standing.Seen, source);
+    }
+
     private static Source Idlh(string cas) => Source.Published("NIOSH IDLH documentation", cas + ", with PEL and REL; 29 CFR 1910.1000 and NIOSH limits as listed there");
 
-    private static ExposureLimit Osha(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
-        ExposureLimit.Listed(cas, name, "OSHA PEL", Federal, kind, ppm, milligrams, "web copy of the regulation, edition not stated",
+    private static ExposureLimit Osha(Registered of, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
+        ExposureLimit.Listed(of, "OSHA PEL", Federal, kind, ppm, milligrams, "web copy of the regulation, edition not stated",
             standing, source);
 
-    private static ExposureLimit Niosh(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
-        ExposureLimit.Listed(cas, name, "NIOSH REL", Federal, kind, ppm, milligrams, ReferenceEquals(source, Guide)
+    private static ExposureLimit Niosh(Registered of, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
+        ExposureLimit.Listed(of, "NIOSH REL", Federal, kind, ppm, milligrams, ReferenceEquals(source, Guide)
             ? "2005" : "web copy, edition not stated", standing, source);
 
-    private static ExposureLimit NioshIdlh(string cas, string name, ExposureLimitKind kind, double? ppm, double? milligrams, Standing standing, Source source) =>
-        ExposureLimit.Listed(cas, name, "NIOSH IDLH", Federal, kind, ppm, milligrams, "web copy, edition not stated", standing, source);
+    private static ExposureLimit NioshIdlh(Registered of, double? ppm, double? milligrams, Standing standing, Source source) =>
+        ExposureLimit.Listed(of, "NIOSH IDLH", Federal, ExposureLimitKind.Idlh, ppm, milligrams, "web copy, edition not stated", standing, source);
 
-    private static ExposureLimit German(string cas, string name, double ppm, double? milligrams, Source source) =>
-        ExposureLimit.Listed(cas, name, "MAK value", "Germany", ExposureLimitKind.Twa8h, ppm, milligrams, "web copy, edition not stated",
+    private static ExposureLimit German(Registered of, double ppm, double? milligrams, Source source) =>
+        ExposureLimit.Listed(of, "MAK value", "Germany", ExposureLimitKind.Twa8h, ppm, milligrams, "web copy, edition not stated",
             Standing.SecondHand, source);
 
     private static ExposureLimit Oregon(ExposureLimitKind kind, double milligrams) =>
-        ExposureLimit.Listed("28182-81-2", "hexamethylene diisocyanate polymers", "Oregon OSHA PEL", "Oregon, United States", kind, null,
+        ExposureLimit.Listed(new("28182-81-2", "hexamethylene diisocyanate polymers"), "Oregon OSHA PEL", "Oregon, United States", kind, null,
             milligrams, "web copy, edition not stated", Standing.SecondHand,
             Source.Published("Oregon OSHA, rules for air contaminants",
             "polyisocyanates of hexamethylene diisocyanate; registry number from memory"));
 
     private static ExposureLimit Epa(ExposureLimitKind kind, double ppm) =>
-        ExposureLimit.Listed("75-09-2", "methylene chloride", kind == ExposureLimitKind.Twa8h
+        ExposureLimit.Listed(Solvents.MethyleneChloride, kind == ExposureLimitKind.Twa8h
             ? "EPA ECEL" : "EPA STEL", Federal, kind, ppm, null, "8 July 2024", Standing.SecondHand,
             Source.Published("40 CFR 751.109, 89 FR 39254 (8 May 2024)", "quoted by the industrial-hygiene association, 18 July 2024"));
 }

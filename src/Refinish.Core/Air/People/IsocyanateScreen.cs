@@ -17,7 +17,7 @@ namespace Refinish.Air;
 /// <example><code>
 /// IsocyanateScreen screen = new()
 /// {
-///     Room = new Room(Length.FromFeet(8), Length.FromFeet(5), Length.FromFeet(8)), Exhaust = new Exhaust() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250) },
+///     Room = new Room { Length = Length.FromFeet(8), Width = Length.FromFeet(5), Height = Length.FromFeet(8) }, Exhaust = new Exhaust() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250) },
 ///     CoatingMass = Mass.FromGrams(400), SprayTime = TimeSpan.FromMinutes(6), IsocyanateFraction = Ratio.FromPercent(12),
 ///     TransferEfficiency = Ratio.FromPercent(55), AirborneFraction = Ratio.FromPercent(10),
 ///     Limit = MassConcentration.FromMilligramsPerCubicMeter(1), LimitSource = Source.Supplied("state limit, ceiling"),
@@ -52,15 +52,7 @@ public sealed record IsocyanateScreen
 
     /// <summary>How long spraying lasts, more than 0 and at most 24 h.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan SprayTime
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Bounds.Positive(Measure.Minutes, 86400));
-            field = value;
-        }
-    }
+    public required TimeSpan SprayTime { get; init => field = Guard.Time(value, Bounds.Positive(Measure.Minutes, 86400)); }
 
     /// <summary>Polyisocyanate in the mixed product, by mass; more than 0 and at most 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -117,11 +109,7 @@ public sealed record IsocyanateScreen
     /// <summary>The mist against the limit.</summary>
     public LimitComparison Comparison => new(
         "polyisocyanate mist while spraying" + (transferEfficiency == 1 ? ": none, since all of it is said to land" : string.Empty),
-        Mist().Value,
-        limit,
-        LimitSense.AtMost,
-        Measure.MassConcentration,
-        LimitSource,
+        Mist().Value, limit, LimitSense.AtMost, Measure.MassConcentration, LimitSource,
         "supplied air under a respiratory protection programme")
     {
         Digits = AirStudy.ScreeningDigits,

@@ -95,12 +95,8 @@ public sealed record NoiseDose
 
     /// <summary>The same with a subject of the caller's, which the authority follows.</summary>
     internal LimitComparison Against(string subject) => new(
-        subject + Limit.Authority + (isWhole ? string.Empty : ", of the work whose level is known"),
-        Dose?.DecimalFractions,
-        1,
-        LimitSense.AtMost,
-        Measure.Percent,
-        Limit.Source,
+        subject + Limit.Authority + (isWhole ? string.Empty : ", of the work whose level is known"), Dose?.DecimalFractions, 1,
+        LimitSense.AtMost, Measure.Percent, Limit.Source,
         known > 1 ? Remedy() : isWhole ? null : "have the level at the ear measured, or take it from the tool's maker: " + Unknown())
     {
         Digits = 2,
@@ -145,10 +141,22 @@ public sealed record NoiseDose
     /// <returns>One line of text.</returns>
     public override string ToString() => Comparison.ToString();
 
-    private Num Together(Trace? t = null) => t.Step("dose of the day", "D", Measure.Percent, Limit.Source, Num.Sum(
-        spans.Where(span => span.Decibels is double level && Limit.Counts(level)).Select((span, i) =>
-            t.Given("C", i, span.Time.TotalSeconds, Measure.Hours) / t.Given("T_8", AirStudy.EightHours, Measure.Hours)
-                * Limit.Louder(t.Given("L", i, span.Decibels!.Value, Measure.SoundLevel), t))));
+    private Num Together(Trace? t = null)
+    {
+        Num sum = 0;
+        int counted = 0;
+        foreach (NoiseSpan span in spans)
+        {
+            if (span.Decibels is double level && Limit.Counts(level))
+            {
+                sum += t.Given("C_", counted + 1, span.Time.TotalSeconds, Measure.Hours) / t.Given("T_8", AirStudy.EightHours, Measure.Hours)
+                    * Limit.Louder(t.Given("L_", counted + 1, level, Measure.SoundLevel), t);
+                counted++;
+            }
+        }
+
+        return t.Step("dose of the day", "D", Measure.Percent, Limit.Source, sum);
+    }
 
     private Num EightHour(Trace? t = null) => t.Step("level of an eight-hour day with that dose", "L_8", Measure.SoundLevel, Limit.Source,
         Limit.Criterion(t) + (Limit.Exchange(t) * Num.Ln(Together(t)) / Num.Ln(t.Number(2))));

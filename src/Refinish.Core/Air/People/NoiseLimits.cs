@@ -7,6 +7,7 @@ namespace Refinish.Air;
 /// <summary>Published limits and action values on daily noise, as data.</summary>
 public static class NoiseLimits
 {
+    private const string States = "United States";
     private const string Copy = "web copy of the regulation, edition not stated";
 
     // Ten times the decimal logarithm of two: equal energy.
@@ -29,19 +30,12 @@ public static class NoiseLimits
             "29 CFR 1910.95", "(c)(1), 85 dB or a dose of 50 %, and (d)(2)(i), noise from 80 dB on: paragraphs from memory; formulas of Appendix A read"));
 
     /// <summary>NIOSH's recommended level: 85 dB over eight hours, 3 dB for half the time, noise from 80 dB on.</summary>
-    public static NoiseLimit NioshRecommended { get; } = new()
-    {
-        Authority = "NIOSH REL",
-        Jurisdiction = "United States",
-        CriterionLevel = Level.FromDecibels(85),
-        ExchangeRate = Level.FromDecibels(3),
-        Threshold = Level.FromDecibels(80),
-        AsksFor = "quieter tools, less time, hearing protection and a hearing loss prevention programme",
-        AsOf = "1998",
-        Source = Source.Published(
+    public static NoiseLimit NioshRecommended { get; } = Of(
+        "NIOSH REL", States, 85, Level.FromDecibels(3), 80,
+        "quieter tools, less time, hearing protection and a hearing loss prevention programme", "1998",
+        Source.Published(
             "NIOSH, Criteria for a recommended standard, occupational noise exposure, 98-126",
-            "85 dB over 8 h and 3 dB, as told on the institute's page of noise; noise from 80 dB on: from memory"),
-    };
+            "85 dB over 8 h and 3 dB, as told on the institute's page of noise; noise from 80 dB on: from memory"));
 
     /// <summary>The European lower action value, 80 dB over eight hours by equal energy.</summary>
     public static NoiseLimit EuropeanLowerAction { get; } = European(
@@ -62,27 +56,22 @@ public static class NoiseLimits
     public static IReadOnlyList<NoiseLimit> All { get; } = new ValueList<NoiseLimit>(
         [OshaPermissible, OshaAction, NioshRecommended, EuropeanLowerAction, EuropeanUpperAction, EuropeanLimit]);
 
-    private static NoiseLimit Osha(string whose, double criterion, double threshold, string asksFor, Source source) => new()
-    {
-        Authority = whose,
-        Jurisdiction = "United States",
-        CriterionLevel = Level.FromDecibels(criterion),
-        ExchangeRate = Level.FromDecibels(5),
-        Threshold = Level.FromDecibels(threshold),
-        AsksFor = asksFor,
-        AsOf = Copy,
-        Source = source,
-    };
+    private static NoiseLimit Osha(string whose, double criterion, double threshold, string asksFor, Source source) =>
+        Of(whose, States, criterion, Level.FromDecibels(5), threshold, asksFor, Copy, source);
 
-    private static NoiseLimit European(string whose, double criterion, string asksFor) => new()
+    private static NoiseLimit European(string whose, double criterion, string asksFor) =>
+        Of(whose, "European Union", criterion, EqualEnergy, null, asksFor, "6 February 2003", Directive);
+
+    private static NoiseLimit Of(
+        string whose, string where, double criterion, Level exchange, double? threshold, string asksFor, string asOf, Source source) => new()
     {
         Authority = whose,
-        Jurisdiction = "European Union",
+        Jurisdiction = where,
         CriterionLevel = Level.FromDecibels(criterion),
-        ExchangeRate = EqualEnergy,
-        Threshold = null,
+        ExchangeRate = exchange,
+        Threshold = threshold is double least ? Level.FromDecibels(least) : null,
         AsksFor = asksFor,
-        AsOf = "6 February 2003",
-        Source = Directive,
+        AsOf = asOf,
+        Source = source,
     };
 }

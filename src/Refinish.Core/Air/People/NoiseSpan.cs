@@ -25,8 +25,7 @@ public sealed record NoiseSpan
     {
         Work = Guard.Named(work);
         this.level = level is Level known ? Guard.Within(known, Levels, nameof(level)) : null;
-        Guard.Within(time, Bounds.Positive(Measure.Hours, 24 * 3600));
-        Time = time;
+        Time = Guard.Time(time, Bounds.Positive(Measure.Hours, 24 * 3600));
     }
 
     /// <summary>What is done in it.</summary>

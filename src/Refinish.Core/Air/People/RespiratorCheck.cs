@@ -80,12 +80,8 @@ public sealed record RespiratorCheck
 
     /// <summary>The exposure against the largest concentration that the kind may be used in, its factor times the limit.</summary>
     public LimitComparison Comparison => new(
-        Exposure.Subject + ", in a respirator: " + Respirator.Name,
-        Exposure.Value,
-        Exposure.Limit is null ? null : Use().Value,
-        LimitSense.AtMost,
-        Exposure.Measure,
-        LargestUse,
+        Exposure.Subject + ", in a respirator: " + Respirator.Name, Exposure.Value, Exposure.Limit is null ? null : Use().Value,
+        LimitSense.AtMost, Exposure.Measure, LargestUse,
         InsideOverLimit > 1 ? "less at a time, more air, another product, or a kind with a greater factor" : null);
 
     /// <summary>

@@ -28,15 +28,7 @@ public abstract record Emission
 
     /// <summary>When it begins to be put on, counted from the start of the study; 0 to 60 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan Start
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Bounds.NotNegative(Measure.Hours, 60 * 86400));
-            field = value;
-        }
-    }
+    public required TimeSpan Start { get; init => field = Guard.Time(value, Bounds.NotNegative(Measure.Hours, 60 * 86400)); }
 
     /// <summary>
     /// The liquid that <see cref="Solvents"/> make up, which evaporates apart from what is not volatile in it; overspray included, more
@@ -79,7 +71,7 @@ public abstract record Emission
     }
 
     internal static Num Part(SolventShare share, Trace? t) =>
-        t.Given("w", share.Solvent.Name, share.MassFraction.DecimalFractions, Measure.Percent);
+        t.Given("w_", share.Solvent.Name, share.MassFraction.DecimalFractions, Measure.Percent);
 
     private protected static double BlendDensity(IReadOnlyList<SolventShare> solvents) =>
         ShareSum(solvents).Value / solvents.Sum(share =>

@@ -32,7 +32,7 @@ internal sealed class ReleaseTerm(Emission emission, double flash, TimeSpan time
     /// <param name="t">The derivation that is being made, or none.</param>
     public Num Mass(int term, SolventShare share, Num sum, Trace? t = null)
     {
-        Num whole = t.Given("M", term, emission.VolatileMass.Kilograms, Measure.Mass) * Emission.Part(share, t) / sum;
+        Num whole = t.Given("M_", term + 1, emission.VolatileMass.Kilograms, Measure.Mass) * Emission.Part(share, t) / sum;
         Num slow = t.Given("s", tail?.Fraction.DecimalFractions ?? 0, Measure.Percent);
         return tail is null ? whole : whole * (isSlow ? slow : 1 - slow);
     }

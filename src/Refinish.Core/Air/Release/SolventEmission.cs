@@ -45,15 +45,7 @@ public sealed record SolventEmission : Emission
 
     /// <summary>How long spraying lasts, more than 0 and at most 24 h.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan SprayTime
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Applying);
-            field = value;
-        }
-    }
+    public required TimeSpan SprayTime { get; init => field = Guard.Time(value, Applying); }
 
     /// <summary>Part of the volatile mass released while spraying, 0 to 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -65,15 +57,7 @@ public sealed record SolventEmission : Emission
 
     /// <summary>Time constant of the drying film: after it, 37 % of what was in the film is left. 1 s to 30 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan FilmTimeConstant
-    {
-        get;
-        init
-        {
-            Guard.Within(value, TimeConstants);
-            field = value;
-        }
-    }
+    public required TimeSpan FilmTimeConstant { get; init => field = Guard.Time(value, TimeConstants); }
 
     /// <summary>The part of the film that dries more slowly; <see langword="null"/> when the film has one rate.</summary>
     public FilmTail? Tail { get; init; }

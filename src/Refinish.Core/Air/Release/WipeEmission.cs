@@ -27,27 +27,11 @@ public sealed record WipeEmission : Emission
 
     /// <summary>How long wiping lasts, more than 0 and at most 24 h.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan WipeTime
-    {
-        get;
-        init
-        {
-            Guard.Within(value, Applying);
-            field = value;
-        }
-    }
+    public required TimeSpan WipeTime { get; init => field = Guard.Time(value, Applying); }
 
     /// <summary>Time constant of the evaporating liquid: after it, 37 % of what was wet is left. 1 s to 30 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan EvaporationTime
-    {
-        get;
-        init
-        {
-            Guard.Within(value, TimeConstants);
-            field = value;
-        }
-    }
+    public required TimeSpan EvaporationTime { get; init => field = Guard.Time(value, TimeConstants); }
 
     private protected override TimeSpan Applied => WipeTime;
 

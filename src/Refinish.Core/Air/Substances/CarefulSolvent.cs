@@ -73,11 +73,11 @@ internal sealed class CarefulSolvent
         [LowestMass, .. Figures.Flammability.Lower is null ? [] : (Func<Trace, Num>[])[LowestLimit]]);
 
     private Num LowestMass(Trace t) => t.Step("lowest molar mass of the descriptions", "M", Measure.MolarMass, Rule,
-        Least(sheets.Select((sheet, i) => t.Given("M", i, sheet.MolarMass.KilogramsPerMole, Measure.MolarMass))));
+        Least(sheets.Select((sheet, i) => t.Given("M_", i + 1, sheet.MolarMass.KilogramsPerMole, Measure.MolarMass))));
 
     private Num LowestLimit(Trace t) => t.Step("lowest flammable limit that a description gives", "LFL", Measure.Percent, Rule,
         Least(sheets.Select(sheet => sheet.Flammability.Lower).OfType<Ratio>().Select((limit, i) =>
-            t.Given("LFL", i, limit.DecimalFractions, Measure.Percent))));
+            t.Given("LFL_", i + 1, limit.DecimalFractions, Measure.Percent))));
 
     private static Num Least(IEnumerable<Num> values) => values.Aggregate(Num.Min);
 }

@@ -103,12 +103,7 @@ public sealed record SaturatedVapour
             : WhyUnknown);
 
     internal static LimitComparison Against(string subject, double value, double? limit, Source source) => new(
-        subject,
-        value,
-        limit,
-        LimitSense.AtMost,
-        Measure.MassConcentration,
-        source,
+        subject, value, limit, LimitSense.AtMost, Measure.MassConcentration, source,
         value > limit ? "the room model does not hold there: evaporation stops before; take the saturated value as the most" : null)
     {
         Digits = AirStudy.ScreeningDigits,

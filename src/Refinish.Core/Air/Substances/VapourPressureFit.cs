@@ -43,9 +43,6 @@ public sealed record VapourPressureFit
     /// <summary>By which formula.</summary>
     public VapourPressureForm Form { get; }
 
-    /// <summary>The formula's coefficients in the order in which <see cref="VapourPressureForm"/> writes them; for two points T₁, p₁, T₂, p₂.</summary>
-    public IReadOnlyList<double> Coefficients => coefficients;
-
     /// <summary>The lowest temperature for which it holds.</summary>
     public Temperature Minimum => Temperature.FromKelvins(minimum);
 
@@ -177,14 +174,16 @@ public sealed record VapourPressureFit
         {
             VapourPressureForm.Antoine =>
                 (Coefficient("B", 1, t) / (Coefficient("A", 0, t) - (Num.Ln(p) / Num.Ln(t.Number(10))))) - Coefficient("C", 2, t),
-            VapourPressureForm.Dippr101 => Num.Solution(
-                Roots.Rising(
-                    (this, Math.Log(pascals)), static (state, kelvins) =>
-                        Math.Log(state.Item1.Kernel(kelvins).Value) - state.Item2, minimum, maximum),
-                "T", kelvins => Kernel(kelvins, t), p),
+            VapourPressureForm.Dippr101 => t is null ? Found(pascals) : Shown(Found(pascals), p, t),
             _ => 1 / ((1 / Colder(t)) - (Num.Ln(p / There(t)) / Num.Ln(ThereToo(t) / There(t)) * ((1 / Colder(t)) - (1 / Warmer(t))))),
         };
     }
+
+    private double Found(double pascals) => Roots.Rising(
+        (this, Math.Log(pascals)), static (state, kelvins) => Math.Log(state.Item1.Kernel(kelvins).Value) - state.Item2, minimum, maximum);
+
+    // Apart, because what the side of the equation captures is made on entry.
+    private Num Shown(double found, Num p, Trace t) => Num.Solution(found, "T", kelvins => Kernel(kelvins, t), p);
 
     internal Num Kernel(Num kelvins, Trace? t = null) => Form switch
     {

@@ -13,8 +13,8 @@ namespace Refinish.Coatings;
 /// <example><code>
 /// MixPart[] parts =
 /// [
-///     new(new CoatingComponent("resin", "resin", Density.FromGramsPerMilliliter(1.20)), 4),
-///     new(new CoatingComponent("hardener", "hardener", Density.FromGramsPerMilliliter(1.05)), 1),
+///     new(new CoatingComponent { Id = "resin", Name = "resin", Density = Density.FromGramsPerMilliliter(1.20) }, 4),
+///     new(new CoatingComponent { Id = "hardener", Name = "hardener", Density = Density.FromGramsPerMilliliter(1.05) }, 1),
 /// ];
 /// CoatingProduct topcoat = GenericCatalogue.AcrylicUrethaneTopcoat with { Parts = parts };
 /// double grams = topcoat.Per100OfFirst[1];   // 21.875, not 25
@@ -23,15 +23,29 @@ public sealed record MixPart
 {
     private const double LargestPart = 1e6;
 
-    /// <summary>Makes a part of a mix by volume.</summary>
+    /// <summary>Makes a part of a mix by volume, of which the data sheet prints no weights.</summary>
     /// <param name="component">What is in the can.</param>
     /// <param name="parts">Parts by volume, more than 0 and at most 1 000 000; any number for a product in one part.</param>
     /// <exception cref="ArgumentNullException"><paramref name="component"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="parts"/> is outside its range.</exception>
-    public MixPart(CoatingComponent component, double parts)
+    public MixPart(CoatingComponent component, double parts) : this(component, parts, null)
+    {
+    }
+
+    /// <summary>Makes a part of a mix by volume.</summary>
+    /// <param name="component">What is in the can.</param>
+    /// <param name="parts">Parts by volume, more than 0 and at most 1 000 000; any number for a product in one part.</param>
+    /// <param name="statedPer100OfFirst">
+    /// By weight to 100 of the first part as the data sheet prints it, more than 0 and at most 10 000; <see langword="null"/> when it prints none.
+    /// </param>
+    /// <exception cref="ArgumentNullException"><paramref name="component"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
+    public MixPart(CoatingComponent component, double parts, double? statedPer100OfFirst)
     {
         Component = Guard.NotNull(component);
         Parts = Guard.Within(parts, Bounds.Positive(Measure.Number, LargestPart));
+        StatedPer100OfFirst = statedPer100OfFirst is double given
+            ? Guard.Within(given, Bounds.Positive(Measure.Number, 1e4), nameof(statedPer100OfFirst)) : null;
     }
 
     /// <summary>The can: its density, solids, water and what reacts in it.</summary>
@@ -41,17 +55,10 @@ public sealed record MixPart
     public double Parts { get; }
 
     /// <summary>
-    /// By weight to 100 of the first part as the data sheet prints it beside the ratio by volume, more than 0 and at most 10 000;
-    /// <see langword="null"/> when it prints none. Only compared (<see cref="DataSheetCheck"/>), never used for pouring.
+    /// By weight to 100 of the first part as the data sheet prints it beside the ratio by volume; <see langword="null"/> when it prints
+    /// none. Only compared (<see cref="DataSheetCheck"/>), never used for pouring.
     /// </summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double? StatedPer100OfFirst
-    {
-        get;
-        init => field = value is double given
-            ? Guard.Within(given, Bounds.Positive(Measure.Number, 1e4), nameof(StatedPer100OfFirst))
-            : null;
-    }
+    public double? StatedPer100OfFirst { get; }
 
     /// <summary>Parts by volume of a ratio that the data sheet prints by weight, scaled so that the smallest is one part.</summary>
     /// <param name="byWeight">All parts of the product, each with its parts by weight.</param>
@@ -62,7 +69,7 @@ public sealed record MixPart
         ValueList<MixPart> given = Guard.List(byWeight, 1);
         double smallest = given.Min(Volume);
         return new ValueList<MixPart>(given.Select(part =>
-            new MixPart(part.Component, Volume(part) / smallest) { StatedPer100OfFirst = part.StatedPer100OfFirst }));
+            new MixPart(part.Component, Volume(part) / smallest, part.StatedPer100OfFirst)));
 
         static double Volume(MixPart part) => part.Parts / part.Component.Density.KilogramsPerCubicMeter;
     }

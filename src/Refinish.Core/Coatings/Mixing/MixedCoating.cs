@@ -23,6 +23,8 @@ public sealed record MixedCoating
 
     private static readonly Source Additive = Source.Derived("parts by volume, volumes additive");
 
+    private readonly ValueList<(CoatingComponent Component, double Volume)> cans;
+
     // Sums over the cans, read for each coat and slope: kept.
     private readonly double? mass;
     private readonly double? moist;
@@ -46,8 +48,15 @@ public sealed record MixedCoating
         this.reducer = Guard.Within(
             reducer, Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent));
         IsFromCans = product.Parts.All(part => part.Component.MassSolids is not null);
+        List<(CoatingComponent Component, double Volume)> mixed = [.. product.Parts.Select((part, i) => (part.Component, product.ShareOf(i)))];
+        if (product.Reducer is not null && this.reducer > 0)
+        {
+            mixed.Add((product.Reducer, this.reducer));
+        }
+
+        cans = new(mixed);
         exemptVolume = 0;
-        foreach ((CoatingComponent can, double volume) in Cans())
+        foreach ((CoatingComponent can, double volume) in cans)
         {
             double part = CanMass(can, volume).Value * (can.ExemptCompounds?.DecimalFractions ?? 0);
             exempt += part;
@@ -141,19 +150,6 @@ public sealed record MixedCoating
 
     private bool IsByMass => IsFromCans && Product.IsWaterborne;
 
-    private IEnumerable<(CoatingComponent Component, double Volume)> Cans()
-    {
-        for (int i = 0; i < Product.Parts.Count; i++)
-        {
-            yield return (Product.Parts[i].Component, Product.ShareOf(i));
-        }
-
-        if (Product.Reducer is not null && reducer > 0)
-        {
-            yield return (Product.Reducer, reducer);
-        }
-    }
-
     private static Num CanMass(CoatingComponent can, double volume, Trace? t = null) =>
         t.Given("v", volume, Measure.Number) * t.Given("ρ", can.Density.KilogramsPerCubicMeter, Measure.Density);
 
@@ -161,22 +157,24 @@ public sealed record MixedCoating
 
     private Num TotalOf(Trace? t) => t.Step(
         "mass for a volume of mixed product", "m", Measure.Density, Additive,
-        Num.Sum(Cans().Select(can => CanMass(can.Component, can.Volume, t))));
+        Num.Sum(cans, t, static (can, _, t) => CanMass(can.Component, can.Volume, t)));
 
     private Num Moist(Trace? t = null) => t is null && moist is double known ? known : MoistOf(t);
 
     private Num MoistOf(Trace? t) => t.Step(
         "of which water", "m_w", Measure.Density, Additive,
-        Num.Sum(Cans().Where(can => can.Component.Water is not null).Select(can =>
-            CanMass(can.Component, can.Volume, t) * t.Given("w_w", can.Component.Water!.Value.DecimalFractions, Measure.Percent))));
+        Num.Sum(cans, t, static (can, _, t) => can.Component.Water is Ratio water
+            ? CanMass(can.Component, can.Volume, t) * t.Given("w_w", water.DecimalFractions, Measure.Percent) : 0));
 
     private Num Gone(Trace? t = null) => t is null && gone is double known ? known : GoneOf(t);
 
     private Num GoneOf(Trace? t)
     {
-        Num left = Num.Sum(Cans().Where(can => IsFromCans || ReferenceEquals(can.Component, Product.Reducer)).Select(can =>
-            CanMass(can.Component, can.Volume, t)
-            * (1 - t.Given("w_s", can.Component.MassSolids?.DecimalFractions ?? 0, Measure.Percent))));
+        Num left = Num.Sum(cans, (Mix: this, t), static (can, _, of) =>
+            of.Mix.IsFromCans || ReferenceEquals(can.Component, of.Mix.Product.Reducer)
+                ? CanMass(can.Component, can.Volume, of.t)
+                    * (1 - of.t.Given("w_s", can.Component.MassSolids?.DecimalFractions ?? 0, Measure.Percent))
+                : 0);
         if (!IsFromCans)
         {
             // What solids and water of the parts leave, at the density of the blend.

@@ -74,12 +74,8 @@ public sealed record OffRatio
 
     /// <summary>The size of the largest deviation against the data sheet's tolerance; it cannot be judged when none is stated.</summary>
     public LimitComparison Comparison => new(
-        "ratio of the parts, deviation from the stated one",
-        Math.Abs(Off(Worst)),
-        Product.RatioTolerance?.DecimalFractions,
-        LimitSense.AtMost,
-        Measure.Percent,
-        Product.Source,
+        "ratio of the parts, deviation from the stated one", Math.Abs(Off(Worst)), Product.RatioTolerance?.DecimalFractions,
+        LimitSense.AtMost, Measure.Percent, Product.Source,
         Off(Worst) == 0 ? null : "Do not spray it. Correct the cup by weight while it is fresh, or throw it away.");
 
     /// <summary>What is left over by the largest deviation, in words.</summary>

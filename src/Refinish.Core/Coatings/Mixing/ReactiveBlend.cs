@@ -52,11 +52,10 @@ public sealed record ReactiveBlend
     public override string ToString() => Measure.Mass.Format(Total().Value) + ", " + Measure.EquivalentWeight.Format(Weight().Value);
 
     private Num Total(Trace? t = null) =>
-        t.Step("mass of the blend", "Σm", Measure.Mass, Mixing, Num.Sum(Parts.Select(part => part.MassIn(t))));
+        t.Step("mass of the blend", "Σm", Measure.Mass, Mixing, Num.Sum(Parts, t, static (part, _, t) => part.MassIn(t)));
 
-    private Num Groups(Trace? t = null) => t.Step(
-        "reactive groups", "n", Measure.Equivalents, Mixing,
-        Num.Sum(Parts.Where(part => part.EquivalentWeight is not null).Select(part => part.Equivalents(t))));
+    private Num Groups(Trace? t = null) =>
+        t.Step("reactive groups", "n", Measure.Equivalents, Mixing, Num.Sum(Parts, t, static (part, _, t) => part.Equivalents(t)));
 
     private Num Weight(Trace? t = null) =>
         t.Step("equivalent weight of the blend", "EW", Measure.EquivalentWeight, Mixing, Total(t) / Groups(t));

@@ -67,15 +67,6 @@ public sealed record UrethaneIndex
         init => alcoholHydroxyl = Guard.Within(value.Moles, Bounds.NotNegative(Measure.Equivalents, 1e4), nameof(AlcoholHydroxyl));
     }
 
-    /// <summary>Moles of isocyanate groups.</summary>
-    public AmountOfSubstance IsocyanateGroups => AmountOfSubstance.FromMoles(Nco().Value);
-
-    /// <summary>Moles of hydroxyl in the resin.</summary>
-    public AmountOfSubstance ResinHydroxyl => AmountOfSubstance.FromMoles(Oh().Value);
-
-    /// <summary>Moles of isocyanate that water and alcohol can take.</summary>
-    public AmountOfSubstance TakenByReducer => AmountOfSubstance.FromMoles(Taken().Value);
-
     /// <summary>Isocyanate groups per hydroxyl of the resin, water and alcohol left out.</summary>
     public double Index => Bare().Value;
 

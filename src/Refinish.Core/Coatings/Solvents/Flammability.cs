@@ -59,15 +59,26 @@ public sealed record Flammability
     /// <summary>Whether one of the two is said: a lower limit, or that it does not burn.</summary>
     public bool IsKnown => lower is not null || IsNonBurning;
 
+    /// <summary>The vapour burns from a limit on; the upper one is not known.</summary>
+    /// <param name="lowerFlammableLimit">Lower flammable limit, a volume fraction of 1 ppb to 100 %.</param>
+    /// <returns>The limit.</returns>
+    /// <exception cref="System.ArgumentOutOfRangeException">The argument is outside its range.</exception>
+    public static Flammability Between(Ratio lowerFlammableLimit) => Between(lowerFlammableLimit, null, null);
+
+    /// <summary>The vapour burns between limits; the flash point is not known.</summary>
+    /// <inheritdoc cref="Between(Ratio, Ratio?, Temperature?)"/>
+    public static Flammability Between(Ratio lowerFlammableLimit, Ratio? upperFlammableLimit) =>
+        Between(lowerFlammableLimit, upperFlammableLimit, null);
+
     /// <summary>The vapour burns between limits.</summary>
     /// <param name="lowerFlammableLimit">Lower flammable limit, a volume fraction of 1 ppb to 100 %.</param>
     /// <param name="upperFlammableLimit">
-    /// Upper flammable limit, a volume fraction more than the lower and at most 100 %; left out when not known.
+    /// Upper flammable limit, a volume fraction more than the lower and at most 100 %; <see langword="null"/> when not known.
     /// </param>
-    /// <param name="flashPoint">Flash point, −60 to 300 °C; left out when not known.</param>
+    /// <param name="flashPoint">Flash point, −60 to 300 °C; <see langword="null"/> when not known.</param>
     /// <returns>The limits.</returns>
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public static Flammability Between(Ratio lowerFlammableLimit, Ratio? upperFlammableLimit = null, Temperature? flashPoint = null)
+    public static Flammability Between(Ratio lowerFlammableLimit, Ratio? upperFlammableLimit, Temperature? flashPoint)
     {
         double low = Guard.Within(lowerFlammableLimit, Limits);
         return new(

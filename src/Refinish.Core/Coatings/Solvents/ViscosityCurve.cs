@@ -42,18 +42,6 @@ public sealed record ViscosityCurve
         Guard.Rule(this.warm <= this.cold, nameof(warm), this.warm, Measure.KinematicViscosity, "at most the viscosity at coldTemperature");
     }
 
-    /// <summary>The colder temperature.</summary>
-    public Temperature ColdTemperature => Temperature.FromKelvins(coldTemperature);
-
-    /// <summary>Viscosity there.</summary>
-    public KinematicViscosity Cold => KinematicViscosity.FromSquareMetersPerSecond(cold);
-
-    /// <summary>The warmer temperature.</summary>
-    public Temperature WarmTemperature => Temperature.FromKelvins(warmTemperature);
-
-    /// <summary>Viscosity there.</summary>
-    public KinematicViscosity Warm => KinematicViscosity.FromSquareMetersPerSecond(warm);
-
     /// <summary>Viscosity at another temperature.</summary>
     /// <param name="temperature">From 5 K below the colder to 5 K above the warmer measurement.</param>
     /// <returns>The viscosity.</returns>

@@ -44,9 +44,6 @@ public sealed record ViscosityReduction
     /// <summary>Viscosity of the mixed, unreduced coating.</summary>
     public KinematicViscosity Coating => KinematicViscosity.FromSquareMetersPerSecond(coating);
 
-    /// <summary>Viscosity of the reducer.</summary>
-    public KinematicViscosity ReducerViscosity => KinematicViscosity.FromSquareMetersPerSecond(reducer);
-
     /// <summary>Viscosity wanted.</summary>
     public KinematicViscosity Target => KinematicViscosity.FromSquareMetersPerSecond(target);
 

@@ -37,8 +37,6 @@ public sealed record VocBlend
     /// <summary>Content less water and exempt compounds.</summary>
     public MassConcentration Content => MassConcentration.FromKilogramsPerCubicMeter(Mixed().Value);
 
-    private IEnumerable<VocPart> Counted => Parts.Where(part => !part.IsIgnored);
-
     /// <summary>How much more thinner the mixture takes until it stands at a limit.</summary>
     /// <param name="thinner">Content of the thinner, more than the limit and at most 2 kg/L.</param>
     /// <param name="limit">The limit, more than 0 and at most 2 kg/L.</param>
@@ -61,12 +59,11 @@ public sealed record VocBlend
     public override string ToString() =>
         Measure.CoatingContent.Format(Mixed().Value, DisplayUnits.Si, 4) + " less water and exempt compounds";
 
-    private Num Organic(Trace? t = null) => t.Step(
-        "volatile organic compounds", "W", Measure.Mass, Guidebook,
-        Num.Sum(Counted.Select(part => VolumeOf(part, t) * t.Given("C", part.Content.KilogramsPerCubicMeter, Measure.CoatingContent))));
+    private Num Organic(Trace? t = null) => t.Step("volatile organic compounds", "W", Measure.Mass, Guidebook, Num.Sum(Parts, t,
+        static (part, _, t) => part.IsIgnored ? 0 : VolumeOf(part, t) * t.Given("C", part.Content.KilogramsPerCubicMeter, Measure.CoatingContent)));
 
-    private Num CountedVolume(Trace? t = null) =>
-        t.Step("volume that counts", "V_c", Measure.Capacity, Guidebook, Num.Sum(Counted.Select(part => VolumeOf(part, t))));
+    private Num CountedVolume(Trace? t = null) => t.Step(
+        "volume that counts", "V_c", Measure.Capacity, Guidebook, Num.Sum(Parts, t, static (part, _, t) => part.IsIgnored ? 0 : VolumeOf(part, t)));
 
     private Num Mixed(Trace? t = null) =>
         t.Step("VOC less water and exempt compounds", "C_mix", Measure.CoatingContent, Guidebook, Organic(t) / CountedVolume(t));

@@ -9,6 +9,16 @@ public sealed record VocPart
     private readonly double volume;
     private readonly double content;
 
+    /// <summary>Makes a part that counts.</summary>
+    /// <param name="name">What it is.</param>
+    /// <param name="volume">Its volume, more than 0 and at most 100 m³; parts do as litres.</param>
+    /// <param name="content">Its content less water and exempt compounds, 0 to 2 kg/L.</param>
+    /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public VocPart(string name, Volume volume, MassConcentration content) : this(name, volume, content, false)
+    {
+    }
+
     /// <summary>Makes a part.</summary>
     /// <param name="name">What it is.</param>
     /// <param name="volume">Its volume, more than 0 and at most 100 m³; parts do as litres.</param>
@@ -16,7 +26,7 @@ public sealed record VocPart
     /// <param name="isIgnored">Whether it is water or exempt solvent, which a rule leaves out of the volume; its content then has to be zero.</param>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public VocPart(string name, Volume volume, MassConcentration content, bool isIgnored = false)
+    public VocPart(string name, Volume volume, MassConcentration content, bool isIgnored)
     {
         Name = Guard.Named(name);
         this.volume = Guard.Within(volume, Bounds.Positive(Measure.Capacity, 100));

@@ -65,9 +65,7 @@ public sealed record Volatility
     /// </exception>
     /// <exception cref="System.ArgumentNullException"><paramref name="basis"/> is missing.</exception>
     public static Volatility NotVolatile(Temperature boilingPoint, Source basis) => new(
-        null,
-        Guard.Within(boilingPoint, Bounds.Above(Line, 1273.15, Measure.Temperature)),
-        Guard.NotNull(basis));
+        null, Guard.Within(boilingPoint, Bounds.Above(Line, 1273.15, Measure.Temperature)), Guard.NotNull(basis));
 
     /// <summary>The vapour pressure, or which of the other forms it is.</summary>
     /// <returns>Text such as <c>1067 Pa at 20 °C</c>, <c>not volatile, boils at 254 °C</c> or <c>not known</c>.</returns>

@@ -26,6 +26,11 @@ public sealed class InputField
     private static readonly Measure[] Fractions = [Measure.Percent, Measure.PartsPerMillion];
     private static readonly Measure[] Volumes = [Measure.Liquid, Measure.Capacity];
     private static readonly Measure[] Flows = [Measure.FluidRate, Measure.Airflow];
+    private static readonly Measure[] Temperatures = [Measure.Temperature];
+    private static readonly Measure[] Pressures = [Measure.Pressure];
+    private static readonly Measure[] Densities = [Measure.Density];
+    private static readonly Measure[] MolarMasses = [Measure.EquivalentWeight, Measure.MolarMass];
+    private static readonly Measure[] Viscosities = [Measure.DynamicViscosity];
 
     private InputField(string name, string meaning, Bounds allowed, double? otherwise)
     {
@@ -59,12 +64,15 @@ public sealed class InputField
     /// <summary>Whether it is a whole number, such as a count.</summary>
     public bool IsWhole { get; private init; }
 
+    /// <summary>Whether it may stay empty, because what is not known has no number that stands for it.</summary>
+    public bool MayBeUnknown { get; private init; }
+
     /// <summary>Whether it has to be given.</summary>
-    public bool IsRequired => Default is null;
+    public bool IsRequired => Default is null && !MayBeUnknown;
 
     /// <summary>
     /// What holds when it is left out, in SI: 0 for a part that is not there, 1 for a factor; <see langword="null"/> for an input that has
-    /// to be given.
+    /// to be given and for one that may be unknown.
     /// </summary>
     public double? Default { get; }
 
@@ -115,6 +123,9 @@ public sealed class InputField
     internal InputField Usually(double least, double greatest, Source source) =>
         new(Name, Meaning, Allowed, Default) { Usual = (least, greatest, source) };
 
+    /// <summary>The same input, which may stay empty.</summary>
+    internal InputField OrUnknown() => new(Name, Meaning, Allowed, null) { MayBeUnknown = true };
+
     /// <summary>The number in SI, or the exception with the sentence of <see cref="Refusal(double)"/>.</summary>
     internal double Checked(double si) =>
         Refusal(si) is string refusal ? throw new ArgumentOutOfRangeException(Name, Measure.Format(si), refusal) : si;
@@ -141,6 +152,11 @@ public sealed class InputField
             Ratio ratio => (ratio.DecimalFractions, Fractions),
             Volume volume => (volume.CubicMeters, Volumes),
             VolumeFlow flow => (flow.CubicMetersPerSecond, Flows),
+            Temperature temperature => (Guard.Kelvins(temperature), Temperatures),
+            Pressure pressure => (pressure.Pascals, Pressures),
+            Density density => (density.KilogramsPerCubicMeter, Densities),
+            MolarMass mass => (mass.KilogramsPerMole, MolarMasses),
+            DynamicViscosity viscosity => (viscosity.PascalSeconds, Viscosities),
             _ => (double.NaN, []),
         };
         return Array.IndexOf(measures, Measure) >= 0

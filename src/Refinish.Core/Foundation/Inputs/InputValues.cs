@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
 using UnitsNet;
+using CallerAttribute = System.Runtime.CompilerServices.CallerMemberNameAttribute;
 
 namespace Refinish;
 
@@ -30,7 +31,8 @@ public sealed class InputValues : IEquatable<InputValues>
     public InputTable Inputs { get; }
 
     /// <summary>The inputs that have to be given and are not yet.</summary>
-    public IReadOnlyList<InputField> Missing => new ValueList<InputField>(Inputs.Where((_, place) => double.IsNaN(si[place])));
+    public IReadOnlyList<InputField> Missing =>
+        new ValueList<InputField>(Inputs.Where((input, place) => input.IsRequired && double.IsNaN(si[place])));
 
     /// <summary>A value.</summary>
     /// <param name="name">Name of the input.</param>
@@ -66,6 +68,30 @@ public sealed class InputValues : IEquatable<InputValues>
         return Put(place, Inputs[place].Checked(value));
     }
 
+    /// <summary>The same without a value that may be unknown.</summary>
+    /// <param name="name">Name of the input.</param>
+    /// <returns>The values without it.</returns>
+    /// <exception cref="ArgumentException">There is no such input, or it has to have a value.</exception>
+    public InputValues Without(string name)
+    {
+        int place = Inputs.PlaceOf(name);
+        return Inputs[place].MayBeUnknown ? Put(place, double.NaN)
+            : throw new ArgumentException("name is \"" + name + "\", which has to have a value.", nameof(name));
+    }
+
+    // What a property of a record calls: its name is that of the row.
+    internal InputValues Set<T>(T value, [Caller] string name = "")
+        where T : struct, IQuantity => With(name, value);
+
+    internal InputValues Set(Length value, [Caller] string name = "") => With(name, value);
+
+    internal InputValues Set(double value, [Caller] string name = "") => With(name, value);
+
+    internal InputValues SetOrClear<T>(T? value, [Caller] string name = "")
+        where T : struct, IQuantity => value is T given ? With(name, given) : Without(name);
+
+    internal InputValues SetOrClear(double? value, [Caller] string name = "") => value is double given ? With(name, given) : Without(name);
+
     internal InputValues With(string name, Length value)
     {
         int place = Inputs.PlaceOf(name);
@@ -96,21 +122,40 @@ public sealed class InputValues : IEquatable<InputValues>
     public override string ToString() => string.Join(", ", Inputs.Where((_, place) => !double.IsNaN(si[place])).Select(
         input => string.Format(CultureInfo.InvariantCulture, "{0} {1}", input.Name, input.Measure.Format(Number(input.Name)))));
 
-    internal bool IsWhole => Array.FindIndex(si, double.IsNaN) < 0;
+    internal bool IsWhole => Missing.Count == 0;
 
-    internal double Number(string name) => si[Inputs.PlaceOf(name)];
+    internal double Number([Caller] string name = "") => si[Inputs.PlaceOf(name)];
 
-    internal Length Length(string name) => UnitsNet.Length.FromMeters(Number(name));
+    internal Length Length([Caller] string name = "") => UnitsNet.Length.FromMeters(Number(name));
 
-    internal Angle Angle(string name) => UnitsNet.Angle.FromRadians(Number(name));
+    internal Angle Angle([Caller] string name = "") => UnitsNet.Angle.FromRadians(Number(name));
 
-    internal Ratio Ratio(string name) => UnitsNet.Ratio.FromDecimalFractions(Number(name));
+    internal Ratio Ratio([Caller] string name = "") => UnitsNet.Ratio.FromDecimalFractions(Number(name));
 
-    internal Volume Volume(string name) => UnitsNet.Volume.FromCubicMeters(Number(name));
+    internal Volume Volume([Caller] string name = "") => UnitsNet.Volume.FromCubicMeters(Number(name));
 
-    internal VolumeFlow VolumeFlow(string name) => UnitsNet.VolumeFlow.FromCubicMetersPerSecond(Number(name));
+    internal VolumeFlow VolumeFlow([Caller] string name = "") => UnitsNet.VolumeFlow.FromCubicMetersPerSecond(Number(name));
 
-    internal int Count(string name) => (int)Number(name);
+    internal int Count([Caller] string name = "") => (int)Number(name);
+
+    internal Pressure Pressure([Caller] string name = "") => UnitsNet.Pressure.FromPascals(Number(name));
+
+    internal Density Density([Caller] string name = "") => UnitsNet.Density.FromKilogramsPerCubicMeter(Number(name));
+
+    internal Density? MaybeDensity([Caller] string name = "") => IsKnown(name) ? Density(name) : null;
+
+    internal Ratio? MaybeRatio([Caller] string name = "") => IsKnown(name) ? Ratio(name) : null;
+
+    internal Temperature? MaybeTemperature([Caller] string name = "") => Value(name) is double si ? Temperature.FromKelvins(si) : null;
+
+    internal MolarMass? MaybeMolarMass([Caller] string name = "") => Value(name) is double si ? MolarMass.FromKilogramsPerMole(si) : null;
+
+    internal DynamicViscosity? MaybeViscosity([Caller] string name = "") =>
+        Value(name) is double si ? DynamicViscosity.FromNewtonSecondsPerMeterSquared(si) : null;
+
+    internal TimeSpan? MaybeTime([Caller] string name = "") => Value(name) is double si ? Durations.FromSeconds(si) : null;
+
+    private bool IsKnown(string name) => !double.IsNaN(Number(name));
 
     private InputValues Put(int place, double value)
     {

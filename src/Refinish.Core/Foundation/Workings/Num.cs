@@ -81,6 +81,22 @@ internal readonly struct Num
         return sum;
     }
 
+    /// <summary>
+    /// The same over a list, with what the terms need handed in, so that nothing is captured and nothing allocated. A term that is
+    /// a plain 0 is left out.
+    /// </summary>
+    public static Num Sum<T, TState>(IReadOnlyList<T> items, TState state, Func<T, int, TState, Num> term)
+    {
+        Num sum = 0;
+        for (int i = 0; i < items.Count; i++)
+        {
+            Num one = term(items[i], i, state);
+            sum = one.Value == 0 && !one.IsTraced ? sum : sum + one;
+        }
+
+        return sum;
+    }
+
     public static Num Square(Num x) => Raised(x, 2, x.Value * x.Value);
 
     /// <summary>A power; small whole ones are products, which cost far less than a power and are the same on every machine.</summary>

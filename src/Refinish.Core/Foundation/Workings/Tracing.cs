@@ -22,6 +22,10 @@ internal static class Tracing
     public static Num Given(this Trace? trace, string symbol, int number, double value, Measure measure) =>
         trace is null ? value : trace.Given(symbol + Figures.Fixed(number, 0), value, measure);
 
+    /// <summary>An input of a named thing, such as <c>M_acetone</c>.</summary>
+    public static Num Given(this Trace? trace, string symbol, string name, double value, Measure measure) =>
+        trace is null ? value : trace.Given(symbol + name, value, measure);
+
     /// <summary>An input in money.</summary>
     /// <param name="trace">The derivation that is being made, or none.</param>
     /// <param name="symbol">The trade's symbol.</param>

@@ -29,9 +29,9 @@ internal static class RoomDoubts
             .. TapeDoubts.OfReadings(
                 site.Id,
                 [
-                    Reading(Length, room.Length, x => _ = new Room(x, room.Width, room.Height)),
-                    Reading(Width, room.Width, x => _ = new Room(room.Length, x, room.Height)),
-                    Reading(Height, room.Height, x => _ = new Room(room.Length, room.Width, x)),
+                    Reading(Length, room.Length, x => _ = room with { Length = x }),
+                    Reading(Width, room.Width, x => _ = room with { Width = x }),
+                    Reading(Height, room.Height, x => _ = room with { Height = x }),
                 ]),
         ];
         return own.Length > 0 ? own : [.. inside.SelectMany(entry => OfFixture(entry, room)), .. OfFloor(site, inside)];
