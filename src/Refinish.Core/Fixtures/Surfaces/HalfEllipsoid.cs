@@ -18,16 +18,16 @@ internal readonly record struct HalfEllipsoid(double A, double B, double C)
     /// <summary>The stated relative error.</summary>
     public const double Error = 1e-8;
 
-    public Num Area(Trace? t = null) => 4 * Num.Integral("φ", 0, t.Pi() / 2, Axes(t), static (bowl, turn) => Num.Integral(
+    public Num Area(Trace? t = null) => 4 * Num.Integral("φ", 0, t.Pi() / 2, Axes(t), static (in bowl, turn) => Num.Integral(
         "u", 0, 1, (Across: Num.Square(Across(bowl, turn)), Along: Num.Square(bowl.A * bowl.B)),
-        static (squares, u) => Num.Sqrt((squares.Across * (1 - Num.Square(u))) + (squares.Along * Num.Square(u)))),
+        static (in squares, u) => Num.Sqrt((squares.Across * (1 - Num.Square(u))) + (squares.Along * Num.Square(u)))),
         t is null ? null : Area().Value / 4);
 
     /// <summary>Area times slope, in the angle θ because the slope bends sharply in u at the bottom.</summary>
     public Num Tilt(Trace? t = null) => 4 * Num.Integral(
-        "φ", 0, t.Pi() / 2, (Axes: Axes(t), Quarter: t.Pi() / 2), static (bowl, turn) => Num.Integral(
+        "φ", 0, t.Pi() / 2, (Axes: Axes(t), Quarter: t.Pi() / 2), static (in bowl, turn) => Num.Integral(
         "θ", 0, bowl.Quarter, (Across: Across(bowl.Axes, turn), Along: bowl.Axes.A * bowl.Axes.B),
-        static (normal, fall) =>
+        static (in normal, fall) =>
         {
             Num level = normal.Across * Num.Sin(fall);
             Num upright = normal.Along * Num.Cos(fall);

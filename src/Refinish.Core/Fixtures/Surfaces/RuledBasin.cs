@@ -261,7 +261,7 @@ internal readonly partial record struct RuledBasin(
     // n(θ) = Δr + (d − Δr) cos θ + (d_w − Δr) sin θ, the wall's run towards the plan angle θ.
     private Num OverCorner(Num end, Num side, Func<Num, Num, Num> integrand, Trace? t) => Num.Integral(
         "θ", 0, t.Pi() / 2, (Change: Growth(t), end, side, Depth: Height(t), integrand),
-        static (at, angle) => at.integrand(
+        static (in at, angle) => at.integrand(
             at.Change + ((at.end - at.Change) * Num.Cos(angle)) + ((at.side - at.Change) * Num.Sin(angle)), at.Depth),
         t is null ? null : OverCorner(end.Value, side.Value, integrand, null).Value);
 

@@ -30,11 +30,11 @@ internal readonly record struct SuperellipseBasin(
     public Num FloorArea(Trace? t = null) => t.Step("floor", "A_f", Measure.Area, ByGamma, Outline(FloorA, FloorB, FloorN, t));
 
     public Num Walls(Trace? t = null) => t.Step("walls", "A_wall", Measure.Area, Loft, OverOctants(t, 0, static (half, _, at) =>
-        Num.Integral("v", 0, 1, (half.Depth, at), static (of, v) => Element(of.Depth, of.at, v))));
+        Num.Integral("v", 0, 1, (half.Depth, at), static (in of, v) => Element(of.Depth, of.at, v))));
 
     /// <summary>Area times slope of the walls.</summary>
     public Num WallTilt(Trace? t = null) => OverOctants(t, 0, static (half, _, at) =>
-        Num.Integral("v", 0, 1, (half.Depth, at), static (of, v) => Element(of.Depth, of.at, v) * Slope(of.Depth, of.at, v)));
+        Num.Integral("v", 0, 1, (half.Depth, at), static (in of, v) => Element(of.Depth, of.at, v) * Slope(of.Depth, of.at, v)));
 
     /// <summary>Water up to a level above the floor.</summary>
     public Num Water(Num level, Trace? t = null)
@@ -107,7 +107,7 @@ internal readonly record struct SuperellipseBasin(
     }
 
     private static Num Over(Half octant, Num share, Func<Half, Num, Ruling, Num> integrand) =>
-        Num.Integral("q", 0, 1, (octant, share, integrand), static (of, q) => of.integrand(of.octant, of.share, of.octant.At(q))
+        Num.Integral("q", 0, 1, (octant, share, integrand), static (in of, q) => of.integrand(of.octant, of.share, of.octant.At(q))
             * (PlaneShapes.PiBeside(q) / 4 * Smoothing * Num.Power(q, Smoothing - 1)),
             octant.Depth.IsTraced ? Over(octant.Plain(), share.Value, integrand).Value : null);
 
