@@ -104,7 +104,5 @@ public sealed record Verdict
     private string Outcome => Suitability switch
     {
         Suitability.Suitable => "suitable",
-        Suitability.SuitableWithConditions => "suitable with conditions",
-        _ => "not suitable as it stands",
-    };
+        Suitability.SuitableWithConditions => "suitable with conditions", _ => "not suitable as it stands", };
 }

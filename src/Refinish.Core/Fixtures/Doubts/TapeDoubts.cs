@@ -97,8 +97,7 @@ public sealed class TapeDoubts
         new(kind, about, reading.Path, reading.Words, kind == DoubtKind.Unit
             ? "Ask in which unit the lengths were read, or measure again before a price is told." : Again, reading.Usual.Source)
         {
-            Value = reading.Metres, Least = reading.Usual.LeastMetres, Greatest = reading.Usual.GreatestMetres,
-        };
+            Value = reading.Metres, Least = reading.Usual.LeastMetres, Greatest = reading.Usual.GreatestMetres, };
 
     // The likeliest first: that in whose unit the most numbers look typed, then that which brings them nearest to the middle of their
     // bands.
@@ -173,8 +172,7 @@ public sealed class TapeDoubts
                 DoubtKind.Capacity, About, null, "capacity from the tape beside the label",
                     "Ask to which level the label counts, then measure again.", Label)
             {
-                Value = water.CubicMeters, Least = 0.85 * promised, Greatest = 1.15 * promised, Measure = Measure.Capacity,
-            };
+                Value = water.CubicMeters, Least = 0.85 * promised, Greatest = 1.15 * promised, Measure = Measure.Capacity, };
         }
     }
 }

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Linq;
+using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace Refinish;
@@ -72,6 +73,13 @@ public sealed class InputValues : IEquatable<InputValues>
         return Put(place, Inputs[place].Checked(value));
     }
 
+    // The property that asks is the input that is meant.
+    internal InputValues With(Length value, [CallerMemberName] string input = "") => With(input, value);
+
+    internal InputValues With(double value, [CallerMemberName] string input = "") => With(input, value);
+
+    internal InputValues With(IQuantity value, [CallerMemberName] string input = "") => With(input, value);
+
     /// <inheritdoc/>
     public bool Equals(InputValues? other) =>
         other is not null && ReferenceEquals(Inputs, other.Inputs) && Enumerable.SequenceEqual(si, other.si);
@@ -98,19 +106,19 @@ public sealed class InputValues : IEquatable<InputValues>
 
     internal bool IsWhole => Array.FindIndex(si, double.IsNaN) < 0;
 
-    internal double Number(string name) => si[Inputs.PlaceOf(name)];
+    internal double Number([CallerMemberName] string name = "") => si[Inputs.PlaceOf(name)];
 
-    internal Length Length(string name) => UnitsNet.Length.FromMeters(Number(name));
+    internal Length Length([CallerMemberName] string name = "") => UnitsNet.Length.FromMeters(Number(name));
 
-    internal Angle Angle(string name) => UnitsNet.Angle.FromRadians(Number(name));
+    internal Angle Angle([CallerMemberName] string name = "") => UnitsNet.Angle.FromRadians(Number(name));
 
-    internal Ratio Ratio(string name) => UnitsNet.Ratio.FromDecimalFractions(Number(name));
+    internal Ratio Ratio([CallerMemberName] string name = "") => UnitsNet.Ratio.FromDecimalFractions(Number(name));
 
-    internal Volume Volume(string name) => UnitsNet.Volume.FromCubicMeters(Number(name));
+    internal Volume Volume([CallerMemberName] string name = "") => UnitsNet.Volume.FromCubicMeters(Number(name));
 
-    internal VolumeFlow VolumeFlow(string name) => UnitsNet.VolumeFlow.FromCubicMetersPerSecond(Number(name));
+    internal VolumeFlow VolumeFlow([CallerMemberName] string name = "") => UnitsNet.VolumeFlow.FromCubicMetersPerSecond(Number(name));
 
-    internal int Count(string name) => (int)Number(name);
+    internal int Count([CallerMemberName] string name = "") => (int)Number(name);
 
     private InputValues Put(int place, double value)
     {

@@ -133,10 +133,7 @@ public sealed record MaterialIdentification
         IdentificationAid.Tap => "knock",
         IdentificationAid.Touch => "touch",
         IdentificationAid.Flex => "press",
-        IdentificationAid.Edge => "look at an edge",
-        IdentificationAid.SolventRub => "solvent rub",
-        _ => "look at the whole",
-    };
+        IdentificationAid.Edge => "look at an edge", IdentificationAid.SolventRub => "solvent rub", _ => "look at the whole", };
 
     private MaterialSign Find(string code, string name) =>
         known.FirstOrDefault(sign => sign.Code == code) ?? throw new ArgumentException(name + " holds " + code + ", which no sign has.", name);
