@@ -156,7 +156,7 @@ internal readonly struct Num
     /// <param name="found">
     /// The value of an integral that is to be written, where it was found without a derivation; that spares a formula at each point.
     /// </param>
-    public static Num Integral<T>(string symbol, Num lower, Num upper, in T state, Integrand<T, Num> body, double? found = null)
+    public static Num Integral<T>(string symbol, Num lower, Num upper, in T state, Quadrature.Integrand<T, Num> body, double? found = null)
     {
         bool isWritten = found is not null || !IsPlain(lower, upper);
         double half = (upper.Value - lower.Value) / 2;
