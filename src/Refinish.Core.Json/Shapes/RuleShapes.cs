@@ -42,7 +42,7 @@ internal static class RuleShapes
         .With("source", CommonShapes.Source, rule => rule.Source, out Slot<Source> source)
         .With("when", Condition, rule => rule.When!, out Slot<SurveyCondition> when)
         .Optional("concerns", CommonShapes.Audiences, rule => CommonShapes.Concerned(rule.Concerns),
-            (rule, concerns) => rule with { Concerns = concerns.Aggregate(Audience.None, (all, one) => all | one) })
+            (rule, concerns) => rule.Concerning(concerns.Aggregate(Audience.None, (all, one) => all | one)))
         .MakingTogether(
             () => new SurveyRule("stand-in", "stand-in", Suitability.Suitable, "stand-in", "stand-in", Source.Invented("stand-in"),
                 new SurveyCondition { OwnFacts = ["stand-in"] }),

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -39,8 +38,7 @@ public sealed record FixtureZone
 
     /// <summary>The kind, the area and the slope in one line, in metric units.</summary>
     /// <returns>Text such as <c>Wall 1.1 m² at 75°</c>.</returns>
-    public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} {1} at {2}", Kind, Measure.Area.Format(area), Measure.Angle.Format(slope, figures: 4));
+    public override string ToString() => $"{Kind} {Measure.Area.Format(area)} at {(Measure.Angle.Format(slope, figures: 4))}";
 
     internal static FixtureZone Of(FixtureZoneKind kind, double squareMeters, double radians) =>
         new(kind, Area.FromSquareMeters(squareMeters), Angle.FromRadians(radians));

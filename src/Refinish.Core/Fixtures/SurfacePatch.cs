@@ -20,10 +20,10 @@ public sealed record SurfacePatch
 {
     private readonly Func<Trace?, Num> plain;
     private readonly Func<Trace?, Num, Num>? tilt;
-    private readonly Lazy<double> slope;
     private readonly double area;
     private readonly double relativeError;
     private readonly double openings;
+    private object? slope;
 
     /// <summary>Makes a patch of its formulas.</summary>
     /// <param name="plain">The plain area; with a derivation its last step, which names the patch.</param>
@@ -40,7 +40,6 @@ public sealed record SurfacePatch
         area = plain(null).Value;
         Zone = zone;
         tilt = slope;
-        this.slope = new Lazy<double>(() => area == 0 ? 0 : Slope(null, area).Value);
         this.relativeError = relativeError;
         this.openings = openings;
         DevelopedFactor = factor;
@@ -62,7 +61,7 @@ public sealed record SurfacePatch
     public Area ErrorBound => Area.FromSquareMeters(Math.Abs(area) * relativeError);
 
     /// <summary>0° level, 90° upright, 180° an underside; the mean weighted by area where it varies.</summary>
-    public Angle SlopeFromHorizontal => Angle.FromRadians(slope.Value);
+    public Angle SlopeFromHorizontal => Angle.FromRadians(Radians);
 
     /// <summary>Developed over plain area: texture, joints, profile; 1 for a smooth surface.</summary>
     public double DevelopedFactor { get; }
@@ -76,27 +75,25 @@ public sealed record SurfacePatch
     /// <summary>The formula of the plain area with its numbers and its source.</summary>
     public WorkingStep Step => field ??= LastOf(Trace.Of("patch", plain));
 
+    // Found when it is first asked for: it may take a double integral. As an object it is written at once on every machine.
+    internal double Radians => (double)(slope ??= area == 0 ? 0.0 : Slope(null, area).Value);
+
     internal double Coated => Left(null, area).Value;
 
     /// <summary>Whether two patches have the same name, zone, areas and slope.</summary>
     /// <param name="other">The patch to compare with.</param>
     /// <returns><see langword="true"/> when they are alike.</returns>
     public bool Equals(SurfacePatch? other) =>
-        other is not null && Zone == other.Zone && area.Equals(other.area) && Name == other.Name && slope.Value.Equals(other.slope.Value)
-        && relativeError.Equals(other.relativeError) && openings.Equals(other.openings) && DevelopedFactor.Equals(other.DevelopedFactor);
+        other is not null && Zone == other.Zone && area.Equals(other.area) && openings.Equals(other.openings)
+        && relativeError.Equals(other.relativeError) && DevelopedFactor.Equals(other.DevelopedFactor) && Radians.Equals(other.Radians)
+        && Name == other.Name;
 
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked(((int)Zone * 31) + area.GetHashCode());
 
     /// <summary>The name, what gets coated, the zone and the slope in one line, in metric units.</summary>
     /// <returns>Text such as <c>both side walls: 0.64839 m² of Wall at 81.418°</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}: {1} of {2} at {3}",
-        Name,
-        Measure.Area.Format(Coated),
-        Zone,
-        Measure.Angle.Format(slope.Value));
+    public override string ToString() => $"{Name}: {Measure.Area.Format(Coated)} of {Zone} at {Measure.Angle.Format(Radians)}";
 
     /// <summary>The plain area, a step of the derivation.</summary>
     internal Num Plain(Trace? t) => t is null ? area : plain(t);

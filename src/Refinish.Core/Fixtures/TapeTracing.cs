@@ -14,6 +14,14 @@ internal static class TapeTracing
     public static Num Tape(this Trace? trace, string symbol, int place, Length length) =>
         trace is null ? length.Meters : trace.Tape(symbol + Figures.Fixed(place + 1, 0), length);
 
+    /// <summary>An area by elementary plane geometry.</summary>
+    public static Num Area(this Trace? trace, string name, string symbol, Num area) =>
+        trace.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
+
+    /// <summary>The edge to be taped.</summary>
+    public static Num Edge(this Trace? trace, Num edge) =>
+        trace.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, edge);
+
     /// <summary>A slope that follows from how a surface lies, or that was measured.</summary>
     public static Num Lying(this Trace? trace, double slope) =>
         slope == 0 ? 0 : slope == Math.PI / 2 ? trace.Pi() / 2 : trace.Given("φ", slope, Measure.Angle);

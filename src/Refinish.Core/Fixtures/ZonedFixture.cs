@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using UnitsNet;
 
@@ -168,8 +167,7 @@ public sealed record ZonedFixture : IFixture
                 zone.Kind.ToString("G").ToLowerInvariant(), zone.Kind, zone.Area, zone.SlopeFromHorizontal) { Source = source }),
             zoned.Topology.BoundaryLength)
         {
-            Mesh = zoned,
-        };
+            Mesh = zoned, };
     }
 
     /// <inheritdoc/>
@@ -217,9 +215,9 @@ public sealed record ZonedFixture : IFixture
 
     /// <summary>The name, what gets coated and the capacity in one line, in metric units.</summary>
     /// <returns>Text such as <c>shower bench: 0.96 m² coated</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0}: {1} coated{2}", Name, Measure.Area.Format(Coated),
-        water is double volume ? ", holds " + Measure.Capacity.Format(volume) : string.Empty);
+    public override string ToString() =>
+        $"{Name}: {Measure.Area.Format(Coated)}"
+        + $" coated{(water is double volume ? ", holds " + Measure.Capacity.Format(volume) : string.Empty)}";
 
     private static bool Agree(double one, double other) => Math.Abs(one - other) <= Agreeing * Math.Max(one, other);
 

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Fixtures;
 using UnitsNet;
 
 namespace Refinish.Substrates;
@@ -76,7 +77,7 @@ public sealed record FillerEstimate
         Measure.Liquid.Format(volume) + " (" + Measure.Mass.Format(Mass.Kilograms) + ") of " + Policy.Product.Name;
 
     private Num Total(Trace? t) => t is null ? volume : t.Step("filler to mix in all", "V_mix", Measure.Liquid, Summed,
-        Num.Sum(Items.Select((item, i) => t.Given("V_" + Figures.Fixed(i + 1, 0), item.Mixed.CubicMeters, Measure.Liquid))));
+        Items.Total(t, static (t, item, i) => t.Given("V_", i + 1, item.Mixed.CubicMeters, Measure.Liquid)));
 
     private Num MixMass(Trace? t = null) =>
         t.Step("mass of the mix", "m", Measure.Mass, Definition, Total(t) * t.Given("ρ", density, Measure.Density));

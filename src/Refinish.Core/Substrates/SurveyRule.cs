@@ -110,10 +110,14 @@ public sealed record SurveyRule
     /// <summary>Whether it is a caller's own with a function, which cannot be stored.</summary>
     public bool IsByFunction { get; }
 
-    /// <summary>Who has to know where it applies; crew and customer unless given.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Nobody, or somebody unnamed.</exception>
-    public Audience Concerns { get; init => field = Caution.Somebody(value, nameof(Concerns)); }
-    = Audience.Crew | Audience.Customer;
+    /// <summary>Who has to know where it applies; crew and customer unless told by <see cref="Concerning"/>.</summary>
+    public Audience Concerns { get; internal init; } = Audience.Crew | Audience.Customer;
+
+    /// <summary>The same rule for others to know.</summary>
+    /// <param name="concerns">Who has to know where it applies.</param>
+    /// <returns>The rule.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="concerns"/> is nobody, or somebody unnamed.</exception>
+    public SurveyRule Concerning(Audience concerns) => this with { Concerns = Caution.Somebody(concerns, nameof(concerns)) };
 
     /// <summary>
     /// Whether it protects people: lead, asbestos, flame, exhaust, those who cannot leave. Struck or softened, such a rule stays a

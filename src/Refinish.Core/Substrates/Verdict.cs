@@ -18,14 +18,21 @@ namespace Refinish.Substrates;
 /// </code></example>
 public sealed record Verdict
 {
+    /// <summary>Judges a survey by the thresholds of <see cref="SurveyPolicy.Generic"/>.</summary>
+    /// <param name="survey">What was found.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="survey"/> is missing.</exception>
+    public Verdict(Survey survey) : this(survey, SurveyPolicy.Generic)
+    {
+    }
+
     /// <summary>Judges a survey.</summary>
     /// <param name="survey">What was found.</param>
-    /// <param name="policy">The thresholds; <see cref="SurveyPolicy.Generic"/> when omitted.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="survey"/> is missing.</exception>
-    public Verdict(Survey survey, SurveyPolicy? policy = null)
+    /// <param name="policy">The thresholds.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    public Verdict(Survey survey, SurveyPolicy policy)
     {
         Survey = Guard.NotNull(survey);
-        Policy = policy ?? SurveyPolicy.Generic;
+        Policy = Guard.NotNull(policy);
         List<VerdictReason> reasons = [];
         foreach (SurveyRule rule in SurveyRules.All.Concat(Policy.OwnRules))
         {
@@ -104,7 +111,5 @@ public sealed record Verdict
     private string Outcome => Suitability switch
     {
         Suitability.Suitable => "suitable",
-        Suitability.SuitableWithConditions => "suitable with conditions",
-        _ => "not suitable as it stands",
-    };
+        Suitability.SuitableWithConditions => "suitable with conditions", _ => "not suitable as it stands", };
 }

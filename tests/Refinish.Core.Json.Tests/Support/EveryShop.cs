@@ -130,10 +130,7 @@ internal static class EveryShop
                     Materials = [EveryFixture.Panel], Surfaces = [MaterialSurface.FilledPolymer], Facts = [SurveyFact.StainsBleed],
                     OwnFacts = ["salvaged"], BuiltBefore = 1970, OlderThanYears = 20, Defect = DefectKind.Chip, MoreThan = 2,
                     LargerThan = Length.FromMillimeters(3), DeeperThan = Length.FromMillimeters(1), WiderThan = Area.FromSquareCentimeters(2),
-                })
-                {
-                    Concerns = Audience.Crew,
-                },
+                }).Concerning(Audience.Crew),
                 new SurveyRule("own-2", "inlay", Suitability.NotSuitable, "replace", "look", Source.Invented("own"),
                     new SurveyCondition { Defect = DefectKind.Own("loose-inlay") }),
             ],

@@ -211,16 +211,15 @@ public class TapeDoubtTests(ITestOutputHelper output)
         Assert.Equal("tub/capacity", doubt.Id);
         Numbers.Close(0.85 * 60, Volume.FromCubicMeters(doubt.Least!.Value).UsGallons);
         Assert.Single(Labelled(36).Doubts);
-        Doubt dry = Assert.Single(new TapeDoubts("walls", new TiledSurround(Tapes.Alcove())) { LabelledCapacity = Volume.FromLiters(10) }.Doubts);
+        Doubt dry = Assert.Single(new TapeDoubts("walls", new TiledSurround(Tapes.Alcove()), Volume.FromLiters(10)).Doubts);
         Assert.Equal("a capacity on the label of what holds no water is unusual", dry.Sentence(DisplayUnits.Si));
-        Numbers.Refuses("LabelledCapacity", () => _ = new TapeDoubts("tub", tub) { LabelledCapacity = Volume.Zero });
-        Numbers.Refuses("MeasuredCapacity", () => _ = new TapeDoubts("tub", tub) { MeasuredCapacity = Volume.FromCubicMeters(11) });
+        Numbers.Refuses("labelledCapacity", () => _ = new TapeDoubts("tub", tub, Volume.Zero));
+        Numbers.Refuses("measuredCapacity", () => _ = new TapeDoubts("tub", tub, Volume.FromLiters(200), Volume.FromCubicMeters(11)));
         Assert.Throws<ArgumentNullException>(() => new TapeDoubts("tub", null!));
         Assert.Throws<ArgumentException>(() => new TapeDoubts(" ", tub));
         Assert.Throws<ArgumentNullException>(() => FixtureKind.ReadingsOf(null!));
 
-        TapeDoubts Labelled(double gallons) => new("tub", tub) { LabelledCapacity = Volume.FromUsGallons(gallons),
-            MeasuredCapacity = overflow };
+        TapeDoubts Labelled(double gallons) => new("tub", tub, Volume.FromUsGallons(gallons), overflow);
     }
 
     private static IEnumerable<IFixture> Every(double scale)

@@ -42,7 +42,9 @@ public class QuadratureTests
     {
         Numbers.Close(Math.Exp(upper) - Math.Exp(lower), Quadrature.GaussLegendre(Math.Exp, lower, upper), 1e-14);
         Numbers.Close(
-            (Math.Pow(upper, 64) - Math.Pow(lower, 64)) / 64, Quadrature.GaussLegendre(63, static (k, x) => Math.Pow(x, k), lower, upper), 1e-13);
-        Assert.Equal(Quadrature.GaussLegendre(Math.Exp, lower, upper), Quadrature.GaussLegendre(0, static (_, x) => Math.Exp(x), lower, upper));
+            (Math.Pow(upper, 64) - Math.Pow(lower, 64)) / 64,
+            Quadrature.GaussLegendre(63, static (in k, x) => Math.Pow(x, k), lower, upper), 1e-13);
+        Assert.Equal(
+            Quadrature.GaussLegendre(Math.Exp, lower, upper), Quadrature.GaussLegendre(0, static (in _, x) => Math.Exp(x), lower, upper));
     }
 }

@@ -29,7 +29,7 @@ internal static class WeibullKernel
             (double)i / of.panels,
             (double)(i + 1) / of.panels,
             of,
-            static (at, z) => at.u * at.b * at.k * Num.Power(z, (at.b * at.k) - 1)
+            static (in at, z) => at.u * at.b * at.k * Num.Power(z, (at.b * at.k) - 1)
                 * Num.Exp(-(at.u * Num.Power(z, at.b * at.k)) - (at.delta * at.last * Num.Power(z, at.k)))));
     }
 

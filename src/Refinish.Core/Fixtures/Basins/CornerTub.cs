@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -20,6 +19,7 @@ public sealed record CornerTub : IFixture
     private readonly SuperellipseBasin basin;
     private readonly double walls;
     private readonly double coated;
+    private object? full;
 
     /// <summary>Works a tub out.</summary>
     /// <param name="measurements">What the tape gave.</param>
@@ -31,6 +31,11 @@ public sealed record CornerTub : IFixture
         measurements.CheckConsistency();
         basin = measurements.Basin;
         walls = basin.Walls().Value;
+        Patches = PatchLedger.Present(
+        [
+            .. basin.Patches(walls, PlaneShapes.Disc(AcrossDrain(null)).Value, PlaneShapes.Disc(AcrossOverflow(null)).Value),
+            new(Deck, FixtureZoneKind.Rim), new(Front, FixtureZoneKind.Apron, SurfacePatch.Upright),
+        ]);
         coated = PatchLedger.Coated(Patches);
     }
 
@@ -42,7 +47,7 @@ public sealed record CornerTub : IFixture
         + " × " + Measure.Length.Format(Measurements.RightWall.Meters);
 
     /// <summary>Floor, walls, rim (the deck) and apron (returns and front).</summary>
-    public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
+    public IReadOnlyList<FixtureZone> Zones => field ??= PatchLedger.Zones(Patches);
 
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(coated);
@@ -51,7 +56,7 @@ public sealed record CornerTub : IFixture
     public Length MaskedEdge => Length.FromMeters(Edge().Value);
 
     /// <summary>The water it holds up to the rim.</summary>
-    public Volume? WaterCapacity => Volume.FromCubicMeters(basin.Water(basin.Depth).Value);
+    public Volume? WaterCapacity => Volume.FromCubicMeters((double)(full ??= basin.Water(basin.Depth).Value));
 
     /// <summary>The walls of the basin, overflow not taken off.</summary>
     public Area WallArea => Area.FromSquareMeters(walls);
@@ -66,11 +71,7 @@ public sealed record CornerTub : IFixture
     public Area FrontArea => Area.FromSquareMeters(Front().Value);
 
     /// <summary>Floor, walls, deck, returns and front.</summary>
-    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
-    [
-        .. basin.Patches(walls, PlaneShapes.Disc(AcrossDrain(null)).Value, PlaneShapes.Disc(AcrossOverflow(null)).Value),
-        new(Deck, FixtureZoneKind.Rim), new(Front, FixtureZoneKind.Apron, SurfacePatch.Upright),
-    ]);
+    public IReadOnlyList<SurfacePatch> Patches { get; }
 
     /// <summary>The water up to a level below the rim, such as the overflow.</summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the depth.</param>
@@ -102,23 +103,24 @@ public sealed record CornerTub : IFixture
     /// <inheritdoc/>
     public Workings Workings() => PatchLedger.Write("Corner tub", Patches, [basin.MouthArea], [Edge], basin.Capacity(basin.Depth));
 
+    /// <summary>Whether two are measured alike.</summary>
+    /// <param name="other">The other one.</param>
+    /// <returns><see langword="true"/> when their measurements are equal.</returns>
+    public bool Equals(CornerTub? other) => other is not null && Measurements.Equals(other.Measurements);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Measurements.GetHashCode();
+
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>corner tub 1524 mm × 1524 mm: 4.2 m² coated, 300 L to the rim</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}: {1} coated, {2} to the rim",
-        Description,
-        Measure.Area.Format(coated),
-        Measure.Capacity.Format(basin.Water(basin.Depth).Value));
+    public override string ToString() => PatchLedger.Told(this);
 
-    private Num Deck(Trace? t = null) =>
-        t.Step("deck", "A_deck", Measure.Area, PlaneShapes.Elementary, Measurements.Plan.Deck(t) - basin.MouthArea(t));
+    private Num Deck(Trace? t = null) => t.Area("deck", "A_deck", Measurements.Plan.Deck(t) - basin.MouthArea(t));
 
-    private Num Front(Trace? t = null) =>
-        t.Step("returns and front", "A_front", Measure.Area, PlaneShapes.Elementary, Measurements.Plan.Front(t) * Down(t));
+    private Num Front(Trace? t = null) => t.Area("returns and front", "A_front", Measurements.Plan.Front(t) * Down(t));
 
-    private Num Edge(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
-        t.Tape("L", Measurements.LeftWall) + t.Tape("R", Measurements.RightWall) + Measurements.Plan.Front(t) + (2 * Down(t))
+    private Num Edge(Trace? t = null) =>
+        t.Edge(t.Tape("L", Measurements.LeftWall) + t.Tape("R", Measurements.RightWall) + Measurements.Plan.Front(t) + (2 * Down(t))
             + PlaneShapes.Circle(AcrossDrain(t)) + PlaneShapes.Circle(AcrossOverflow(t)));
 
     private Num Down(Trace? t) => t.Tape("h_a", Measurements.FrontHeight);

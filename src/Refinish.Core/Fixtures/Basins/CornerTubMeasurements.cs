@@ -1,7 +1,7 @@
 using System;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using UnitsNet;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -57,79 +57,63 @@ public sealed record CornerTubMeasurements
 
     /// <summary>Length of the mouth, 0.3 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MouthLength { get => Tape.Length(nameof(MouthLength)); init => Tape = Tape.With(nameof(MouthLength), value); }
+    public required Length MouthLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the mouth, 0.2 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MouthWidth { get => Tape.Length(nameof(MouthWidth)); init => Tape = Tape.With(nameof(MouthWidth), value); }
+    public required Length MouthWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>How square the mouth is: 2 for an ellipse, more for fuller corners, up to 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double MouthExponent
-    {
-        get => Tape.Number(nameof(MouthExponent));
-        init => Tape = Tape.With(nameof(MouthExponent), value);
-    }
+    public required double MouthExponent { get => Tape.Number(); init => Tape = Tape.Set(value); }
 
     /// <summary>Length of the floor, 0.1 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorLength { get => Tape.Length(nameof(FloorLength)); init => Tape = Tape.With(nameof(FloorLength), value); }
+    public required Length FloorLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the floor, 0.1 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorWidth { get => Tape.Length(nameof(FloorWidth)); init => Tape = Tape.With(nameof(FloorWidth), value); }
+    public required Length FloorWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>How square the floor is, 2 to 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double FloorExponent
-    {
-        get => Tape.Number(nameof(FloorExponent));
-        init => Tape = Tape.With(nameof(FloorExponent), value);
-    }
+    public required double FloorExponent { get => Tape.Number(); init => Tape = Tape.Set(value); }
 
     /// <summary>Depth from the rim straight down to the floor, 0.1 to 0.8 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Depth { get => Tape.Length(nameof(Depth)); init => Tape = Tape.With(nameof(Depth), value); }
+    public required Length Depth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Length of the deck along the left wall, 0.5 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length LeftWall { get => Tape.Length(nameof(LeftWall)); init => Tape = Tape.With(nameof(LeftWall), value); }
+    public required Length LeftWall { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Length of the deck along the right wall, 0.5 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RightWall { get => Tape.Length(nameof(RightWall)); init => Tape = Tape.With(nameof(RightWall), value); }
+    public required Length RightWall { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Length of the side that stands square to the left wall, 0 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length LeftReturn { get => Tape.Length(nameof(LeftReturn)); init => Tape = Tape.With(nameof(LeftReturn), value); }
+    public required Length LeftReturn { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Length of the side that stands square to the right wall, 0 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RightReturn { get => Tape.Length(nameof(RightReturn)); init => Tape = Tape.With(nameof(RightReturn), value); }
+    public required Length RightReturn { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>How far the front bows out beyond the straight line, at its middle, 0 to 1 m; 0 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length FrontBow { get => Tape.Length(nameof(FrontBow)); init => Tape = Tape.With(nameof(FrontBow), value); }
+    public Length FrontBow { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Height of returns and front that show, 0 to 1 m; 0 when they are not coated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FrontHeight { get => Tape.Length(nameof(FrontHeight)); init => Tape = Tape.With(nameof(FrontHeight), value); }
+    public required Length FrontHeight { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length DrainDiameter
-    {
-        get => Tape.Length(nameof(DrainDiameter));
-        init => Tape = Tape.With(nameof(DrainDiameter), value);
-    }
+    public required Length DrainDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the overflow plate, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length OverflowDiameter
-    {
-        get => Tape.Length(nameof(OverflowDiameter));
-        init => Tape = Tape.With(nameof(OverflowDiameter), value);
-    }
+    public required Length OverflowDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     internal SuperellipseBasin Basin =>
         new(MouthLength.Meters / 2, MouthWidth.Meters / 2, MouthExponent, FloorLength.Meters / 2, FloorWidth.Meters / 2, FloorExponent,
@@ -139,29 +123,23 @@ public sealed record CornerTubMeasurements
 
     /// <summary>The walls and the mouth in one line, in metric units.</summary>
     /// <returns>Text such as <c>1219.2 mm × 965.2 mm × 431.8 mm in a corner of 1524 mm × 1524 mm</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} × {1} × {2} in a corner of {3} × {4}",
-        Measure.Length.Format(MouthLength.Meters),
-        Measure.Length.Format(MouthWidth.Meters),
-        Measure.Length.Format(Depth.Meters),
-        Measure.Length.Format(LeftWall.Meters),
-        Measure.Length.Format(RightWall.Meters));
+    public override string ToString() =>
+        $"{Shown(MouthLength)} × {Shown(MouthWidth)} × {Shown(Depth)} in a corner of {Shown(LeftWall)} × {Shown(RightWall)}";
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
-        TapeRules.AtMost(FloorLength.Meters, MouthLength.Meters, nameof(FloorLength), "MouthLength");
-        TapeRules.AtMost(FloorWidth.Meters, MouthWidth.Meters, nameof(FloorWidth), "MouthWidth");
-        TapeRules.AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter),
+        AtMost(FloorLength.Meters, MouthLength.Meters, nameof(FloorLength), "MouthLength");
+        AtMost(FloorWidth.Meters, MouthWidth.Meters, nameof(FloorWidth), "MouthWidth");
+        AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter),
             "the floor's shorter side");
-        TapeRules.AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter),
+        AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter),
             "the wall above the floor");
 
         // The left return stands square to the left wall, so it runs along the right one.
-        TapeRules.AtMost(LeftReturn.Meters, RightWall.Meters, nameof(LeftReturn), "RightWall");
-        TapeRules.AtMost(RightReturn.Meters, LeftWall.Meters, nameof(RightReturn), "LeftWall");
-        TapeRules.AtMost(FrontBow.Meters, Plan.Chord().Value / 2, nameof(FrontBow), "half of the front's straight length, a half round");
+        AtMost(LeftReturn.Meters, RightWall.Meters, nameof(LeftReturn), "RightWall");
+        AtMost(RightReturn.Meters, LeftWall.Meters, nameof(RightReturn), "LeftWall");
+        AtMost(FrontBow.Meters, Plan.Chord().Value / 2, nameof(FrontBow), "half of the front's straight length, a half round");
         double deck = Plan.Deck().Value;
         double mouth = Basin.MouthArea().Value;
         if (mouth > deck && FrontBow.Meters == 0)

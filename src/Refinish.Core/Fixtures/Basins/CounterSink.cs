@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -37,6 +36,14 @@ public sealed record CounterSink : IFixture
         measurements.CheckConsistency();
         inside = Bowl().Value;
         outside = IsVessel ? Shell().Value : 0;
+        Patches = PatchLedger.Present(
+            new SurfacePatch(t => t is null ? inside : Bowl(t), FixtureZoneKind.Bowl, Slope, Error, openings: Holes.Value),
+            new SurfacePatch(Rim, FixtureZoneKind.Rim),
+
+            // The outside hangs under its own slope: as steep, seen from below.
+            new SurfacePatch(
+                t => t is null ? outside : Shell(t), FixtureZoneKind.Outside, (t, shell) => t.Pi() - Slope(t, shell, Wall), Error,
+                openings: PlaneShapes.Disc(Base(null)).Value));
         coated = PatchLedger.Coated(Patches);
     }
 
@@ -50,7 +57,7 @@ public sealed record CounterSink : IFixture
         + Measure.Length.Format(Measurements.MouthLength.Meters) + " × " + Measure.Length.Format(Measurements.MouthWidth.Meters);
 
     /// <summary>Bowl, rim and outside, as far as they are there.</summary>
-    public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
+    public IReadOnlyList<FixtureZone> Zones => field ??= PatchLedger.Zones(Patches);
 
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(coated);
@@ -73,14 +80,7 @@ public sealed record CounterSink : IFixture
     public Area OutsideArea => Area.FromSquareMeters(outside);
 
     /// <summary>Bowl, rim and outside.</summary>
-    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
-        new SurfacePatch(t => t is null ? inside : Bowl(t), FixtureZoneKind.Bowl, Slope, Error, openings: Holes.Value),
-        new SurfacePatch(Rim, FixtureZoneKind.Rim),
-
-        // The outside hangs under its own slope: as steep, seen from below.
-        new SurfacePatch(
-            t => t is null ? outside : Shell(t), FixtureZoneKind.Outside, (t, shell) => t.Pi() - Slope(t, shell, Wall), Error,
-            openings: PlaneShapes.Disc(Base(null)).Value));
+    public IReadOnlyList<SurfacePatch> Patches { get; }
 
     private bool IsVessel => Measurements.Mounting == SinkMounting.Vessel;
 
@@ -130,8 +130,7 @@ public sealed record CounterSink : IFixture
                 Measurements.Outline!.Breaks(),
                 bowl,
                 SurfaceBand.Ruled(FixtureZoneKind.Rim, mouth, turn => Measurements.Outline!.Towards(turn, depth))).Mesh(),
-            _ => mesh.Add(PlanCurve.Turn, bowl).Mesh(),
-        };
+            _ => mesh.Add(PlanCurve.Turn, bowl).Mesh(), };
     }
 
     /// <inheritdoc/>
@@ -143,14 +142,17 @@ public sealed record CounterSink : IFixture
             Measurements.Mounting == SinkMounting.DropIn ? [Measurements.Outline!.Workings(), water] : [water]);
     }
 
+    /// <summary>Whether two are measured alike.</summary>
+    /// <param name="other">The other one.</param>
+    /// <returns><see langword="true"/> when their measurements are equal.</returns>
+    public bool Equals(CounterSink? other) => other is not null && Measurements.Equals(other.Measurements);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Measurements.GetHashCode();
+
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>vessel sink 406.4 mm × 406.4 mm: 0.42 m² coated, 10.488 L to the rim</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}: {1} coated, {2} to the rim",
-        Description,
-        Measure.Area.Format(coated),
-        Measure.Capacity.Format(Water(Depth).Value));
+    public override string ToString() => PatchLedger.Told(this);
 
     private Num A(Trace? t, double more = 0) => t.Given("a", HalfLength + more, Measure.Length);
 
@@ -188,7 +190,7 @@ public sealed record CounterSink : IFixture
     private Num Rim(Trace? t = null)
     {
         Num mouth = PlaneShapes.Ellipse(2 * A(t), 2 * B(t));
-        return t.Step("rim", "A_rim", Measure.Area, PlaneShapes.Elementary, Measurements.Mounting switch
+        return t.Area("rim", "A_rim", Measurements.Mounting switch
         {
             SinkMounting.Vessel => PlaneShapes.Ellipse(2 * A(t, Wall), 2 * B(t, Wall)) - mouth,
             SinkMounting.DropIn => t.Given("A_o", Measurements.Outline!.Area.SquareMeters, Measure.Area) - mouth,
@@ -201,11 +203,8 @@ public sealed record CounterSink : IFixture
         Num line = Measurements.Mounting switch
         {
             SinkMounting.Vessel => PlaneShapes.Circle(Base(t)),
-            SinkMounting.DropIn => t.Tape("P_o", Measurements.Outline!.Perimeter),
-            _ => PlaneShapes.EllipseEdge(2 * A(t), 2 * B(t)),
-        };
-        return t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
-            line + PlaneShapes.Circle(Drain(t)) + PlaneShapes.Circle(Overflow(t)));
+            SinkMounting.DropIn => t.Tape("P_o", Measurements.Outline!.Perimeter), _ => PlaneShapes.EllipseEdge(2 * A(t), 2 * B(t)), };
+        return t.Edge(line + PlaneShapes.Circle(Drain(t)) + PlaneShapes.Circle(Overflow(t)));
     }
 
     private Num Water(double level, Trace? t = null)

@@ -1,6 +1,5 @@
 using System;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using UnitsNet;
 using static Refinish.Fixtures.TapeRules;
 
@@ -64,52 +63,38 @@ public sealed record CounterSinkMeasurements
 
     /// <summary>Length of the bowl's mouth, 0.1 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MouthLength { get => Tape.Length(nameof(MouthLength)); init => Tape = Tape.With(nameof(MouthLength), value); }
+    public required Length MouthLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the bowl's mouth, 0.1 to 1 m; the length again for a spherical cap.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MouthWidth { get => Tape.Length(nameof(MouthWidth)); init => Tape = Tape.With(nameof(MouthWidth), value); }
+    public required Length MouthWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Depth of the bowl at its lowest point, 0.03 to 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length BowlDepth { get => Tape.Length(nameof(BowlDepth)); init => Tape = Tape.With(nameof(BowlDepth), value); }
+    public required Length BowlDepth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>The rim seen from above, over all; needed for a drop-in sink, not used otherwise.</summary>
     public PlanOutline? Outline { get; init; }
 
     /// <summary>Thickness of a vessel's wall, which makes its level rim and its outside, 0 to 0.1 m; 0 for the other mountings.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length WallThickness { get => Tape.Length(nameof(WallThickness)); init => Tape = Tape.With(nameof(WallThickness), value); }
+    public Length WallThickness { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the patch a vessel stands on, 0 to 0.5 m; 0 for the other mountings.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length BaseDiameter { get => Tape.Length(nameof(BaseDiameter)); init => Tape = Tape.With(nameof(BaseDiameter), value); }
+    public Length BaseDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length DrainDiameter
-    {
-        get => Tape.Length(nameof(DrainDiameter));
-        init => Tape = Tape.With(nameof(DrainDiameter), value);
-    }
+    public required Length DrainDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the overflow, 0 to 0.1 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length OverflowDiameter
-    {
-        get => Tape.Length(nameof(OverflowDiameter));
-        init => Tape = Tape.With(nameof(OverflowDiameter), value);
-    }
+    public required Length OverflowDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>The mounting and the bowl in one line, in metric units.</summary>
     /// <returns>Text such as <c>Vessel, bowl 406.4 mm × 406.4 mm × 139.7 mm</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}, bowl {1} × {2} × {3}",
-        Mounting,
-        Measure.Length.Format(MouthLength.Meters),
-        Measure.Length.Format(MouthWidth.Meters),
-        Measure.Length.Format(BowlDepth.Meters));
+    public override string ToString() => $"{Mounting}, bowl {Shown(MouthLength)} × {Shown(MouthWidth)} × {Shown(BowlDepth)}";
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()

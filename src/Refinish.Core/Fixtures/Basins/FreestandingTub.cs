@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -31,6 +30,22 @@ public sealed record FreestandingTub : IFixture
         measurements.CheckConsistency();
         basin = measurements.Basin;
         shell = measurements.Shell;
+        List<SurfacePatch> patches =
+            [.. basin.Patches(PlaneShapes.Disc(AcrossDrain(null)).Value, PlaneShapes.Disc(AcrossOverflow(null)).Value), Roll.Patch()];
+        double pads = Measurements.Feet * PlaneShapes.Disc(AcrossPad(null)).Value;
+        if (Measurements.OutsideIsCoated)
+        {
+            patches.Add(new(
+                Outside, FixtureZoneKind.Outside, (t, area) => t.Pi() - (shell.WallTilt(Aside(t)) / area), RuledBasin.CornerError,
+                openings: Measurements.UndersideIsCoated ? 0 : pads));
+        }
+
+        if (Measurements.UndersideIsCoated)
+        {
+            patches.Add(new(Underside, FixtureZoneKind.Outside, static (t, _) => t.Pi(), openings: pads));
+        }
+
+        Patches = PatchLedger.Present(patches);
         coated = PatchLedger.Coated(Patches);
     }
 
@@ -43,7 +58,7 @@ public sealed record FreestandingTub : IFixture
             + Measure.Length.Format(Measurements.RimWidth.Meters + (4 * Measurements.RollRadius.Meters));
 
     /// <summary>Floor, walls, rim (the roll) and outside, as far as it is coated.</summary>
-    public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
+    public IReadOnlyList<FixtureZone> Zones => field ??= PatchLedger.Zones(Patches);
 
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(coated);
@@ -70,28 +85,7 @@ public sealed record FreestandingTub : IFixture
     public Area UndersideArea => Area.FromSquareMeters(Measurements.UndersideIsCoated ? shell.FloorArea().Value : 0);
 
     /// <summary>The patches of the inside, the roll, the outside walls and the bottom from below.</summary>
-    public IReadOnlyList<SurfacePatch> Patches
-    {
-        get
-        {
-            List<SurfacePatch> patches =
-                [.. basin.Patches(PlaneShapes.Disc(AcrossDrain(null)).Value, PlaneShapes.Disc(AcrossOverflow(null)).Value), Roll.Patch()];
-            double pads = Measurements.Feet * PlaneShapes.Disc(AcrossPad(null)).Value;
-            if (Measurements.OutsideIsCoated)
-            {
-                patches.Add(new(
-                    Outside, FixtureZoneKind.Outside, (t, area) => t.Pi() - (shell.WallTilt(Aside(t)) / area), RuledBasin.CornerError,
-                    openings: Measurements.UndersideIsCoated ? 0 : pads));
-            }
-
-            if (Measurements.UndersideIsCoated)
-            {
-                patches.Add(new(Underside, FixtureZoneKind.Outside, static (t, _) => t.Pi(), openings: pads));
-            }
-
-            return PatchLedger.Present(patches);
-        }
-    }
+    public IReadOnlyList<SurfacePatch> Patches { get; }
 
     private RimRoll Roll => new(Mouth().Value, Measurements.RollRadius.Meters, Measurements.RollTurn.Radians);
 
@@ -134,20 +128,23 @@ public sealed record FreestandingTub : IFixture
     public Workings Workings() => PatchLedger.Write(
         "Freestanding tub", Patches, [.. basin.Lines, Mouth], [Edge], basin.Capacity(basin.Depth));
 
+    /// <summary>Whether two are measured alike.</summary>
+    /// <param name="other">The other one.</param>
+    /// <returns><see langword="true"/> when their measurements are equal.</returns>
+    public bool Equals(FreestandingTub? other) => other is not null && Measurements.Equals(other.Measurements);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Measurements.GetHashCode();
+
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>freestanding tub 1524 mm × 762 mm: 4.08 m² coated, 252.4 L to the rim</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}: {1} coated, {2} to the rim",
-        Description,
-        Measure.Area.Format(coated),
-        Measure.Capacity.Format(basin.Water(basin.Depth).Value));
+    public override string ToString() => PatchLedger.Told(this);
 
     private Num Mouth(Trace? t = null) => t.Step("perimeter of the mouth", "P", Measure.Length, PlaneShapes.Elementary, basin.RimEdge(t));
 
     private Num Outside(Trace? t) => t.Step("outside walls", "S_out", Measure.Area, RuledBasin.Loft, shell.Walls(Aside(t)));
 
-    private Num Underside(Trace? t) => t.Step("bottom from below", "A_under", Measure.Area, PlaneShapes.Elementary, shell.FloorArea(t));
+    private Num Underside(Trace? t) => t.Area("bottom from below", "A_under", shell.FloorArea(t));
 
     private Num Edge(Trace? t = null)
     {
@@ -159,7 +156,7 @@ public sealed record FreestandingTub : IFixture
             edge += t.Given("n_f", Measurements.Feet, Measure.Number) * PlaneShapes.Circle(AcrossPad(t));
         }
 
-        return t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, edge);
+        return t.Edge(edge);
     }
 
     // The runs and slopes of the outside are those of the inside, which the derivation has.

@@ -1,7 +1,7 @@
 using System;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using UnitsNet;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -65,67 +65,55 @@ public sealed record FreestandingTubMeasurements
 
     /// <summary>Length of the mouth, inside the roll, 0.3 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RimLength { get => Tape.Length(nameof(RimLength)); init => Tape = Tape.With(nameof(RimLength), value); }
+    public required Length RimLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the mouth, inside the roll, 0.2 to 1.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RimWidth { get => Tape.Length(nameof(RimWidth)); init => Tape = Tape.With(nameof(RimWidth), value); }
+    public required Length RimWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Corner radius of the mouth in plan, 0 to 0.75 m; half the width for a tub with round ends.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RimCornerRadius
-    {
-        get => Tape.Length(nameof(RimCornerRadius));
-        init => Tape = Tape.With(nameof(RimCornerRadius), value);
-    }
+    public required Length RimCornerRadius { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Length of the flat floor to where the walls begin, as if there were no cove, 0.1 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorLength { get => Tape.Length(nameof(FloorLength)); init => Tape = Tape.With(nameof(FloorLength), value); }
+    public required Length FloorLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the flat floor to where the walls begin, as if there were no cove, 0.1 to 1.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorWidth { get => Tape.Length(nameof(FloorWidth)); init => Tape = Tape.With(nameof(FloorWidth), value); }
+    public required Length FloorWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Corner radius of the floor in plan, 0 to 0.75 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorCornerRadius
-    {
-        get => Tape.Length(nameof(FloorCornerRadius));
-        init => Tape = Tape.With(nameof(FloorCornerRadius), value);
-    }
+    public required Length FloorCornerRadius { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Depth from the mouth straight down to the floor, 0.1 to 0.8 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Depth { get => Tape.Length(nameof(Depth)); init => Tape = Tape.With(nameof(Depth), value); }
+    public required Length Depth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>How far the head runs out level from floor to mouth, 0 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length HeadRun { get => Tape.Length(nameof(HeadRun)); init => Tape = Tape.With(nameof(HeadRun), value); }
+    public required Length HeadRun { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>How far the foot runs out level from floor to mouth, 0 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FootRun { get => Tape.Length(nameof(FootRun)); init => Tape = Tape.With(nameof(FootRun), value); }
+    public required Length FootRun { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Radius of the rounding between floor and walls, 0 to 0.3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length CoveRadius { get => Tape.Length(nameof(CoveRadius)); init => Tape = Tape.With(nameof(CoveRadius), value); }
+    public required Length CoveRadius { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Radius of the rolled rim's tube, half of its thickness, 3 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RollRadius { get => Tape.Length(nameof(RollRadius)); init => Tape = Tape.With(nameof(RollRadius), value); }
+    public required Length RollRadius { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>How far the roll turns from the mouth over the top and down the outside, 90° to 270°; 180° for a half round, 270° for one that comes back under.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Angle RollTurn { get => Tape.Angle(nameof(RollTurn)); init => Tape = Tape.With(nameof(RollTurn), value); }
+    public required Angle RollTurn { get => Tape.Angle(); init => Tape = Tape.Set(value); }
 
     /// <summary>Thickness of the wall, by which the outside is larger than the inside, 1 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length WallThickness
-    {
-        get => Tape.Length(nameof(WallThickness));
-        init => Tape = Tape.With(nameof(WallThickness), value);
-    }
+    public required Length WallThickness { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Whether the outside walls are coated.</summary>
     public required bool OutsideIsCoated { get; init; }
@@ -135,31 +123,19 @@ public sealed record FreestandingTubMeasurements
 
     /// <summary>How many feet stand against the outside or the bottom, 0 to 8.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required int Feet { get => Tape.Count(nameof(Feet)); init => Tape = Tape.With(nameof(Feet), value); }
+    public required int Feet { get => Tape.Count(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the patch that a foot covers, 0 to 0.3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FootPadDiameter
-    {
-        get => Tape.Length(nameof(FootPadDiameter));
-        init => Tape = Tape.With(nameof(FootPadDiameter), value);
-    }
+    public required Length FootPadDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length DrainDiameter
-    {
-        get => Tape.Length(nameof(DrainDiameter));
-        init => Tape = Tape.With(nameof(DrainDiameter), value);
-    }
+    public required Length DrainDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the overflow plate, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length OverflowDiameter
-    {
-        get => Tape.Length(nameof(OverflowDiameter));
-        init => Tape = Tape.With(nameof(OverflowDiameter), value);
-    }
+    public required Length OverflowDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     internal RuledBasin Basin =>
         new(RimLength.Meters, RimWidth.Meters, RimCornerRadius.Meters, FloorLength.Meters, FloorWidth.Meters, FloorCornerRadius.Meters,
@@ -174,19 +150,13 @@ public sealed record FreestandingTubMeasurements
 
     /// <summary>The mouth, the depth and the roll in one line, in metric units.</summary>
     /// <returns>Text such as <c>1397 mm × 635 mm × 431.8 mm inside, roll 31.75 mm</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} × {1} × {2} inside, roll {3}",
-        Measure.Length.Format(RimLength.Meters),
-        Measure.Length.Format(RimWidth.Meters),
-        Measure.Length.Format(Depth.Meters),
-        Measure.Length.Format(RollRadius.Meters));
+    public override string ToString() => $"{Shown(RimLength)} × {Shown(RimWidth)} × {Shown(Depth)} inside, roll {Shown(RollRadius)}";
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
         Inside.CheckConsistency();
-        TapeRules.AtMost(WallThickness.Meters, 2 * RollRadius.Meters, nameof(WallThickness), "the thickness of the roll");
+        AtMost(WallThickness.Meters, 2 * RollRadius.Meters, nameof(WallThickness), "the thickness of the roll");
         double bottom = Shell.FloorArea().Value;
         if (Feet * PlaneShapes.Disc(FootPadDiameter.Meters).Value > bottom)
         {
@@ -200,6 +170,5 @@ public sealed record FreestandingTubMeasurements
     {
         RimLength = RimLength, RimWidth = RimWidth, RimCornerRadius = RimCornerRadius, FloorLength = FloorLength, FloorWidth = FloorWidth, FloorCornerRadius = FloorCornerRadius,
         Depth = Depth, HeadRun = HeadRun, FootRun = FootRun, CoveRadius = CoveRadius, OverallLength = RimLength, OverallWidth = RimWidth, ApronHeight = Length.Zero,
-        DrainDiameter = DrainDiameter, OverflowDiameter = OverflowDiameter,
-    };
+        DrainDiameter = DrainDiameter, OverflowDiameter = OverflowDiameter, };
 }

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -19,6 +18,7 @@ public sealed record OvalTub : IFixture
     private readonly SuperellipseBasin basin;
     private readonly double walls;
     private readonly double coated;
+    private object? full;
 
     /// <summary>Works a tub out.</summary>
     /// <param name="measurements">What the tape gave.</param>
@@ -30,6 +30,11 @@ public sealed record OvalTub : IFixture
         measurements.CheckConsistency();
         basin = measurements.Basin;
         walls = basin.Walls().Value;
+        Patches = PatchLedger.Present(
+        [
+            .. basin.Patches(walls, PlaneShapes.Disc(AcrossDrain(null)).Value, PlaneShapes.Disc(AcrossOverflow(null)).Value),
+            new(Deck, FixtureZoneKind.Rim), new(Apron, FixtureZoneKind.Apron, SurfacePatch.Upright),
+        ]);
         coated = PatchLedger.Coated(Patches);
     }
 
@@ -41,7 +46,7 @@ public sealed record OvalTub : IFixture
         + " × " + Measure.Length.Format(Measurements.DeckWidth.Meters);
 
     /// <summary>Floor, walls, rim (the deck) and apron.</summary>
-    public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
+    public IReadOnlyList<FixtureZone> Zones => field ??= PatchLedger.Zones(Patches);
 
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(coated);
@@ -50,7 +55,7 @@ public sealed record OvalTub : IFixture
     public Length MaskedEdge => Length.FromMeters(Edge().Value);
 
     /// <summary>The water it holds up to the rim.</summary>
-    public Volume? WaterCapacity => Volume.FromCubicMeters(basin.Water(basin.Depth).Value);
+    public Volume? WaterCapacity => Volume.FromCubicMeters((double)(full ??= basin.Water(basin.Depth).Value));
 
     /// <summary>The walls, overflow not taken off.</summary>
     public Area WallArea => Area.FromSquareMeters(walls);
@@ -65,11 +70,7 @@ public sealed record OvalTub : IFixture
     public Area DeckArea => Area.FromSquareMeters(Deck().Value);
 
     /// <summary>Floor, walls, deck and apron.</summary>
-    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
-    [
-        .. basin.Patches(walls, PlaneShapes.Disc(AcrossDrain(null)).Value, PlaneShapes.Disc(AcrossOverflow(null)).Value),
-        new(Deck, FixtureZoneKind.Rim), new(Apron, FixtureZoneKind.Apron, SurfacePatch.Upright),
-    ]);
+    public IReadOnlyList<SurfacePatch> Patches { get; }
 
     /// <summary>The water up to a level below the rim, such as the overflow.</summary>
     /// <param name="freeboard">From the rim down to the water; 0 up to the depth.</param>
@@ -94,29 +95,30 @@ public sealed record OvalTub : IFixture
         return new Tessellation(chordTolerance)
             .Add(PlanCurve.Eighths, [.. basin.Bands(), SurfaceBand.Ruled(
                 FixtureZoneKind.Rim, turn => shape.Point(true, turn), turn => PlanCurve.Box(x, y, 2 / shape.MouthN, top, turn))])
-            .AddFaces(SurfaceBand.Upright(FixtureZoneKind.Apron, x, y, -x, y, top - Measurements.ApronHeight.Meters, top))
-            .Mesh();
+            .AddFaces(SurfaceBand.Upright(FixtureZoneKind.Apron, x, y, -x, y, top - Measurements.ApronHeight.Meters, top)).Mesh();
     }
 
     /// <inheritdoc/>
     public Workings Workings() => PatchLedger.Write("Oval tub", Patches, [basin.MouthArea], [Edge], basin.Capacity(basin.Depth));
 
+    /// <summary>Whether two are measured alike.</summary>
+    /// <param name="other">The other one.</param>
+    /// <returns><see langword="true"/> when their measurements are equal.</returns>
+    public bool Equals(OvalTub? other) => other is not null && Measurements.Equals(other.Measurements);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Measurements.GetHashCode();
+
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>oval tub 1676.4 mm × 914.4 mm: 3.1 m² coated, 237.7 L to the rim</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}: {1} coated, {2} to the rim",
-        Description,
-        Measure.Area.Format(coated),
-        Measure.Capacity.Format(basin.Water(basin.Depth).Value));
+    public override string ToString() => PatchLedger.Told(this);
 
-    private Num Deck(Trace? t = null) =>
-        t.Step("deck", "A_deck", Measure.Area, PlaneShapes.Elementary, (Along(t) * Across(t)) - basin.MouthArea(t));
+    private Num Deck(Trace? t = null) => t.Area("deck", "A_deck", (Along(t) * Across(t)) - basin.MouthArea(t));
 
-    private Num Apron(Trace? t = null) => t.Step("apron", "A_apron", Measure.Area, PlaneShapes.Elementary, Along(t) * Down(t));
+    private Num Apron(Trace? t = null) => t.Area("apron", "A_apron", Along(t) * Down(t));
 
-    private Num Edge(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
-        (2 * (Along(t) + Across(t) + Down(t))) + PlaneShapes.Circle(AcrossDrain(t)) + PlaneShapes.Circle(AcrossOverflow(t)));
+    private Num Edge(Trace? t = null) =>
+        t.Edge((2 * (Along(t) + Across(t) + Down(t))) + PlaneShapes.Circle(AcrossDrain(t)) + PlaneShapes.Circle(AcrossOverflow(t)));
 
     private Num Along(Trace? t) => t.Tape("L_o", Measurements.DeckLength);
 

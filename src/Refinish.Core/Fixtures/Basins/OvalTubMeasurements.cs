@@ -1,7 +1,7 @@
 using System;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using UnitsNet;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -53,67 +53,51 @@ public sealed record OvalTubMeasurements
 
     /// <summary>Length of the mouth, 0.3 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MouthLength { get => Tape.Length(nameof(MouthLength)); init => Tape = Tape.With(nameof(MouthLength), value); }
+    public required Length MouthLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the mouth, 0.2 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length MouthWidth { get => Tape.Length(nameof(MouthWidth)); init => Tape = Tape.With(nameof(MouthWidth), value); }
+    public required Length MouthWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>How square the mouth is: 2 for an ellipse, more for fuller corners, up to 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double MouthExponent
-    {
-        get => Tape.Number(nameof(MouthExponent));
-        init => Tape = Tape.With(nameof(MouthExponent), value);
-    }
+    public required double MouthExponent { get => Tape.Number(); init => Tape = Tape.Set(value); }
 
     /// <summary>Length of the floor, 0.1 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorLength { get => Tape.Length(nameof(FloorLength)); init => Tape = Tape.With(nameof(FloorLength), value); }
+    public required Length FloorLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the floor, 0.1 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorWidth { get => Tape.Length(nameof(FloorWidth)); init => Tape = Tape.With(nameof(FloorWidth), value); }
+    public required Length FloorWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>How square the floor is, 2 to 6.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double FloorExponent
-    {
-        get => Tape.Number(nameof(FloorExponent));
-        init => Tape = Tape.With(nameof(FloorExponent), value);
-    }
+    public required double FloorExponent { get => Tape.Number(); init => Tape = Tape.Set(value); }
 
     /// <summary>Depth from the rim straight down to the floor, 0.1 to 0.8 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Depth { get => Tape.Length(nameof(Depth)); init => Tape = Tape.With(nameof(Depth), value); }
+    public required Length Depth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Length of the deck over all, 0.3 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length DeckLength { get => Tape.Length(nameof(DeckLength)); init => Tape = Tape.With(nameof(DeckLength), value); }
+    public required Length DeckLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the deck over all, 0.2 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length DeckWidth { get => Tape.Length(nameof(DeckWidth)); init => Tape = Tape.With(nameof(DeckWidth), value); }
+    public required Length DeckWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Height of the front panel, 0 to 1 m; 0 when there is none or it is not coated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length ApronHeight { get => Tape.Length(nameof(ApronHeight)); init => Tape = Tape.With(nameof(ApronHeight), value); }
+    public required Length ApronHeight { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length DrainDiameter
-    {
-        get => Tape.Length(nameof(DrainDiameter));
-        init => Tape = Tape.With(nameof(DrainDiameter), value);
-    }
+    public required Length DrainDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the overflow plate, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length OverflowDiameter
-    {
-        get => Tape.Length(nameof(OverflowDiameter));
-        init => Tape = Tape.With(nameof(OverflowDiameter), value);
-    }
+    public required Length OverflowDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     internal SuperellipseBasin Basin =>
         new(MouthLength.Meters / 2, MouthWidth.Meters / 2, MouthExponent, FloorLength.Meters / 2, FloorWidth.Meters / 2, FloorExponent,
@@ -121,25 +105,19 @@ public sealed record OvalTubMeasurements
 
     /// <summary>The mouth and the deck in one line, in metric units.</summary>
     /// <returns>Text such as <c>1397 mm × 635 mm × 431.8 mm in 1676.4 mm × 914.4 mm</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} × {1} × {2} in {3} × {4}",
-        Measure.Length.Format(MouthLength.Meters),
-        Measure.Length.Format(MouthWidth.Meters),
-        Measure.Length.Format(Depth.Meters),
-        Measure.Length.Format(DeckLength.Meters),
-        Measure.Length.Format(DeckWidth.Meters));
+    public override string ToString() =>
+        $"{Shown(MouthLength)} × {Shown(MouthWidth)} × {Shown(Depth)} in {Shown(DeckLength)} × {Shown(DeckWidth)}";
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()
     {
-        TapeRules.AtMost(FloorLength.Meters, MouthLength.Meters, nameof(FloorLength), "MouthLength");
-        TapeRules.AtMost(FloorWidth.Meters, MouthWidth.Meters, nameof(FloorWidth), "MouthWidth");
-        TapeRules.AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter),
+        AtMost(FloorLength.Meters, MouthLength.Meters, nameof(FloorLength), "MouthLength");
+        AtMost(FloorWidth.Meters, MouthWidth.Meters, nameof(FloorWidth), "MouthWidth");
+        AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters), nameof(DrainDiameter),
             "the floor's shorter side");
-        TapeRules.AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter),
+        AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters, FloorWidth.Meters), nameof(OverflowDiameter),
             "the wall above the floor");
-        TapeRules.AtMost(MouthLength.Meters, DeckLength.Meters, nameof(MouthLength), "DeckLength");
-        TapeRules.AtMost(MouthWidth.Meters, DeckWidth.Meters, nameof(MouthWidth), "DeckWidth");
+        AtMost(MouthLength.Meters, DeckLength.Meters, nameof(MouthLength), "DeckLength");
+        AtMost(MouthWidth.Meters, DeckWidth.Meters, nameof(MouthWidth), "DeckWidth");
     }
 }

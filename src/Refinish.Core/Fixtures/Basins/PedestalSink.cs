@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -48,7 +47,7 @@ public sealed record PedestalSink : IFixture
         + Measure.Length.Format(Measurements.Outline.Width.Meters);
 
     /// <summary>Bowl, rim, outside and column, as far as they are there.</summary>
-    public IReadOnlyList<FixtureZone> Zones => FixtureZone.Present(
+    public IReadOnlyList<FixtureZone> Zones => field ??= FixtureZone.Present(
         FixtureZone.Of(FixtureZoneKind.Bowl, BowlZone().Value, BowlSlope().Value),
         FixtureZone.Level(FixtureZoneKind.Rim, Rim().Value),
         FixtureZone.Upright(FixtureZoneKind.Outside, Skirt().Value),
@@ -85,12 +84,12 @@ public sealed record PedestalSink : IFixture
         get
         {
             double k = Measurements.SkirtProfileFactor;
-            return PatchLedger.Present(
+            return field ??= PatchLedger.Present(
                 new SurfacePatch(
                     Inside, FixtureZoneKind.Bowl, (t, area) => bowl.Tilt(t) / area, HalfEllipsoid.Error, openings: Openings(null).Value),
-                new SurfacePatch(t => Step(t, "rim", "A_rim", Ring(t)), FixtureZoneKind.Rim, openings: Holes(null).Value),
+                new SurfacePatch(t => t.Area("rim", "A_rim", Ring(t)), FixtureZoneKind.Rim, openings: Holes(null).Value),
                 new SurfacePatch(
-                    t => Step(t, "outside, all round", "A_out", Around(t) * SkirtHeight(t)), FixtureZoneKind.Outside, SurfacePatch.Upright,
+                    t => t.Area("outside, all round", "A_out", Around(t) * SkirtHeight(t)), FixtureZoneKind.Outside, SurfacePatch.Upright,
                     factor: k, openings: (Contact(null) * SkirtHeight(null) * k).Value),
                 new SurfacePatch(Column, FixtureZoneKind.Column, (t, _) => ColumnSlope(t)));
         }
@@ -144,24 +143,24 @@ public sealed record PedestalSink : IFixture
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
     public Workings CapacityWorkings(Length freeboard) => WaterWorkings(Level(freeboard));
 
+    /// <summary>Whether two are measured alike.</summary>
+    /// <param name="other">The other one.</param>
+    /// <returns><see langword="true"/> when their measurements are equal.</returns>
+    public bool Equals(PedestalSink? other) => other is not null && Measurements.Equals(other.Measurements);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Measurements.GetHashCode();
+
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>pedestal sink 609.6 mm × 482.6 mm: 0.86786 m² coated, 11.815 L to the rim</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}: {1} coated, {2} to the rim",
-        Description,
-        Measure.Area.Format(Coated().Value),
-        Measure.Capacity.Format(Water(bowl.C).Value));
-
-    private static Num Step(Trace? t, string name, string symbol, Num area) =>
-        t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
+    public override string ToString() => PatchLedger.Told(this);
 
     private Num Inside(Trace? t = null) =>
         t is null ? bowlArea : t.Step("bowl, half an ellipsoid", "S_bowl", Measure.Area, HalfEllipsoid.Carlson, bowl.Area(t));
 
     private Num Openings(Trace? t) => PlaneShapes.Disc(Drain(t)) + PlaneShapes.Disc(Overflow(t));
 
-    private Num BowlZone(Trace? t = null) => Step(t, "zone Bowl, drain and overflow taken off", "Z_bowl", Inside(t) - Openings(t));
+    private Num BowlZone(Trace? t = null) => t.Area("zone Bowl, drain and overflow taken off", "Z_bowl", Inside(t) - Openings(t));
 
     private Num BowlSlope(Trace? t = null) => t.Step("mean slope of zone Bowl", "φ_bowl", Measure.Angle, Mean, bowl.Tilt(t) / Inside(t));
 
@@ -170,14 +169,13 @@ public sealed record PedestalSink : IFixture
 
     private Num Holes(Trace? t) => HoleCount(t) * PlaneShapes.Disc(Hole(t));
 
-    private Num Rim(Trace? t = null) => Step(t, "zone Rim", "Z_rim", Ring(t) - Holes(t));
+    private Num Rim(Trace? t = null) => t.Area("zone Rim", "Z_rim", Ring(t) - Holes(t));
 
-    private Num Skirt(Trace? t = null) => Step(t, "zone Outside", "Z_out",
+    private Num Skirt(Trace? t = null) => t.Area("zone Outside", "Z_out",
         (Around(t) - Contact(t)) * SkirtHeight(t) * t.Given("k_s", Measurements.SkirtProfileFactor, Measure.Number));
 
     private Num Column(Trace? t = null) => HasColumn
-        ? Step(t, "zone Column, a frustum", "Z_col", Num.Pi * (Top(t) + Foot(t)) / 2 * Slant(t) * Share(t))
-        : 0;
+        ? t.Area("zone Column, a frustum", "Z_col", Num.Pi * (Top(t) + Foot(t)) / 2 * Slant(t) * Share(t)) : 0;
 
     // A column that narrows towards the floor leans over: more than upright.
     private Num ColumnSlope(Trace? t = null) => HasColumn
@@ -187,15 +185,14 @@ public sealed record PedestalSink : IFixture
     private Num Coated(Trace? t = null)
     {
         Num upper = BowlZone(t) + Rim(t) + Skirt(t);
-        return Step(t, "coated area", "A", HasColumn ? upper + Column(t) : upper);
+        return t.Area("coated area", "A", HasColumn ? upper + Column(t) : upper);
     }
 
     private Num Mask(Trace? t = null)
     {
         Num edge = Measurements.SkirtHeight.Meters > 0 ? Contact(t) : Around(t);
         edge = HasColumn ? edge + (PlaneShapes.Circle(Foot(t)) * Share(t)) : edge;
-        return t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
-            edge + PlaneShapes.Circle(Drain(t)) + PlaneShapes.Circle(Overflow(t)) + (HoleCount(t) * PlaneShapes.Circle(Hole(t))));
+        return t.Edge(edge + PlaneShapes.Circle(Drain(t)) + PlaneShapes.Circle(Overflow(t)) + (HoleCount(t) * PlaneShapes.Circle(Hole(t))));
     }
 
     private Num Water(double level, Trace? t = null) => t.Step("water up to the level", "V", Measure.Capacity, Slices,

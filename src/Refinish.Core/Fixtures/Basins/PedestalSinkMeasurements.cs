@@ -1,6 +1,5 @@
 using System;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using UnitsNet;
 using static Refinish.Fixtures.TapeRules;
 
@@ -67,95 +66,65 @@ public sealed record PedestalSinkMeasurements
 
     /// <summary>Length of the bowl's mouth, 0.1 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length BowlLength { get => Tape.Length(nameof(BowlLength)); init => Tape = Tape.With(nameof(BowlLength), value); }
+    public required Length BowlLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the bowl's mouth, 0.1 to 1 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length BowlWidth { get => Tape.Length(nameof(BowlWidth)); init => Tape = Tape.With(nameof(BowlWidth), value); }
+    public required Length BowlWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Depth of the bowl at its lowest point, 0.04 to 0.4 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length BowlDepth { get => Tape.Length(nameof(BowlDepth)); init => Tape = Tape.With(nameof(BowlDepth), value); }
+    public required Length BowlDepth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Height of the outside below the rim that gets coated, 0 to 0.6 m; 0 for a sink let into a counter.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length SkirtHeight { get => Tape.Length(nameof(SkirtHeight)); init => Tape = Tape.With(nameof(SkirtHeight), value); }
+    public required Length SkirtHeight { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Developed over upright area of the outside, 1 to 1.5; 1 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double SkirtProfileFactor
-    {
-        get => Tape.Number(nameof(SkirtProfileFactor));
-        init => Tape = Tape.With(nameof(SkirtProfileFactor), value);
-    }
+    public double SkirtProfileFactor { get => Tape.Number(); init => Tape = Tape.Set(value); }
 
     /// <summary>Length of the outline that stands against a wall, 0 to 3 m; it is taped and not coated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length WallContact { get => Tape.Length(nameof(WallContact)); init => Tape = Tape.With(nameof(WallContact), value); }
+    public required Length WallContact { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the column under the basin, 0.03 to 0.6 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length ColumnTopDiameter
-    {
-        get => Tape.Length(nameof(ColumnTopDiameter));
-        init => Tape = Tape.With(nameof(ColumnTopDiameter), value);
-    }
+    public required Length ColumnTopDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the column at the floor, 0.03 to 0.8 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length ColumnBaseDiameter
-    {
-        get => Tape.Length(nameof(ColumnBaseDiameter));
-        init => Tape = Tape.With(nameof(ColumnBaseDiameter), value);
-    }
+    public required Length ColumnBaseDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Height of the column that shows, 0 to 1.2 m; 0 when there is none or it is not coated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length ColumnHeight { get => Tape.Length(nameof(ColumnHeight)); init => Tape = Tape.With(nameof(ColumnHeight), value); }
+    public required Length ColumnHeight { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Share of the column's girth that gets coated, 0 to 100 %; all of it unless it is set (many are open at the back).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio ColumnShare { get => Tape.Ratio(nameof(ColumnShare)); init => Tape = Tape.With(nameof(ColumnShare), value); }
+    public Ratio ColumnShare { get => Tape.Ratio(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length DrainDiameter
-    {
-        get => Tape.Length(nameof(DrainDiameter));
-        init => Tape = Tape.With(nameof(DrainDiameter), value);
-    }
+    public required Length DrainDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the overflow, 0 to 0.1 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length OverflowDiameter
-    {
-        get => Tape.Length(nameof(OverflowDiameter));
-        init => Tape = Tape.With(nameof(OverflowDiameter), value);
-    }
+    public required Length OverflowDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of one faucet hole in the rim, 0 to 0.1 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FaucetHoleDiameter
-    {
-        get => Tape.Length(nameof(FaucetHoleDiameter));
-        init => Tape = Tape.With(nameof(FaucetHoleDiameter), value);
-    }
+    public required Length FaucetHoleDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>How many faucet holes there are, 0 to 8.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required int FaucetHoles { get => Tape.Count(nameof(FaucetHoles)); init => Tape = Tape.With(nameof(FaucetHoles), value); }
+    public required int FaucetHoles { get => Tape.Count(); init => Tape = Tape.Set(value); }
 
     internal HalfEllipsoid Bowl => new(BowlLength.Meters / 2, BowlWidth.Meters / 2, BowlDepth.Meters);
 
     /// <summary>The outline and the bowl in one line, in metric units.</summary>
     /// <returns>Text such as <c>ellipse 560 mm × 460 mm, bowl 430 mm × 340 mm × 150 mm</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}, bowl {1} × {2} × {3}",
-        Outline,
-        Measure.Length.Format(BowlLength.Meters),
-        Measure.Length.Format(BowlWidth.Meters),
-        Measure.Length.Format(BowlDepth.Meters));
+    public override string ToString() => $"{Outline}, bowl {Shown(BowlLength)} × {Shown(BowlWidth)} × {Shown(BowlDepth)}";
 
     /// <summary>
     /// Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.

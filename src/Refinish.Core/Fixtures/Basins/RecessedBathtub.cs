@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -25,7 +24,6 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record RecessedBathtub : IFixture
 {
-    private static readonly Source Plane = PlaneShapes.Elementary;
     private static readonly Source Mean = Source.Derived("slope weighted by area over the patches of the zone");
     private static readonly Source Isoperimetric =
         Source.Derived("isoperimetric inequality over a plane mouth; a surface is no smaller than its projection");
@@ -59,7 +57,7 @@ public sealed record RecessedBathtub : IFixture
     /// <summary>
     /// Floor, walls, rim (the deck), apron and tiling flange; half of the cove belongs to the floor and half to the walls.
     /// </summary>
-    public IReadOnlyList<FixtureZone> Zones => FixtureZone.Present(
+    public IReadOnlyList<FixtureZone> Zones => field ??= FixtureZone.Present(
         FixtureZone.Of(FixtureZoneKind.Floor, FloorZone().Value, FloorSlope().Value),
         FixtureZone.Of(FixtureZoneKind.Wall, WallZone().Value, WallSlope().Value),
         FixtureZone.Level(FixtureZoneKind.Rim, Deck().Value),
@@ -144,7 +142,7 @@ public sealed record RecessedBathtub : IFixture
     public Volume CapacityBelowRim(Length freeboard) => Volume.FromCubicMeters(basin.Water(Level(freeboard)).Value);
 
     /// <summary>Floor, side walls, ends, corners, the cove's change (negative, half floor and half wall), deck, apron and flange.</summary>
-    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
+    public IReadOnlyList<SurfacePatch> Patches => field ??= PatchLedger.Present(
         [
             new(Floor, FixtureZoneKind.Floor, openings: Drain().Value),
             .. basin.WallPatches(Overflow().Value),
@@ -156,7 +154,7 @@ public sealed record RecessedBathtub : IFixture
                 FixtureZoneKind.Wall, relativeError: RuledBasin.CornerError),
             new(Deck, FixtureZoneKind.Rim),
             new(
-                t => t.Step("apron", "A_apron", Measure.Area, Plane, AlongDeck(t) * DownApron(t)), FixtureZoneKind.Apron,
+                t => t.Area("apron", "A_apron", AlongDeck(t) * DownApron(t)), FixtureZoneKind.Apron,
                 SurfacePatch.Upright, factor: Measurements.ApronProfileFactor),
             new(Flange, FixtureZoneKind.Flange, SurfacePatch.Upright),
         ]);
@@ -214,27 +212,30 @@ public sealed record RecessedBathtub : IFixture
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="freeboard"/> is outside its range.</exception>
     public Workings CapacityWorkings(Length freeboard) => basin.Capacity(Level(freeboard));
 
+    /// <summary>Whether two are measured alike.</summary>
+    /// <param name="other">The other one.</param>
+    /// <returns><see langword="true"/> when their measurements are equal.</returns>
+    public bool Equals(RecessedBathtub? other) => other is not null && Measurements.Equals(other.Measurements);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Measurements.GetHashCode();
+
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>recessed bathtub 1524 mm × 762 mm: 2.5724 m² coated, 219.8 L to the rim</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}: {1} coated, {2} to the rim",
-        Description,
-        Measure.Area.Format(coated),
-        Measure.Capacity.Format(Full));
+    public override string ToString() => PatchLedger.Told(this);
 
-    private Num Walls(Trace? t = null) => t.Step("walls down to the sharp floor line", "A_wall", Measure.Area, Plane,
-        basin.SideWalls(t) + basin.HeadWall(t) + basin.FootWall(t) + basin.CornerWalls(t));
+    private Num Walls(Trace? t = null) =>
+        t.Area("walls down to the sharp floor line", "A_wall", basin.SideWalls(t) + basin.HeadWall(t) + basin.FootWall(t)
+            + basin.CornerWalls(t));
 
-    private Num Floor(Trace? t = null) => t.Step("floor inside the sharp floor line", "A_f", Measure.Area, Plane, basin.FloorArea(t));
+    private Num Floor(Trace? t = null) => t.Area("floor inside the sharp floor line", "A_f", basin.FloorArea(t));
 
-    private Num Mouth(Trace? t = null) => t.Step("mouth", "A_t", Measure.Area, Plane, basin.RimArea(t));
+    private Num Mouth(Trace? t = null) => t.Area("mouth", "A_t", basin.RimArea(t));
 
     private Num Cove(Trace? t) => t is null
-        ? cove
-        : t.Step("change by the cove", "A_cove", Measure.Area, RuledBasin.CoveArc, basin.CoveArea(t));
+        ? cove : t.Step("change by the cove", "A_cove", Measure.Area, RuledBasin.CoveArc, basin.CoveArea(t));
 
-    private Num Inside(Trace? t = null) => t.Step("whole inside", "A_in", Measure.Area, Plane, Walls(t) + Floor(t) + Cove(t));
+    private Num Inside(Trace? t = null) => t.Area("whole inside", "A_in", Walls(t) + Floor(t) + Cove(t));
 
     private Num Least(Trace? t = null)
     {
@@ -244,42 +245,40 @@ public sealed record RecessedBathtub : IFixture
 
     private Num Greatest(Trace? t = null) => t.Step("inside of the box over the mouth", "A_max", Measure.Area, Boxed, basin.Box(t));
 
-    private Num Drain(Trace? t = null) => t.Step("drain", "A_d", Measure.Area, Plane, PlaneShapes.Disc(AcrossDrain(t)));
+    private Num Drain(Trace? t = null) => t.Area("drain", "A_d", PlaneShapes.Disc(AcrossDrain(t)));
 
-    private Num Overflow(Trace? t = null) => t.Step("overflow", "A_o", Measure.Area, Plane, PlaneShapes.Disc(AcrossOverflow(t)));
+    private Num Overflow(Trace? t = null) => t.Area("overflow", "A_o", PlaneShapes.Disc(AcrossOverflow(t)));
 
-    private Num Openings(Trace? t = null) => t.Step("openings", "A_open", Measure.Area, Plane, Drain(t) + Overflow(t));
+    private Num Openings(Trace? t = null) => t.Area("openings", "A_open", Drain(t) + Overflow(t));
 
     private Num FloorZone(Trace? t = null) =>
-        t.Step("zone Floor, with its half of the cove", "Z_floor", Measure.Area, Plane, Floor(t) + (Cove(t) / 2) - Drain(t));
+        t.Area("zone Floor, with its half of the cove", "Z_floor", Floor(t) + (Cove(t) / 2) - Drain(t));
 
     private Num FloorSlope(Trace? t = null) =>
         t.Step("mean slope of zone Floor", "φ_floor", Measure.Angle, Mean, basin.FloorTilt(t) / FloorZone(t));
 
     private Num WallZone(Trace? t = null) =>
-        t.Step("zone Wall, with its half of the cove", "Z_wall", Measure.Area, Plane, Walls(t) + (Cove(t) / 2) - Overflow(t));
+        t.Area("zone Wall, with its half of the cove", "Z_wall", Walls(t) + (Cove(t) / 2) - Overflow(t));
 
     private Num WallSlope(Trace? t = null) => t.Step("mean slope of zone Wall", "φ_wall", Measure.Angle, Mean,
         (basin.SideTilt(basin.SideWalls(t), t) + (basin.HeadWall(t) * basin.HeadSlope(t)) + (basin.FootWall(t) * basin.FootSlope(t))
             + basin.CornerTilt(t) + basin.WallCoveTilt(t) - (Overflow(t) * basin.FootSlope(t))) / WallZone(t));
 
-    private Num Deck(Trace? t = null) =>
-        t.Step("deck, level: zone Rim", "A_deck", Measure.Area, Plane, (AlongDeck(t) * AcrossDeck(t)) - Mouth(t));
+    private Num Deck(Trace? t = null) => t.Area("deck, level: zone Rim", "A_deck", (AlongDeck(t) * AcrossDeck(t)) - Mouth(t));
 
-    private Num Apron(Trace? t = null) => t.Step("apron, upright: zone Apron", "A_apron", Measure.Area, Plane,
-        AlongDeck(t) * DownApron(t) * t.Given("k_a", Measurements.ApronProfileFactor, Measure.Number));
+    private Num Apron(Trace? t = null) => t.Area(
+        "apron, upright: zone Apron", "A_apron", AlongDeck(t) * DownApron(t) * t.Given("k_a", Measurements.ApronProfileFactor, Measure.Number));
 
-    private Num Flange(Trace? t = null) => t.Step("tiling flange at both ends and the back: zone Flange", "A_flange", Measure.Area, Plane,
-        (AlongDeck(t) + (2 * AcrossDeck(t))) * UpFlange(t));
+    private Num Flange(Trace? t = null) =>
+        t.Area("tiling flange at both ends and the back: zone Flange", "A_flange", (AlongDeck(t) + (2 * AcrossDeck(t))) * UpFlange(t));
 
     private Num Coated(Trace? t = null)
     {
         Num zones = FloorZone(t) + WallZone(t) + Deck(t) + Apron(t);
-        return t.Step("coated area", "A", Measure.Area, Plane, HasFlange ? zones + Flange(t) : zones);
+        return t.Area("coated area", "A", HasFlange ? zones + Flange(t) : zones);
     }
 
-    private Num Edge(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, Plane,
-        (2 * (AlongDeck(t) + AcrossDeck(t) + DownApron(t) + (HasFlange ? UpFlange(t) : 0)))
+    private Num Edge(Trace? t = null) => t.Edge((2 * (AlongDeck(t) + AcrossDeck(t) + DownApron(t) + (HasFlange ? UpFlange(t) : 0)))
             + PlaneShapes.Circle(AcrossDrain(t)) + PlaneShapes.Circle(AcrossOverflow(t)));
 
     private Num AlongDeck(Trace? t) => t.Tape("L_o", Measurements.OverallLength);

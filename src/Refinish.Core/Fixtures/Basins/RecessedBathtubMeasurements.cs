@@ -1,7 +1,7 @@
 using System;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using UnitsNet;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -69,108 +69,80 @@ public sealed record RecessedBathtubMeasurements
 
     /// <summary>Length of the mouth, inside the rim, 0.3 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RimLength { get => Tape.Length(nameof(RimLength)); init => Tape = Tape.With(nameof(RimLength), value); }
+    public required Length RimLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the mouth, inside the rim, 0.2 to 1.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RimWidth { get => Tape.Length(nameof(RimWidth)); init => Tape = Tape.With(nameof(RimWidth), value); }
+    public required Length RimWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Corner radius of the mouth in plan, 0 to 0.75 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length RimCornerRadius
-    {
-        get => Tape.Length(nameof(RimCornerRadius));
-        init => Tape = Tape.With(nameof(RimCornerRadius), value);
-    }
+    public required Length RimCornerRadius { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Length of the flat floor to where the walls begin, as if there were no cove, 0.1 to 2.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorLength { get => Tape.Length(nameof(FloorLength)); init => Tape = Tape.With(nameof(FloorLength), value); }
+    public required Length FloorLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the flat floor to where the walls begin, as if there were no cove, 0.1 to 1.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorWidth { get => Tape.Length(nameof(FloorWidth)); init => Tape = Tape.With(nameof(FloorWidth), value); }
+    public required Length FloorWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Corner radius of the floor in plan, 0 to 0.75 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorCornerRadius
-    {
-        get => Tape.Length(nameof(FloorCornerRadius));
-        init => Tape = Tape.With(nameof(FloorCornerRadius), value);
-    }
+    public required Length FloorCornerRadius { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Depth from the rim straight down to the floor, 0.1 to 0.8 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Depth { get => Tape.Length(nameof(Depth)); init => Tape = Tape.With(nameof(Depth), value); }
+    public required Length Depth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>How far the backrest runs out level from floor to rim, 0 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length HeadRun { get => Tape.Length(nameof(HeadRun)); init => Tape = Tape.With(nameof(HeadRun), value); }
+    public required Length HeadRun { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>How far the drain end runs out level from floor to rim, 0 to 1.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FootRun { get => Tape.Length(nameof(FootRun)); init => Tape = Tape.With(nameof(FootRun), value); }
+    public required Length FootRun { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Radius of the rounding between floor and walls, 0 to 0.3 m; 0 for a sharp line.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length CoveRadius { get => Tape.Length(nameof(CoveRadius)); init => Tape = Tape.With(nameof(CoveRadius), value); }
+    public required Length CoveRadius { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Length of the whole tub over the deck, 0.3 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length OverallLength
-    {
-        get => Tape.Length(nameof(OverallLength));
-        init => Tape = Tape.With(nameof(OverallLength), value);
-    }
+    public required Length OverallLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the whole tub over the deck, 0.2 to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length OverallWidth { get => Tape.Length(nameof(OverallWidth)); init => Tape = Tape.With(nameof(OverallWidth), value); }
+    public required Length OverallWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Height of the front panel, 0 to 1 m; 0 when there is none or it is not coated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length ApronHeight { get => Tape.Length(nameof(ApronHeight)); init => Tape = Tape.With(nameof(ApronHeight), value); }
+    public required Length ApronHeight { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Developed over flat area of the front panel, 1 to 1.3; 1 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double ApronProfileFactor
-    {
-        get => Tape.Number(nameof(ApronProfileFactor));
-        init => Tape = Tape.With(nameof(ApronProfileFactor), value);
-    }
+    public double ApronProfileFactor { get => Tape.Number(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the drain, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length DrainDiameter
-    {
-        get => Tape.Length(nameof(DrainDiameter));
-        init => Tape = Tape.With(nameof(DrainDiameter), value);
-    }
+    public required Length DrainDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the overflow plate, 0 to 0.15 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length OverflowDiameter
-    {
-        get => Tape.Length(nameof(OverflowDiameter));
-        init => Tape = Tape.With(nameof(OverflowDiameter), value);
-    }
+    public required Length OverflowDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>
     /// How far the middle of the floor lies off the middle of the mouth towards the apron (positive) or the wall (negative), which makes
     /// one side wall steeper; −0.3 to 0.3 m, 0 unless it is set.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length FloorShift { get => Tape.Length(nameof(FloorShift)); init => Tape = Tape.With(nameof(FloorShift), value); }
+    public Length FloorShift { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>
     /// Height of the upright tiling flange at both ends and the back, where it shows and is coated, 0 to 0.1 m; 0 unless it is set.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length TilingFlangeHeight
-    {
-        get => Tape.Length(nameof(TilingFlangeHeight));
-        init => Tape = Tape.With(nameof(TilingFlangeHeight), value);
-    }
+    public Length TilingFlangeHeight { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     internal RuledBasin Basin =>
         new(RimLength.Meters, RimWidth.Meters, RimCornerRadius.Meters, FloorLength.Meters, FloorWidth.Meters, FloorCornerRadius.Meters,
@@ -195,25 +167,19 @@ public sealed record RecessedBathtubMeasurements
 
     /// <summary>The mouth and the overall size in one line, in metric units.</summary>
     /// <returns>Text such as <c>1346.2 mm × 596.9 mm × 336.55 mm inside 1524 mm × 762 mm</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} × {1} × {2} inside {3} × {4}",
-        Measure.Length.Format(RimLength.Meters),
-        Measure.Length.Format(RimWidth.Meters),
-        Measure.Length.Format(Depth.Meters),
-        Measure.Length.Format(OverallLength.Meters),
-        Measure.Length.Format(OverallWidth.Meters));
+    public override string ToString() =>
+        $"{Shown(RimLength)} × {Shown(RimWidth)} × {Shown(Depth)} inside {Shown(OverallLength)} × {Shown(OverallWidth)}";
 
     /// <summary>
     /// Rules between two lengths; each refusal names the one that cannot be. Nothing is put into words while all is well.
     /// </summary>
     internal void CheckConsistency()
     {
-        TapeRules.AtMost(FloorLength.Meters, RimLength.Meters, nameof(FloorLength), "RimLength");
-        TapeRules.AtMost(FloorWidth.Meters, RimWidth.Meters, nameof(FloorWidth), "RimWidth");
-        TapeRules.AtMost(RimCornerRadius.Meters, HalfOf(Math.Min(RimLength.Meters, RimWidth.Meters)), nameof(RimCornerRadius),
+        AtMost(FloorLength.Meters, RimLength.Meters, nameof(FloorLength), "RimLength");
+        AtMost(FloorWidth.Meters, RimWidth.Meters, nameof(FloorWidth), "RimWidth");
+        AtMost(RimCornerRadius.Meters, HalfOf(Math.Min(RimLength.Meters, RimWidth.Meters)), nameof(RimCornerRadius),
             "half of the rim's shorter side");
-        TapeRules.AtMost(FloorCornerRadius.Meters, HalfOf(Math.Min(FloorLength.Meters, FloorWidth.Meters)), nameof(FloorCornerRadius),
+        AtMost(FloorCornerRadius.Meters, HalfOf(Math.Min(FloorLength.Meters, FloorWidth.Meters)), nameof(FloorCornerRadius),
             "half of the floor's shorter side");
 
         double runs = HeadRun.Meters + FootRun.Meters;
@@ -239,20 +205,20 @@ public sealed record RecessedBathtubMeasurements
                 "at most " + Measure.Length.Format(Basin.SideRun().Value) + " either way, half of RimWidth − FloorWidth");
         }
 
-        TapeRules.AtMost(RimCornerRadius.Meters,
+        AtMost(RimCornerRadius.Meters,
             FloorCornerRadius.Meters + end + side + Math.Sqrt(2 * end * side) + PlaneShapes.LastDigits, nameof(RimCornerRadius),
             "what keeps the floor's corner inside the rim's");
 
-        TapeRules.AtMost(CoveRadius.Meters, Depth.Meters, nameof(CoveRadius), "Depth");
+        AtMost(CoveRadius.Meters, Depth.Meters, nameof(CoveRadius), "Depth");
         double reach = Basin.CoveReach;
-        TapeRules.AtMost(CoveRadius.Meters, CoveRadius.Meters == 0
+        AtMost(CoveRadius.Meters, CoveRadius.Meters == 0
             ? 0 : FloorCornerRadius.Meters * (CoveRadius.Meters / reach) * (1 + PlaneShapes.LastDigits), nameof(CoveRadius),
             "FloorCornerRadius over the tangent of half the steepest wall's slope, else the cove cannot turn the floor's corner");
-        TapeRules.AtMost(RimLength.Meters, OverallLength.Meters, nameof(RimLength), "OverallLength");
-        TapeRules.AtMost(RimWidth.Meters, OverallWidth.Meters, nameof(RimWidth), "OverallWidth");
-        TapeRules.AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters) - (2 * reach), nameof(DrainDiameter),
+        AtMost(RimLength.Meters, OverallLength.Meters, nameof(RimLength), "OverallLength");
+        AtMost(RimWidth.Meters, OverallWidth.Meters, nameof(RimWidth), "OverallWidth");
+        AtMost(DrainDiameter.Meters, Math.Min(FloorLength.Meters, FloorWidth.Meters) - (2 * reach), nameof(DrainDiameter),
             "the flat of the floor between the coves");
-        TapeRules.AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters - CoveRadius.Meters, FloorWidth.Meters), nameof(OverflowDiameter),
+        AtMost(OverflowDiameter.Meters, Math.Min(Depth.Meters - CoveRadius.Meters, FloorWidth.Meters), nameof(OverflowDiameter),
             "the foot wall above the cove");
     }
 

@@ -43,7 +43,7 @@ public sealed record ShowerPan : IFixture
     public string Description => "shower pan, " + Measurements;
 
     /// <summary>Floor, walls, rim (the ledge) and curb, as far as they are there.</summary>
-    public IReadOnlyList<FixtureZone> Zones => FixtureZone.Present(
+    public IReadOnlyList<FixtureZone> Zones => field ??= FixtureZone.Present(
         FixtureZone.Level(FixtureZoneKind.Floor, Floor().Value),
         FixtureZone.Upright(FixtureZoneKind.Wall, Walls().Value),
         FixtureZone.Level(FixtureZoneKind.Rim, Ledge().Value),
@@ -73,15 +73,15 @@ public sealed record ShowerPan : IFixture
     public Area CurbArea => Area.FromSquareMeters(Curb().Value);
 
     /// <summary>Floor, walls, ledge, the curb's faces, its top and the threshold.</summary>
-    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
+    public IReadOnlyList<SurfacePatch> Patches => field ??= PatchLedger.Present(
         new(
-            t => Step(t, "floor", "A_f", Along(t) * Across(t)), FixtureZoneKind.Floor, factor: Measurements.TextureFactor,
+            t => t.Area("floor", "A_f", Along(t) * Across(t)), FixtureZoneKind.Floor, factor: Measurements.TextureFactor,
             openings: PlaneShapes.Disc(Drain(null)).Value),
         new(Walls, FixtureZoneKind.Wall, SurfacePatch.Upright),
         new(Ledge, FixtureZoneKind.Rim),
         new(Faces, FixtureZoneKind.Curb, SurfacePatch.Upright),
-        new(t => Step(t, "curb top", "A_top", Front(t) * Top(t)), FixtureZoneKind.Curb),
-        new(t => Step(t, "threshold", "A_thr", Front(t) * Threshold(t)), FixtureZoneKind.Curb));
+        new(t => t.Area("curb top", "A_top", Front(t) * Top(t)), FixtureZoneKind.Curb),
+        new(t => t.Area("threshold", "A_thr", Front(t) * Threshold(t)), FixtureZoneKind.Curb));
 
     private bool HasCurb => Curb().Value > 0;
 
@@ -117,36 +117,41 @@ public sealed record ShowerPan : IFixture
             Coated, Edge, .. WaterCapacity is null ? (Func<Trace, Num>[])[] : [Water],
         ]);
 
+    /// <summary>Whether two are measured alike.</summary>
+    /// <param name="other">The other one.</param>
+    /// <returns><see langword="true"/> when their measurements are equal.</returns>
+    public bool Equals(ShowerPan? other) => other is not null && Measurements.Equals(other.Measurements);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Measurements.GetHashCode();
+
     /// <summary>What it is and what gets coated, in one line, in metric units.</summary>
     /// <returns>Text such as <c>shower pan, floor 838.2 mm × 838.2 mm: 1.3105 m² coated</c>.</returns>
     public override string ToString() => Description + ": " + Measure.Area.Format(CoatedArea.SquareMeters) + " coated";
 
-    private static Num Step(Trace? t, string name, string symbol, Num area) =>
-        t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
-
-    private Num Floor(Trace? t = null) => Step(t, "zone Floor", "Z_floor",
+    private Num Floor(Trace? t = null) => t.Area("zone Floor", "Z_floor",
         (Along(t) * Across(t) * t.Given("k_f", Measurements.TextureFactor, Measure.Number)) - PlaneShapes.Disc(Drain(t)));
 
-    private Num Walls(Trace? t = null) => Step(t, "zone Wall", "Z_wall", (Along(t) + (2 * Across(t))) * Wall(t));
+    private Num Walls(Trace? t = null) => t.Area("zone Wall", "Z_wall", (Along(t) + (2 * Across(t))) * Wall(t));
 
     private Num Ledge(Trace? t = null) =>
-        Step(t, "ledge: zone Rim", "Z_rim", (Shelf(t) * (Along(t) + (2 * Shelf(t)))) + (2 * Shelf(t) * Across(t)));
+        t.Area("ledge: zone Rim", "Z_rim", (Shelf(t) * (Along(t) + (2 * Shelf(t)))) + (2 * Shelf(t) * Across(t)));
 
     private Num Front(Trace? t = null) =>
         t.Step("length of the curb", "L_c", Measure.Length, PlaneShapes.Elementary, Along(t) + (2 * Shelf(t)));
 
-    private Num Faces(Trace? t = null) => Step(t, "curb, inside and outside", "A_face", (Along(t) * Inside(t)) + (Front(t) * Outside(t)));
+    private Num Faces(Trace? t = null) => t.Area("curb, inside and outside", "A_face", (Along(t) * Inside(t)) + (Front(t) * Outside(t)));
 
-    private Num Curb(Trace? t = null) => Step(t, "zone Curb", "Z_curb", Faces(t) + (Front(t) * (Top(t) + Threshold(t))));
+    private Num Curb(Trace? t = null) => t.Area("zone Curb", "Z_curb", Faces(t) + (Front(t) * (Top(t) + Threshold(t))));
 
     // Faces upright, top level, weighted by area.
     private Num CurbSlope(Trace? t = null) =>
         t.Step("mean slope of zone Curb", "φ_curb", Measure.Angle, Mean, t.Pi() / 2 * Faces(t) / Curb(t));
 
-    private Num Coated(Trace? t = null) => Step(t, "coated area", "A", Floor(t) + Walls(t) + Ledge(t) + Curb(t));
+    private Num Coated(Trace? t = null) => t.Area("coated area", "A", Floor(t) + Walls(t) + Ledge(t) + Curb(t));
 
-    private Num Edge(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary,
-        (2 * (Front(t) + Across(t) + Shelf(t) + Top(t) + Outside(t) + Threshold(t))) + PlaneShapes.Circle(Drain(t)));
+    private Num Edge(Trace? t = null) =>
+        t.Edge((2 * (Front(t) + Across(t) + Shelf(t) + Top(t) + Outside(t) + Threshold(t))) + PlaneShapes.Circle(Drain(t)));
 
     private Num Water(Trace? t = null) => t.Step("water up to the lower of walls and curb", "V", Measure.Capacity, PlaneShapes.Elementary,
         Along(t) * Across(t) * Num.Min(Wall(t), Inside(t)));

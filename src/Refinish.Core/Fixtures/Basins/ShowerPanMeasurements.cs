@@ -1,7 +1,7 @@
 using System;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using UnitsNet;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -52,61 +52,47 @@ public sealed record ShowerPanMeasurements
 
     /// <summary>Length of the floor along the curb, inside the walls, 0.3 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorLength { get => Tape.Length(nameof(FloorLength)); init => Tape = Tape.With(nameof(FloorLength), value); }
+    public required Length FloorLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the floor from the curb to the back, inside the walls, 0.3 to 3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length FloorWidth { get => Tape.Length(nameof(FloorWidth)); init => Tape = Tape.With(nameof(FloorWidth), value); }
+    public required Length FloorWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Height of the pan's own upright walls at the back and both ends, 0 to 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length WallHeight { get => Tape.Length(nameof(WallHeight)); init => Tape = Tape.With(nameof(WallHeight), value); }
+    public required Length WallHeight { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the level ledge on those walls, the same at back and ends, 0 to 0.3 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length LedgeWidth { get => Tape.Length(nameof(LedgeWidth)); init => Tape = Tape.With(nameof(LedgeWidth), value); }
+    public required Length LedgeWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Height of the curb above the floor, 0 to 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length CurbInsideHeight
-    {
-        get => Tape.Length(nameof(CurbInsideHeight));
-        init => Tape = Tape.With(nameof(CurbInsideHeight), value);
-    }
+    public required Length CurbInsideHeight { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of the curb's top, 0 to 0.4 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length CurbTopWidth { get => Tape.Length(nameof(CurbTopWidth)); init => Tape = Tape.With(nameof(CurbTopWidth), value); }
+    public required Length CurbTopWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Height of the curb above the floor of the room, 0 to 0.6 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length CurbOutsideHeight
-    {
-        get => Tape.Length(nameof(CurbOutsideHeight));
-        init => Tape = Tape.With(nameof(CurbOutsideHeight), value);
-    }
+    public required Length CurbOutsideHeight { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Developed over flat area of a textured floor, 1 to 1.3; 1 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public double TextureFactor { get => Tape.Number(nameof(TextureFactor)); init => Tape = Tape.With(nameof(TextureFactor), value); }
+    public double TextureFactor { get => Tape.Number(); init => Tape = Tape.Set(value); }
 
     /// <summary>Diameter of the drain, 0 to 0.2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length DrainDiameter
-    {
-        get => Tape.Length(nameof(DrainDiameter));
-        init => Tape = Tape.With(nameof(DrainDiameter), value);
-    }
+    public required Length DrainDiameter { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of a level threshold strip on the floor of the room in front of the curb, 0 to 0.4 m; 0 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length ThresholdWidth { get => Tape.Length(nameof(ThresholdWidth)); init => Tape = Tape.With(nameof(ThresholdWidth), value); }
+    public Length ThresholdWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>The floor in one line, in metric units.</summary>
     /// <returns>Text such as <c>floor 838.2 mm × 838.2 mm</c>.</returns>
-    public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "floor {0} × {1}", Measure.Length.Format(FloorLength.Meters),
-            Measure.Length.Format(FloorWidth.Meters));
+    public override string ToString() => $"floor {Shown(FloorLength)} × {Shown(FloorWidth)}";
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()

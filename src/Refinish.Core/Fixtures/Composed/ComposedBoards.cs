@@ -35,9 +35,7 @@ internal static class ComposedBoards
             + "screw holes; see what it is "
             + "made of: swollen board and loose laminate are repaired or left",
         PuttingBack = "take the plugs out, refit hinges, handles and bumpers, hang each door in its place and set it",
-        Size = ("Length", "Width"),
-        Pieces = "Pieces",
-    };
+        Size = ("Length", "Width"), Pieces = "Pieces", };
 
     public static ComposedKind DrawerFronts { get; } = new(
         "drawerFronts", "drawer fronts", Board(new ComposedRows(Doors), 3, 48).All, Pieces)
@@ -47,9 +45,7 @@ internal static class ComposedBoards
         Materials = Boards,
         Clearing = "number each drawer and its place, take it out, unscrew the front from its box, take handles off and plug their holes",
         PuttingBack = "take the plugs out, screw the fronts on, refit handles, set each drawer in its place",
-        Size = ("Length", "Width"),
-        Pieces = "Pieces",
-    };
+        Size = ("Length", "Width"), Pieces = "Pieces", };
 
     public static ComposedKind WindowSill { get; } = new(
         "windowSill", "window sill",
@@ -68,9 +64,7 @@ internal static class ComposedBoards
         Clearing = "take off curtains, blinds and what stands on it; dry it, and look for soft and black places at the frame; cut out "
             + "all caulk along frame and walls",
         PuttingBack = "caulk the joint to frame and walls so that condensation runs off, put blinds back",
-        Cautions = [Cautions.SunAndCondensation, Cautions.WaterBehind],
-        Size = ("Length", "Depth"),
-    };
+        Cautions = [Cautions.SunAndCondensation, Cautions.WaterBehind], Size = ("Length", "Depth"), };
 
     private static ComposedRows Board(ComposedRows rows, double least, double greatest) => rows
         .Count("Pieces", "how many of this size", 1, 200)

@@ -126,8 +126,7 @@ public sealed record ComposedFixture : IFixture
 
     /// <summary>What it is, what gets coated and what it holds, in one line, in metric units.</summary>
     /// <returns>Text such as <c>window sill 1016 mm × 127 mm: 0.15323 m² coated</c>.</returns>
-    public override string ToString() => Description + ": " + Measure.Area.Format(area) + " coated"
-        + (parts.Water is double held ? ", " + Measure.Capacity.Format(held) + " to the rim" : string.Empty);
+    public override string ToString() => PatchLedger.Told(this);
 
     private static Dictionary<string, double> Values(ComposedKind kind, IReadOnlyList<TakenReading> taken)
     {

@@ -44,10 +44,7 @@ internal static class ComposedSanitary
             + "disinfect inside and "
             + "outside before anybody sands; mask the opening of the rim and every jet; cut out all caulk at the floor",
         PuttingBack = "take the masking out of the rim, caulk the foot, refit lever, caps and seat; leave the water shut off and tag the valve with the day from which it may be opened",
-        Cautions = [Cautions.SoiledFixture, Cautions.AcidAndBleach],
-        Size = ("RimWidth", "RimLength"),
-        StandsOnTheFloor = true,
-    };
+        Cautions = [Cautions.SoiledFixture, Cautions.AcidAndBleach], Size = ("RimWidth", "RimLength"), StandsOnTheFloor = true, };
 
     public static ComposedKind Bidet { get; } = new(
         "bidet", "bidet",
@@ -68,10 +65,7 @@ internal static class ComposedSanitary
         Clearing = "shut the water off; take off the spray, plug the jets; clean and disinfect before anybody sands; cut out all "
             + "caulk at floor and wall",
         PuttingBack = "take the plugs out of the jets, caulk the foot, refit what was taken off",
-        Cautions = [Cautions.SoiledFixture, Cautions.AcidAndBleach],
-        Size = ("RimWidth", "RimLength"),
-        StandsOnTheFloor = true,
-    };
+        Cautions = [Cautions.SoiledFixture, Cautions.AcidAndBleach], Size = ("RimWidth", "RimLength"), StandsOnTheFloor = true, };
 
     public static ComposedKind Urinal { get; } = new(
         "urinal", "urinal",
@@ -99,9 +93,7 @@ internal static class ComposedSanitary
             + "outside before anybody sands; "
             + "mask the opening; cut out all caulk along the wall",
         PuttingBack = "caulk the joint to the wall, refit rosette and strainer",
-        Cautions = [Cautions.SoiledFixture, Cautions.AcidAndBleach, Cautions.FixtureGivesWay],
-        Size = ("Width", "Height"),
-    };
+        Cautions = [Cautions.SoiledFixture, Cautions.AcidAndBleach, Cautions.FixtureGivesWay], Size = ("Width", "Height"), };
 
     public static ComposedKind TubFeet { get; } = new(
         "tubFeet", "feet of a tub",
@@ -123,10 +115,7 @@ internal static class ComposedSanitary
         Clearing = "take the feet off one at a time only with the tub held by something that carries it, or coat them where they stand; "
             + "brush and degrease the castings; mask tub and floor",
         PuttingBack = "tighten the feet, see that the tub stands on all of them",
-        Cautions = [Cautions.FixtureGivesWay],
-        Size = ("TopGirth", "FootHeight"),
-        Pieces = "Feet",
-    };
+        Cautions = [Cautions.FixtureGivesWay], Size = ("TopGirth", "FootHeight"), Pieces = "Feet", };
 
     private static ComposedRows Outside(ComposedRows rows) => rows
         .Length("RimLength", "length over the rim, front to back", 12, 24)

@@ -44,10 +44,7 @@ internal static class ComposedShowers
         Clearing = "take off door tracks or the curtain rod, grab bars and what lies on the seat; cut out all caulk along walls, seat "
             + "and floor",
         PuttingBack = "caulk the joints, refit bars and tracks",
-        Cautions = [Cautions.FixtureGivesWay],
-        Size = ("FloorLength", "FloorWidth"),
-        StandsOnTheFloor = true,
-    };
+        Cautions = [Cautions.FixtureGivesWay], Size = ("FloorLength", "FloorWidth"), StandsOnTheFloor = true, };
 
     public static ComposedKind Surround { get; } = new(
         "prefabricatedSurround", "prefabricated surround",
@@ -83,8 +80,7 @@ internal static class ComposedShowers
             + "places; cut out all caulk in "
             + "the corners and along tub, floor, window and ceiling",
         PuttingBack = "caulk corners and the joints to tub, floor, window and ceiling; refit spout, handles, shower arm, rails and dishes",
-        Size = ("BackLength", "Height"),
-    };
+        Size = ("BackLength", "Height"), };
 
     public static ComposedKind Ceiling { get; } = new(
         "showerCeiling", "ceiling of a shower",
@@ -105,9 +101,7 @@ internal static class ComposedShowers
             + "fixtures and walls below; cut "
             + "out all caulk along the walls",
         PuttingBack = "caulk the joint to the walls, have lights and vent put back",
-        Cautions = [Cautions.WetElectricity, Cautions.WaterBehind],
-        Size = ("Length", "Width"),
-    };
+        Cautions = [Cautions.WetElectricity, Cautions.WaterBehind], Size = ("Length", "Width"), };
 
     private static void SeatedBase(Composition tape)
     {

@@ -34,8 +34,7 @@ internal static class ComposedSinks
         Materials = Cast,
         Clearing = "take off strainers or disposer flange and what stands in the deck; cut out all caulk under its rim",
         PuttingBack = "set strainers and what stands in the deck in sealant, caulk the joint to the counter",
-        Size = ("Length", "Width"),
-    };
+        Size = ("Length", "Width"), };
 
     public static ComposedKind Farm { get; } = new(
         "farmSink", "farm sink",
@@ -46,9 +45,7 @@ internal static class ComposedSinks
         NotCoated = [Strainers()],
         Materials = Cast,
         Clearing = "take off strainer or disposer flange; cut out all caulk between sink, counter and cabinet",
-        PuttingBack = "set the strainer in sealant, caulk the joints to counter and cabinet",
-        Size = ("Length", "Width"),
-    };
+        PuttingBack = "set the strainer in sealant, caulk the joints to counter and cabinet", Size = ("Length", "Width"), };
 
     public static ComposedKind Corner { get; } = new(
         "cornerSink", "corner sink",
@@ -75,9 +72,7 @@ internal static class ComposedSinks
         Materials = [VitreousChina, EnamelledCastIron, EnamelledSteel, Acrylic, Gelcoat, CulturedMarble, SolidSurface],
         Clearing = "look that it hangs fast on both walls; cut out all caulk along both walls",
         PuttingBack = "caulk the joints to both walls, refit what was taken off",
-        Cautions = [Cautions.FixtureGivesWay],
-        Size = ("LeftWall", "RightWall"),
-    };
+        Cautions = [Cautions.FixtureGivesWay], Size = ("LeftWall", "RightWall"), };
 
     public static ComposedKind Vanity { get; } = new(
         "vanity", "vanity top with bowls",
@@ -106,9 +101,7 @@ internal static class ComposedSinks
                 Source.CommonPractice("joints between pieces stay free of coating"))],
         Materials = [CulturedMarble, SolidSurface, Gelcoat, Acrylic, Laminate, CeramicTile, VitreousChina],
         Clearing = "see which splashes are loose pieces; cut out all caulk along walls, splashes and cabinet",
-        PuttingBack = "set loose splashes and caulk the joints of all pieces, refit what was taken off",
-        Size = ("Length", "Depth"),
-    };
+        PuttingBack = "set loose splashes and caulk the joints of all pieces, refit what was taken off", Size = ("Length", "Depth"), };
 
     private static UncoatedSurface Strainers() =>
         new("drain fitting, strainer and faucet", null, "metal that is turned, screwed and scoured sheds a coat", Worn);
@@ -123,8 +116,7 @@ internal static class ComposedSinks
         .LengthOrNone("BowlInset", "how far the floor lies in from the mouth on every side", 0.1, 3, ComposedRows.Details)
         .LengthOrNone("CoveRadius", "radius between floor and walls", 0.1, 3, ComposedRows.Details)
         .LengthOrNone("DrainDiameter", "diameter of a drain", 1.4, 4.5, ComposedRows.Details)
-        .CountOrNone("FaucetHoles", "holes in the deck", 8)
-        .Maybe("FaucetHoleDiameter", "diameter of a hole in the deck", 0.9, 2);
+        .CountOrNone("FaucetHoles", "holes in the deck", 8).Maybe("FaucetHoleDiameter", "diameter of a hole in the deck", 0.9, 2);
 
     private static void KitchenSink(Composition tape, params (string Name, string Prefix)[] bowls)
     {

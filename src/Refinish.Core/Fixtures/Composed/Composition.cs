@@ -130,7 +130,7 @@ internal sealed partial class Composition
     {
         Composition own = Traced();
         List<Func<Trace, Num>> after =
-            [t => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, own.edge)];
+            [t => t.Edge(own.edge)];
         if (own.water is Num held)
         {
             after.Add(t => t.Step("water up to the rim", "V", Measure.Capacity, PlaneShapes.Elementary, held));

@@ -94,7 +94,5 @@ public sealed record Doubt
     {
         (double least, double greatest) => Shown(least, system) + " to " + Shown(greatest, system),
         (double least, null) => "at least " + Shown(least, system),
-        (null, double greatest) => "at most " + Shown(greatest, system),
-        _ => "not known",
-    };
+        (null, double greatest) => "at most " + Shown(greatest, system), _ => "not known", };
 }

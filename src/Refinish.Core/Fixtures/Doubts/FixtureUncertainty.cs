@@ -94,8 +94,7 @@ public sealed record FixtureUncertainty
     /// <summary>How each slope and each standard uncertainty follows; the area and the capacity themselves are in the fixture's own derivation.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings() => capacity is null
-        ? Trace.Of("Uncertainty of the tape", AreaSpread)
-        : Trace.Of("Uncertainty of the tape", AreaSpread, WaterSpread);
+        ? Trace.Of("Uncertainty of the tape", AreaSpread) : Trace.Of("Uncertainty of the tape", AreaSpread, WaterSpread);
 
     /// <summary>Area and capacity with their standard uncertainties in one line, in metric units.</summary>
     /// <returns>Text such as <c>2.5724 m², u = 0.0061 m²; 219.8 L, u = 1.1 L</c>.</returns>

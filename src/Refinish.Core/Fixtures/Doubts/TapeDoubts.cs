@@ -34,6 +34,7 @@ public sealed class TapeDoubts
 
     private static readonly Source Label = Source.Invented("a label and a tape that agree within 15 % are taken to speak of the same tub");
 
+    private static readonly Bounds Capacities = Bounds.Positive(Measure.Capacity, 10);
     private readonly IFixture fixture;
 
     /// <summary>Looks at a fixture.</summary>
@@ -47,21 +48,46 @@ public sealed class TapeDoubts
         this.fixture = FixtureKind.Measured(Guard.NotNull(fixture));
     }
 
+    /// <summary>Looks at a fixture and at the capacity on its label, which is held against the fixture's own to the rim.</summary>
+    /// <param name="about">Identifier of the fixture, which the doubts carry.</param>
+    /// <param name="fixture">The fixture.</param>
+    /// <param name="labelledCapacity">The capacity on the label or in the maker's sheet, more than 0 and at most 10 m³.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentException"><paramref name="about"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="labelledCapacity"/> is outside its range.</exception>
+    public TapeDoubts(string about, IFixture fixture, Volume labelledCapacity) : this(about, fixture)
+    {
+        Guard.Within(labelledCapacity, Capacities);
+        LabelledCapacity = labelledCapacity;
+    }
+
+    /// <summary>The same where the label does not count to the rim.</summary>
+    /// <param name="about">Identifier of the fixture, which the doubts carry.</param>
+    /// <param name="fixture">The fixture.</param>
+    /// <param name="labelledCapacity">The capacity on the label or in the maker's sheet, more than 0 and at most 10 m³.</param>
+    /// <param name="measuredCapacity">
+    /// The capacity from the tape to the level that the label means, usually the overflow, more than 0 and at most 10 m³.
+    /// </param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentException"><paramref name="about"/> is empty.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A capacity is outside its range.</exception>
+    public TapeDoubts(string about, IFixture fixture, Volume labelledCapacity, Volume measuredCapacity)
+        : this(about, fixture, labelledCapacity)
+    {
+        Guard.Within(measuredCapacity, Capacities);
+        MeasuredCapacity = measuredCapacity;
+    }
+
     /// <summary>Identifier of the fixture.</summary>
     public string About { get; }
 
-    /// <summary>
-    /// The capacity on the label or in the maker's sheet, more than 0 and at most 10 m³; <see langword="null"/> when there is none.
-    /// </summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Volume? LabelledCapacity { get; init => field = Positive(value, nameof(LabelledCapacity)); }
+    /// <summary>The capacity on the label or in the maker's sheet; <see langword="null"/> when there is none.</summary>
+    public Volume? LabelledCapacity { get; }
 
     /// <summary>
-    /// The capacity from the tape to the level that the label means, usually the overflow, more than 0 and at most 10 m³; the fixture's own
-    /// to the rim unless given.
+    /// The capacity from the tape to the level that the label means; <see langword="null"/> where that is the fixture's own to the rim.
     /// </summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Volume? MeasuredCapacity { get; init => field = Positive(value, nameof(MeasuredCapacity)); }
+    public Volume? MeasuredCapacity { get; }
 
     /// <summary>
     /// The doubts; none for a fixture of the caller's own type, of which this library knows no readings, unless its label speaks against
@@ -97,8 +123,7 @@ public sealed class TapeDoubts
         new(kind, about, reading.Path, reading.Words, kind == DoubtKind.Unit
             ? "Ask in which unit the lengths were read, or measure again before a price is told." : Again, reading.Usual.Source)
         {
-            Value = reading.Metres, Least = reading.Usual.LeastMetres, Greatest = reading.Usual.GreatestMetres,
-        };
+            Value = reading.Metres, Least = reading.Usual.LeastMetres, Greatest = reading.Usual.GreatestMetres, };
 
     // The likeliest first: that in whose unit the most numbers look typed, then that which brings them nearest to the middle of their
     // bands.
@@ -133,16 +158,6 @@ public sealed class TapeDoubts
         return new ValueList<LikelySlip>(found);
     }
 
-    private static Volume? Positive(Volume? value, string name)
-    {
-        if (value is Volume given)
-        {
-            Guard.Within(given, Bounds.Positive(Measure.Capacity, 10), name);
-        }
-
-        return value;
-    }
-
     private IEnumerable<Doubt> OfReadings() => FixtureKind.Of(fixture) is { } kind ? OfReadings(About, [.. kind.Read(fixture)]) : [];
 
     private IEnumerable<Doubt> OfProportions() => (FixtureKind.Of(fixture)?.Proportions(fixture) ?? [])
@@ -173,8 +188,7 @@ public sealed class TapeDoubts
                 DoubtKind.Capacity, About, null, "capacity from the tape beside the label",
                     "Ask to which level the label counts, then measure again.", Label)
             {
-                Value = water.CubicMeters, Least = 0.85 * promised, Greatest = 1.15 * promised, Measure = Measure.Capacity,
-            };
+                Value = water.CubicMeters, Least = 0.85 * promised, Greatest = 1.15 * promised, Measure = Measure.Capacity, };
         }
     }
 }

@@ -30,6 +30,12 @@ public sealed record Countertop : IFixture
         Measurements = Guard.NotNull(measurements);
         measurements.CheckConsistency();
         open = RectangularOpening.AreaOf(measurements.CutOuts).Value;
+        Patches = PatchLedger.Present(
+            new SurfacePatch(Top, FixtureZoneKind.Top, openings: open),
+            new SurfacePatch(Edge, FixtureZoneKind.Edge, (t, _) => Shape.Slope(t)),
+            new SurfacePatch(Face, FixtureZoneKind.Backsplash, SurfacePatch.Upright),
+            new SurfacePatch(Cap, FixtureZoneKind.Backsplash),
+            new SurfacePatch(Ends, FixtureZoneKind.Backsplash, SurfacePatch.Upright));
         coated = PatchLedger.Coated(Patches);
     }
 
@@ -42,7 +48,7 @@ public sealed record Countertop : IFixture
         + Measurements;
 
     /// <summary>Top, edge and backsplash, as far as they are there.</summary>
-    public IReadOnlyList<FixtureZone> Zones => PatchLedger.Zones(Patches);
+    public IReadOnlyList<FixtureZone> Zones => field ??= PatchLedger.Zones(Patches);
 
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(coated);
@@ -75,12 +81,7 @@ public sealed record Countertop : IFixture
     public Length DevelopedEdge => Length.FromMeters(Developed().Value);
 
     /// <summary>Top, edge, and the backsplash's face, top and end caps.</summary>
-    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
-        new SurfacePatch(Top, FixtureZoneKind.Top, openings: open),
-        new SurfacePatch(Edge, FixtureZoneKind.Edge, (t, _) => Shape.Slope(t)),
-        new SurfacePatch(Face, FixtureZoneKind.Backsplash, SurfacePatch.Upright),
-        new SurfacePatch(Cap, FixtureZoneKind.Backsplash),
-        new SurfacePatch(Ends, FixtureZoneKind.Backsplash, SurfacePatch.Upright));
+    public IReadOnlyList<SurfacePatch> Patches { get; }
 
     private EdgeShape Shape => Measurements.Edge;
 
@@ -95,36 +96,41 @@ public sealed record Countertop : IFixture
     public Workings Workings() => PatchLedger.Write(
         "Countertop", Patches, [t => Measurements.EdgeLine(t), t => Measurements.WallLine(t), Developed], [Backsplash, Mask]);
 
+    /// <summary>Whether two are measured alike.</summary>
+    /// <param name="other">The other one.</param>
+    /// <returns><see langword="true"/> when their measurements are equal.</returns>
+    public bool Equals(Countertop? other) => other is not null && Measurements.Equals(other.Measurements);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Measurements.GetHashCode();
+
     /// <summary>What it is and what gets coated, in one line, in metric units.</summary>
     /// <returns>Text such as <c>straight countertop 2438.4 mm × 647.7 mm, Square edge: 1.4864 m² coated</c>.</returns>
-    public override string ToString() => Description + ": " + Measure.Area.Format(coated) + " coated";
-
-    private static Num Step(Trace? t, string name, string symbol, Num area) =>
-        t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
+    public override string ToString() => PatchLedger.Told(this);
 
     private Num Top(Trace? t = null)
     {
         Num reach = Shape.Reach(t);
         Num profile = (Measurements.EdgeLine(t) * reach) - (Measurements.OutwardCorners(t) * Num.Square(reach));
-        return Step(t, "top", "A_top", Measurements.Gross(t) - profile - Measurements.Strip(t));
+        return t.Area("top", "A_top", Measurements.Gross(t) - profile - Measurements.Strip(t));
     }
 
-    private Num Edge(Trace? t = null) => Step(t, "edge", "A_edge",
+    private Num Edge(Trace? t = null) => t.Area("edge", "A_edge",
         (Measurements.EdgeLine(t) * Shape.Developed(t)) - (2 * Measurements.OutwardCorners(t) * Shape.Moment(t)));
 
     private Num Developed(Trace? t = null) => t.Step("developed profile", "s", Measure.Length, PlaneShapes.Elementary, Shape.Developed(t));
 
-    private Num Face(Trace? t = null) => Step(t, "backsplash, face", "A_face",
+    private Num Face(Trace? t = null) => t.Area("backsplash, face", "A_face",
         (Measurements.WallLine(t) - (2 * Measurements.Turns(t) * Measurements.Deep(t))) * Height(t));
 
-    private Num Cap(Trace? t = null) => Step(t, "backsplash, top", "A_cap",
+    private Num Cap(Trace? t = null) => t.Area("backsplash, top", "A_cap",
         (Measurements.Deep(t) * Measurements.WallLine(t)) - (Measurements.Turns(t) * Num.Square(Measurements.Deep(t))));
 
-    private Num Ends(Trace? t = null) => Step(t, "backsplash, open ends", "A_end", Measurements.Open(t) * Height(t) * Measurements.Deep(t));
+    private Num Ends(Trace? t = null) => t.Area("backsplash, open ends", "A_end", Measurements.Open(t) * Height(t) * Measurements.Deep(t));
 
-    private Num Backsplash(Trace? t = null) => Step(t, "backsplash", "A_back", Face(t) + Cap(t) + Ends(t));
+    private Num Backsplash(Trace? t = null) => t.Area("backsplash", "A_back", Face(t) + Cap(t) + Ends(t));
 
-    private Num Mask(Trace? t = null) => t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, Num.Sum(
+    private Num Mask(Trace? t = null) => t.Edge(Num.Sum(
     [
         Measurements.EdgeLine(t), Measurements.WallLine(t), t.Given("L_c", ClosedEnds, Measure.Length), 2 * Height(t),
         .. RectangularOpening.Edges(Measurements.CutOuts, t),

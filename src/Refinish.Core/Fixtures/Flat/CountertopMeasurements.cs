@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using System.Linq;
 using UnitsNet;
 using static Refinish.Fixtures.TapeRules;
@@ -70,7 +69,7 @@ public sealed record CountertopMeasurements
 
     /// <summary>Thickness of the edge that shows, 5 to 200 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Thickness { get => Tape.Length(nameof(Thickness)); init => Tape = Tape.With(nameof(Thickness), value); }
+    public required Length Thickness { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>The profile of that edge.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
@@ -78,7 +77,7 @@ public sealed record CountertopMeasurements
 
     /// <summary>Radius of an eased edge, 0 up to the thickness; 0 for the other profiles.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length EdgeRadius { get => Tape.Length(nameof(EdgeRadius)); init => Tape = Tape.With(nameof(EdgeRadius), value); }
+    public Length EdgeRadius { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Whether the left end shows an edge instead of standing against a wall.</summary>
     public required bool LeftEndIsOpen { get; init; }
@@ -88,22 +87,14 @@ public sealed record CountertopMeasurements
 
     /// <summary>Height of the backsplash above the top, 0 to 1.5 m; 0 when there is none.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length BacksplashHeight
-    {
-        get => Tape.Length(nameof(BacksplashHeight));
-        init => Tape = Tape.With(nameof(BacksplashHeight), value);
-    }
+    public required Length BacksplashHeight { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>
     /// How far the backsplash stands out from the wall, 0 to 0.1 m: that much of the top is below it and not coated, its own top edge is. 0
     /// where it covers nothing, such as tile or a sheet on the wall.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length BacksplashThickness
-    {
-        get => Tape.Length(nameof(BacksplashThickness));
-        init => Tape = Tape.With(nameof(BacksplashThickness), value);
-    }
+    public required Length BacksplashThickness { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Cut-outs in the top, such as for a sink; may be empty.</summary>
     /// <exception cref="ArgumentException">Missing, too few, or an entry is missing.</exception>
@@ -111,7 +102,7 @@ public sealed record CountertopMeasurements
 
     /// <summary>The runs and the profile in one line, in metric units.</summary>
     /// <returns>Text such as <c>2438.4 mm × 647.7 mm + 1828.8 mm × 647.7 mm, Bullnose edge</c>.</returns>
-    public override string ToString() => string.Join(" + ", Runs) + ", " + string.Format(CultureInfo.InvariantCulture, "{0} edge", Profile);
+    public override string ToString() => string.Join(" + ", Runs) + ", " + $"{Profile} edge";
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()

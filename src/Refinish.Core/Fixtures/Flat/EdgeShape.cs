@@ -13,42 +13,28 @@ internal readonly record struct EdgeShape(EdgeProfile Profile, double Thickness,
 {
     public Num Developed(Trace? t = null) => Profile switch
     {
-        EdgeProfile.Square => T(t),
-        EdgeProfile.Eased => T(t) - R(t) + (Num.Pi * R(t) / 2),
-        _ => Num.Pi * T(t) / 2,
-    };
+        EdgeProfile.Square => T(t), EdgeProfile.Eased => T(t) - R(t) + (Num.Pi * R(t) / 2), _ => Num.Pi * T(t) / 2, };
 
     public Num Reach(Trace? t = null) => Profile switch
     {
-        EdgeProfile.Square => t.Number(0),
-        EdgeProfile.Eased => R(t),
-        EdgeProfile.Bullnose => T(t) / 2,
-        _ => T(t),
-    };
+        EdgeProfile.Square => t.Number(0), EdgeProfile.Eased => R(t), EdgeProfile.Bullnose => T(t) / 2, _ => T(t), };
 
     public Num Moment(Trace? t = null) => Profile switch
     {
         EdgeProfile.Square => t.Number(0),
         EdgeProfile.Eased => Num.Square(R(t)) * ((t.Pi() / 2) - 1),
-        EdgeProfile.Bullnose => Num.Square(T(t) / 2) * (t.Pi() - 2),
-        _ => Num.Pi * Num.Square(T(t) / 2),
-    };
+        EdgeProfile.Bullnose => Num.Square(T(t) / 2) * (t.Pi() - 2), _ => Num.Pi * Num.Square(T(t) / 2), };
 
     /// <summary>∫ slope ds / s along a straight edge: upright faces 90°, a quarter circle 45° on average, the lower half of a bullnose beyond upright.</summary>
     public Num Slope(Trace? t = null) => Profile switch
     {
         EdgeProfile.Eased => ((t.Pi() / 2 * (T(t) - R(t))) + (Num.Square(t.Pi()) / 8 * R(t))) / Developed(t),
-        EdgeProfile.Ogee => t.Pi() / 4,
-        _ => t.Pi() / 2,
-    };
+        EdgeProfile.Ogee => t.Pi() / 4, _ => t.Pi() / 2, };
 
     /// <summary>The shares of the developed length between which the section is smooth.</summary>
     public double[] Breaks() => Profile switch
     {
-        EdgeProfile.Eased => [0, Math.PI * Radius / 2 / Developed().Value, 1],
-        EdgeProfile.Ogee => [0, 0.5, 1],
-        _ => [0, 1],
-    };
+        EdgeProfile.Eased => [0, Math.PI * Radius / 2 / Developed().Value, 1], EdgeProfile.Ogee => [0, 0.5, 1], _ => [0, 1], };
 
     /// <summary>A point of the section by its share of the developed length from the top down: inwards from the outermost line, and below the top.</summary>
     public (double Inwards, double Down) At(double share)
@@ -57,13 +43,10 @@ internal readonly record struct EdgeShape(EdgeProfile Profile, double Thickness,
         double arc = share * Developed().Value;
         switch (Profile)
         {
-            case EdgeProfile.Square:
-                return (0, arc);
-            case EdgeProfile.Eased:
-                double quarter = Math.PI * r / 2;
+            case EdgeProfile.Square: return (0, arc);
+            case EdgeProfile.Eased: double quarter = Math.PI * r / 2;
                 return arc >= quarter ? (0, r + arc - quarter) : (r * (1 - Math.Sin(arc / r)), r * (1 - Math.Cos(arc / r)));
-            case EdgeProfile.Bullnose:
-                double turn = Math.PI * share;
+            case EdgeProfile.Bullnose: double turn = Math.PI * share;
                 return (r * (1 - Math.Sin(turn)), r * (1 - Math.Cos(turn)));
             default:
                 // Hollow quarter about (2R, … ) seen from outside, then the round one.

@@ -35,7 +35,7 @@ public sealed record FlatPanel : IFixture
     public string Description => (HasSplash ? "countertop " : "panel ") + Measurements;
 
     /// <summary>Top, edge and upstand, as far as they are there.</summary>
-    public IReadOnlyList<FixtureZone> Zones => FixtureZone.Present(
+    public IReadOnlyList<FixtureZone> Zones => field ??= FixtureZone.Present(
         FixtureZone.Level(FixtureZoneKind.Top, Top().Value),
         FixtureZone.Upright(FixtureZoneKind.Edge, Edge().Value),
         FixtureZone.Of(FixtureZoneKind.Backsplash, Splash().Value, SplashSlope().Value));
@@ -65,11 +65,11 @@ public sealed record FlatPanel : IFixture
     public Area OpeningArea => Area.FromSquareMeters(CutOuts().Value);
 
     /// <summary>Top, edge, and the upstand's face and top.</summary>
-    public IReadOnlyList<SurfacePatch> Patches => PatchLedger.Present(
-        new SurfacePatch(t => Step(t, "top", "A_top", Whole(t)), FixtureZoneKind.Top, openings: CutOuts().Value),
+    public IReadOnlyList<SurfacePatch> Patches => field ??= PatchLedger.Present(
+        new SurfacePatch(t => t.Area("top", "A_top", Whole(t)), FixtureZoneKind.Top, openings: CutOuts().Value),
         new SurfacePatch(Edge, FixtureZoneKind.Edge, SurfacePatch.Upright),
-        new SurfacePatch(t => Step(t, "upstand's face", "A_face", Run(t) * Height(t)), FixtureZoneKind.Backsplash, SurfacePatch.Upright),
-        new SurfacePatch(t => Step(t, "upstand's top", "A_cap", Run(t) * Thickness(t)), FixtureZoneKind.Backsplash));
+        new SurfacePatch(t => t.Area("upstand's face", "A_face", Run(t) * Height(t)), FixtureZoneKind.Backsplash, SurfacePatch.Upright),
+        new SurfacePatch(t => t.Area("upstand's top", "A_cap", Run(t) * Thickness(t)), FixtureZoneKind.Backsplash));
 
     private bool HasSplash => Splash().Value > 0;
 
@@ -105,35 +105,40 @@ public sealed record FlatPanel : IFixture
         "Flat panel", CutOuts, Top, t => ZoneSteps.Level(t, "Top", "φ_top"), Edge, t => ZoneSteps.Upright(t, "Edge", "φ_edge"), Splash,
         SplashSlope, Coated, Mask);
 
+    /// <summary>Whether two are measured alike.</summary>
+    /// <param name="other">The other one.</param>
+    /// <returns><see langword="true"/> when their measurements are equal.</returns>
+    public bool Equals(FlatPanel? other) => other is not null && Measurements.Equals(other.Measurements);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Measurements.GetHashCode();
+
     /// <summary>What it is and what gets coated, in one line, in metric units.</summary>
     /// <returns>Text such as <c>countertop 2438.4 mm × 647.7 mm: 1.4864 m² coated</c>.</returns>
-    public override string ToString() => Description + ": " + Measure.Area.Format(Coated().Value) + " coated";
+    public override string ToString() => PatchLedger.Told(this);
 
-    private static Num Step(Trace? t, string name, string symbol, Num area) =>
-        t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
-
-    private Num CutOuts(Trace? t = null) => Step(t, "cut-outs", "A_open", RectangularOpening.AreaOf(Measurements.CutOuts, t, "w_"));
+    private Num CutOuts(Trace? t = null) => t.Area("cut-outs", "A_open", RectangularOpening.AreaOf(Measurements.CutOuts, t, "w_"));
 
     private Num Whole(Trace? t) => (L(t) * W(t)) - (Run(t) * Thickness(t));
 
-    private Num Top(Trace? t = null) => Step(t, "zone Top", "Z_top", Whole(t) - CutOuts(t));
+    private Num Top(Trace? t = null) => t.Area("zone Top", "Z_top", Whole(t) - CutOuts(t));
 
     private Num Edge(Trace? t = null) =>
-        Step(t, "zone Edge", "Z_edge", t.Tape("L_e", Measurements.ExposedEdge) * t.Tape("h_e", Measurements.EdgeHeight));
+        t.Area("zone Edge", "Z_edge", t.Tape("L_e", Measurements.ExposedEdge) * t.Tape("h_e", Measurements.EdgeHeight));
 
-    private Num Splash(Trace? t = null) => Step(t, "zone Backsplash", "Z_back", Run(t) * (Height(t) + Thickness(t)));
+    private Num Splash(Trace? t = null) => t.Area("zone Backsplash", "Z_back", Run(t) * (Height(t) + Thickness(t)));
 
     // Face upright, top level, weighted by area.
     private Num SplashSlope(Trace? t = null) => HasSplash
         ? t.Step("mean slope of zone Backsplash", "φ_back", Measure.Angle, Mean, t.Pi() / 2 * Height(t) / (Height(t) + Thickness(t)))
         : 0;
 
-    private Num Coated(Trace? t = null) => Step(t, "coated area", "A", Top(t) + Edge(t) + Splash(t));
+    private Num Coated(Trace? t = null) => t.Area("coated area", "A", Top(t) + Edge(t) + Splash(t));
 
     private Num Mask(Trace? t = null)
     {
         Num edge = 2 * (L(t) + W(t));
-        return t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, Num.Sum(
+        return t.Edge(Num.Sum(
             [HasSplash ? edge + (2 * Height(t)) : edge, .. RectangularOpening.Edges(Measurements.CutOuts, t, "w_")]));
     }
 

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
@@ -55,54 +54,34 @@ public sealed record FlatPanelMeasurements
 
     /// <summary>Length of the top, 0.1 to 10 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required UnitsNet.Length Length { get => Tape.Length(nameof(Length)); init => Tape = Tape.With(nameof(Length), value); }
+    public required UnitsNet.Length Length { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width (depth) of the top, 0.1 to 3 m; from the wall, the strip below an upstand included.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required UnitsNet.Length Width { get => Tape.Length(nameof(Width)); init => Tape = Tape.With(nameof(Width), value); }
+    public required UnitsNet.Length Width { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Length of edge that shows and is coated, 0 up to the whole perimeter.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required UnitsNet.Length ExposedEdge
-    {
-        get => Tape.Length(nameof(ExposedEdge));
-        init => Tape = Tape.With(nameof(ExposedEdge), value);
-    }
+    public required UnitsNet.Length ExposedEdge { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Developed height of that edge, measured round its profile, 0 to 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required UnitsNet.Length EdgeHeight
-    {
-        get => Tape.Length(nameof(EdgeHeight));
-        init => Tape = Tape.With(nameof(EdgeHeight), value);
-    }
+    public required UnitsNet.Length EdgeHeight { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Length of the upstand along the walls, 0 up to the whole perimeter; 0 when there is none.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required UnitsNet.Length BacksplashLength
-    {
-        get => Tape.Length(nameof(BacksplashLength));
-        init => Tape = Tape.With(nameof(BacksplashLength), value);
-    }
+    public required UnitsNet.Length BacksplashLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Height of the upstand above the top, 0 to 1.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required UnitsNet.Length BacksplashHeight
-    {
-        get => Tape.Length(nameof(BacksplashHeight));
-        init => Tape = Tape.With(nameof(BacksplashHeight), value);
-    }
+    public required UnitsNet.Length BacksplashHeight { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>
     /// How far the upstand stands out from the wall, 0 to 0.1 m: that much of the top is below it and not coated, its own top edge is. 0
     /// where it covers nothing, such as tile or a sheet on the wall.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required UnitsNet.Length BacksplashThickness
-    {
-        get => Tape.Length(nameof(BacksplashThickness));
-        init => Tape = Tape.With(nameof(BacksplashThickness), value);
-    }
+    public required UnitsNet.Length BacksplashThickness { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Cut-outs in the top, such as for a sink; may be empty.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
@@ -110,8 +89,7 @@ public sealed record FlatPanelMeasurements
 
     /// <summary>The size in one line, in metric units.</summary>
     /// <returns>Text such as <c>2438.4 mm × 647.7 mm</c>.</returns>
-    public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} × {1}", Measure.Length.Format(Length.Meters), Measure.Length.Format(Width.Meters));
+    public override string ToString() => $"{Shown(Length)} × {Shown(Width)}";
 
     /// <summary>Rules between two lengths; each refusal names the one that cannot be.</summary>
     internal void CheckConsistency()

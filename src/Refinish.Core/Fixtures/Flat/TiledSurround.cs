@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -31,14 +30,10 @@ public sealed record TiledSurround : IFixture
     public TiledWallMeasurements Measurements { get; }
 
     /// <inheritdoc/>
-    public string Description => string.Format(
-        CultureInfo.InvariantCulture,
-        "tiled surround of {0} {1}",
-        Measurements.Walls.Count,
-        Measurements.Walls.Count == 1 ? "wall" : "walls");
+    public string Description => $"tiled surround of {Measurements.Walls.Count} {(Measurements.Walls.Count == 1 ? "wall" : "walls")}";
 
     /// <summary>Tile with its joints, upright.</summary>
-    public IReadOnlyList<FixtureZone> Zones => FixtureZone.Present(FixtureZone.Upright(FixtureZoneKind.Tile, Coated().Value));
+    public IReadOnlyList<FixtureZone> Zones => field ??= FixtureZone.Present(FixtureZone.Upright(FixtureZoneKind.Tile, Coated().Value));
 
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(Coated().Value);
@@ -77,7 +72,7 @@ public sealed record TiledSurround : IFixture
         get
         {
             double factor = RecessFactor;
-            return PatchLedger.Present(
+            return field ??= PatchLedger.Present(
                 new SurfacePatch(
                     Walls, FixtureZoneKind.Tile, SurfacePatch.Upright, factor: factor, openings: (Open() + Mouths()).Value * factor),
                 new SurfacePatch(Tiled, FixtureZoneKind.Tile, SurfacePatch.Upright, factor: factor),
@@ -120,27 +115,32 @@ public sealed record TiledSurround : IFixture
         "Tiled surround", Net, t => Joint.Module(t), t => Joint.RecessFactor(t), t => Joint.Share(t), Fill, Coated,
         t => ZoneSteps.Upright(t, "Tile", "φ_tile"), Edge);
 
+    /// <summary>Whether two are measured alike.</summary>
+    /// <param name="other">The other one.</param>
+    /// <returns><see langword="true"/> when their measurements are equal.</returns>
+    public bool Equals(TiledSurround? other) => other is not null && Measurements.Equals(other.Measurements);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Measurements.GetHashCode();
+
     /// <summary>What it is and what gets coated, in one line, in metric units.</summary>
     /// <returns>Text such as <c>tiled surround of 3 walls: 4.903 m² coated</c>.</returns>
-    public override string ToString() => Description + ": " + Measure.Area.Format(Coated().Value) + " coated";
+    public override string ToString() => PatchLedger.Told(this);
 
-    private static Num Step(Trace? t, string name, string symbol, Num area) =>
-        t.Step(name, symbol, Measure.Area, PlaneShapes.Elementary, area);
+    private Num Walls(Trace? t) => t.Area("walls", "A_wall", Measurements.WallArea(t));
 
-    private Num Walls(Trace? t) => Step(t, "walls", "A_wall", Measurements.WallArea(t));
+    private Num Open(Trace? t = null) => t.Area("openings", "A_open", RectangularOpening.AreaOf(Measurements.Openings, t));
 
-    private Num Open(Trace? t = null) => Step(t, "openings", "A_open", RectangularOpening.AreaOf(Measurements.Openings, t));
+    private Num Mouths(Trace? t = null) => t.Area("mouths of recesses", "A_mouth", Measurements.Mouths(t));
 
-    private Num Mouths(Trace? t = null) => Step(t, "mouths of recesses", "A_mouth", Measurements.Mouths(t));
+    private Num Tiled(Trace? t) => t.Area("tiled faces of recesses", "A_rec", Measurements.RecessFaces(true, t));
 
-    private Num Tiled(Trace? t) => Step(t, "tiled faces of recesses", "A_rec", Measurements.RecessFaces(true, t));
+    private Num Smooth(Trace? t) => t.Area("smooth faces of recesses", "A_dish", Measurements.RecessFaces(false, t));
 
-    private Num Smooth(Trace? t) => Step(t, "smooth faces of recesses", "A_dish", Measurements.RecessFaces(false, t));
-
-    private Num Net(Trace? t = null) => Step(t, "flat area", "A_flat",
+    private Num Net(Trace? t = null) => t.Area("flat area", "A_flat",
         HasRecesses ? Walls(t) - Open(t) - Mouths(t) + Tiled(t) : Walls(t) - Open(t));
 
-    private Num Coated(Trace? t = null) => Step(t, "coated area: zone Tile", "A",
+    private Num Coated(Trace? t = null) => t.Area("coated area: zone Tile", "A",
         HasRecesses ? (Net(t) * Joint.RecessFactor(t)) + Smooth(t) : Net(t) * Joint.RecessFactor(t));
 
     private Num Fill(Trace? t = null) => t.Step("volume that fills the joints flush", "V_fill", Measure.Liquid, TileJoint.Recess,
@@ -156,7 +156,7 @@ public sealed record TiledSurround : IFixture
             edge = i == 0 ? edge : edge + Num.Max(High(i) - High(i - 1), High(i - 1) - High(i));
         }
 
-        return t.Step("edge to be taped", "P_mask", Measure.Length, PlaneShapes.Elementary, Num.Sum(
+        return t.Edge(Num.Sum(
             [edge, .. RectangularOpening.Edges(Measurements.Openings, t), .. WallRecess.Edges(Measurements.Recesses, t)]));
 
         Num High(int place) => t.Tape("H_", place, walls[place].Height);

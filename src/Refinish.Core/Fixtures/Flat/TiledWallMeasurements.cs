@@ -1,8 +1,8 @@
 using System;
 using System.Collections.Generic;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using UnitsNet;
+using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
@@ -61,19 +61,19 @@ public sealed record TiledWallMeasurements
 
     /// <summary>One side of a tile, 5 mm to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length TileLength { get => Tape.Length(nameof(TileLength)); init => Tape = Tape.With(nameof(TileLength), value); }
+    public required Length TileLength { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>The other side of a tile, 5 mm to 2 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length TileWidth { get => Tape.Length(nameof(TileWidth)); init => Tape = Tape.With(nameof(TileWidth), value); }
+    public required Length TileWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>Width of a joint, 0.5 to 25 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length JointWidth { get => Tape.Length(nameof(JointWidth)); init => Tape = Tape.With(nameof(JointWidth), value); }
+    public required Length JointWidth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>How deep a joint lies below the tile, 0 to 15 mm; at most half its width where it is concave.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length JointDepth { get => Tape.Length(nameof(JointDepth)); init => Tape = Tape.With(nameof(JointDepth), value); }
+    public required Length JointDepth { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
     /// <summary>The shape of the recess.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
@@ -91,14 +91,8 @@ public sealed record TiledWallMeasurements
 
     /// <summary>The walls and the tile in one line, in metric units.</summary>
     /// <returns>Text such as <c>3 walls, tile 107.95 mm × 107.95 mm, joint 3.175 mm</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} {1}, tile {2} × {3}, joint {4}",
-        Walls.Count,
-        Walls.Count == 1 ? "wall" : "walls",
-        Measure.Length.Format(TileLength.Meters),
-        Measure.Length.Format(TileWidth.Meters),
-        Measure.Length.Format(JointWidth.Meters));
+    public override string ToString() =>
+        $"{Walls.Count} {(Walls.Count == 1 ? "wall" : "walls")}, tile {Shown(TileLength)} × {Shown(TileWidth)}, joint {Shown(JointWidth)}";
 
     internal Num WallArea(Trace? t = null) =>
         Walls.Total(t, static (t, wall, i) => t.Tape("L_", i, wall.Length) * t.Tape("H_", i, wall.Height));

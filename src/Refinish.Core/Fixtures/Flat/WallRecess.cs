@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using UnitsNet;
 
@@ -45,8 +44,7 @@ public sealed record WallRecess
 
     /// <summary>The kind and the sizes in one line, in metric units.</summary>
     /// <returns>Text such as <c>Niche 355.6 mm × 304.8 mm, 88.9 mm deep</c>.</returns>
-    public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} {1}, {2} deep", Kind, Opening, Measure.Length.Format(depth));
+    public override string ToString() => $"{Kind} {Opening}, {Measure.Length.Format(depth)} deep";
 
     internal static IEnumerable<Num> Edges(IReadOnlyList<WallRecess> recesses, Trace? t) => recesses
         .Where(static recess => recess.Kind == WallRecessKind.Window)

@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -35,6 +34,5 @@ public sealed record WallRun
 
     /// <summary>The size in one line, in metric units.</summary>
     /// <returns>Text such as <c>1524 mm × 1524 mm</c>.</returns>
-    public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} × {1}", Measure.Length.Format(length), Measure.Length.Format(height));
+    public override string ToString() => $"{Measure.Length.Format(length)} × {Measure.Length.Format(height)}";
 }

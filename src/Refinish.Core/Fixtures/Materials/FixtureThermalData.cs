@@ -33,8 +33,7 @@ public sealed record FixtureThermalData
         SpecificHeat = SpecificEntropy.FromJoulesPerKilogramKelvin(1500),
         SpecificHeatSource = Source.Published("EN 12524 (as reproduced in a table of building materials)", "PMMA"),
         Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(0.18),
-        ConductivitySource = Source.Published("EN ISO 10077-2:2003 (as reproduced in a table of conductivities)", "PMMA"),
-    };
+        ConductivitySource = Source.Published("EN ISO 10077-2:2003 (as reproduced in a table of conductivities)", "PMMA"), };
 
     /// <summary>Glass-fibre reinforced polyester, as below gelcoat: 1300 J/(kg K), 0.40 W/(m K).</summary>
     public static FixtureThermalData GlassFibrePolyester { get; } = new()
@@ -84,8 +83,6 @@ public sealed record FixtureThermalData
             Name = material,
             SpecificHeat = SpecificEntropy.FromJoulesPerKilogramKelvin(specificHeat),
             SpecificHeatSource = guide,
-            Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(conductivity),
-            ConductivitySource = guide,
-        };
+            Conductivity = ThermalConductivity.FromWattsPerMeterKelvin(conductivity), ConductivitySource = guide, };
     }
 }

@@ -46,6 +46,5 @@ public sealed record MaterialBody
         Heat = heat,
         UsualThickness = Length.FromMillimeters(millimetres),
         Density = Density.FromKilogramsPerCubicMeter(density),
-        Source = Source.FromMemory("usual wall thickness and density of what a fixture is made of; measure where it counts"),
-    };
+        Source = Source.FromMemory("usual wall thickness and density of what a fixture is made of; measure where it counts"), };
 }

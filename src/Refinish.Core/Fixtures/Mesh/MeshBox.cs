@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -44,12 +43,9 @@ public sealed record MeshBox
 
     /// <summary>The three sizes in one line, in metric units.</summary>
     /// <returns>Text such as <c>1524 mm × 762 mm × 400 mm</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} × {1} × {2}",
-        Measure.Length.Format(SizeX.Meters),
-        Measure.Length.Format(SizeY.Meters),
-        Measure.Length.Format(SizeZ.Meters));
+    public override string ToString() =>
+        $"{Measure.Length.Format(Highest.X - Lowest.X)} × {Measure.Length.Format(Highest.Y - Lowest.Y)} ×"
+        + $" {Measure.Length.Format(Highest.Z - Lowest.Z)}";
 
     internal static MeshPoint Finite(MeshPoint point, string name)
     {

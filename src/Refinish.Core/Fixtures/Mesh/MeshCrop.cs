@@ -31,8 +31,7 @@ internal static class MeshCrop
             // Turned so that the one corner that differs from the other two comes first.
             bool alone = above == 1;
             (int first, int second, int third) = (heights[t.A] >= 0) == alone ? (t.A, t.B, t.C)
-                : (heights[t.B] >= 0) == alone ? (t.B, t.C, t.A)
-                : (t.C, t.A, t.B);
+                : (heights[t.B] >= 0) == alone ? (t.B, t.C, t.A) : (t.C, t.A, t.B);
             int left = Cut(first, second);
             int right = Cut(first, third);
             if (alone)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -37,6 +36,5 @@ public sealed record MeshMeasure
 
     /// <summary>The count and the area in one line, in metric units.</summary>
     /// <returns>Text such as <c>2000000 triangles, 2.5724 m²</c>.</returns>
-    public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} triangles, {1}", Triangles, Measure.Area.Format(area));
+    public override string ToString() => $"{Triangles} triangles, {Measure.Area.Format(area)}";
 }

@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 
 namespace Refinish.Fixtures;
 
@@ -29,13 +28,8 @@ public sealed record MeshPlane
 
     /// <summary>The point and the normal in one line.</summary>
     /// <returns>Text such as <c>through (0 mm, 0 mm, 50 mm), kept towards 0, 0, 1</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "through {0}, kept towards {1}, {2}, {3}",
-        Point,
-        Figures.Significant(Normal.X),
-        Figures.Significant(Normal.Y),
-        Figures.Significant(Normal.Z));
+    public override string ToString() =>
+        $"through {Point}, kept towards {Figures.Significant(Normal.X)}, {Figures.Significant(Normal.Y)}, {Figures.Significant(Normal.Z)}";
 
     internal double Height(MeshPoint point) => MeshPoint.Dot(MeshPoint.Difference(point, Point), Normal);
 }

@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 
 namespace Refinish.Fixtures;
 
@@ -19,12 +18,7 @@ public readonly record struct MeshPoint(double X, double Y, double Z)
 
     /// <summary>The point in one line, in millimetres.</summary>
     /// <returns>Text such as <c>(1524 mm, 762 mm, 400 mm)</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "({0}, {1}, {2})",
-        Measure.Length.Format(X),
-        Measure.Length.Format(Y),
-        Measure.Length.Format(Z));
+    public override string ToString() => $"({Measure.Length.Format(X)}, {Measure.Length.Format(Y)}, {Measure.Length.Format(Z)})";
 
     internal static MeshPoint Sum(MeshPoint a, MeshPoint b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -61,13 +60,8 @@ public sealed record MeshTopology
 
     /// <summary>The counts in one line.</summary>
     /// <returns>Text such as <c>1 open loop, 0 non-manifold edges, 0 degenerate and 0 duplicate triangles, Euler characteristic 1</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} open {1}, {2} non-manifold edges, {3} degenerate and {4} duplicate triangles, Euler characteristic {5}",
-        BoundaryLoops,
-        BoundaryLoops == 1 ? "loop" : "loops",
-        NonManifoldEdges,
-        DegenerateTriangles,
-        DuplicateTriangles,
-        EulerCharacteristic);
+    public override string ToString() =>
+        $"{BoundaryLoops} open {(BoundaryLoops == 1 ? "loop" : "loops")}, {NonManifoldEdges} non-manifold edges,"
+        + $" {DegenerateTriangles} degenerate and {DuplicateTriangles} duplicate triangles, Euler characteristic "
+        + Figures.Fixed(EulerCharacteristic, 0);
 }

@@ -1,4 +1,5 @@
-using System.Globalization;
+
+using System;
 
 namespace Refinish.Fixtures;
 
@@ -15,5 +16,5 @@ public readonly record struct MeshTriangle(int A, int B, int C, FixtureZoneKind?
     /// <summary>The corners and the zone in one line.</summary>
     /// <returns>Text such as <c>0 1 2 Floor</c>.</returns>
     public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} {1} {2} {3}", A, B, C, Zone is FixtureZoneKind zone ? zone.ToString() : "no zone");
+        FormattableString.Invariant($"{A} {B} {C} {(Zone is FixtureZoneKind zone ? zone.ToString() : "no zone")}");
 }

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -84,8 +83,7 @@ public sealed class TriangleMesh
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="level"/> is outside its range.</exception>
     public Volume? WaterBelow(Length level) =>
         MeshWater.Below(this, Guard.Within(level, Bounds.Between(-1000, 1000, Measure.Length))) is double water
-            ? Volume.FromCubicMeters(water)
-            : null;
+            ? Volume.FromCubicMeters(water) : null;
 
     /// <summary>The box round all corners in use; <see langword="null"/> for a mesh without triangles.</summary>
     public MeshBox? Box
@@ -207,12 +205,7 @@ public sealed class TriangleMesh
 
     /// <summary>The counts and the area in one line, in metric units.</summary>
     /// <returns>Text such as <c>2048 triangles on 1060 vertices, 2.5724 m²</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} triangles on {1} vertices, {2}",
-        triangles.Length,
-        vertices.Length,
-        Measure.Area.Format(SumOver()));
+    public override string ToString() => $"{triangles.Length} triangles on {vertices.Length} vertices, {Measure.Area.Format(SumOver())}";
 
     /// <summary>Takes the arrays over without a copy; they are known to fit each other.</summary>
     internal static TriangleMesh Taking(MeshPoint[] vertices, MeshTriangle[] triangles) => new(vertices, triangles);

@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -85,9 +84,7 @@ public sealed record ZonePart
 
     /// <summary>The name, what gets coated, the zone and the slope in one line, in metric units.</summary>
     /// <returns>Text such as <c>soffit above the shower: 0.88 m² of Outside at 180°</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0}: {1} of {2} at {3}", Name, Measure.Area.Format(Coated), Kind,
-            Measure.Angle.Format(slope, figures: 4));
+    public override string ToString() => $"{Name}: {Measure.Area.Format(Coated)} of {Kind} at {(Measure.Angle.Format(slope, figures: 4))}";
 
     /// <summary>The part as a patch of which the formula is its own area.</summary>
     internal SurfacePatch Patch(int number) => new(

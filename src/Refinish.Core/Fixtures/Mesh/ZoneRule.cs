@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -49,14 +48,9 @@ public sealed record ZoneRule
 
     /// <summary>The rule in one line, in metric units.</summary>
     /// <returns>Text such as <c>Floor: 0° to 30°, 0 mm to 80 mm high</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}: {1} to {2}, {3} to {4} high",
-        Zone,
-        Measure.Angle.Format(flattest),
-        Measure.Angle.Format(steepest),
-        Measure.Length.Format(lowest),
-        Measure.Length.Format(highest));
+    public override string ToString() =>
+        $"{Zone}: {Measure.Angle.Format(flattest)} to {Measure.Angle.Format(steepest)}, {Measure.Length.Format(lowest)} to"
+        + $" {Measure.Length.Format(highest)} high";
 
     internal bool Holds(double slope, double height) => slope >= flattest && slope <= steepest && height >= lowest && height <= highest;
 }

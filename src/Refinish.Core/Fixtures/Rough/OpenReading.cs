@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -72,11 +71,7 @@ public sealed record OpenReading
     /// <summary>Name, band and what taking it is worth.</summary>
     /// <param name="system">Metric or US customary.</param>
     /// <returns>Text such as <c>Depth 280 mm to 460 mm: 0.36 m² narrower</c>.</returns>
-    public string Sentence(DisplayUnits system) => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0} {1} to {2}: {3} narrower",
-        Name,
-        Measure.Format(Least, system, 3),
-        Measure.Format(Greatest, system, 3),
-        Measure.Area.Format(narrowing, system, 2));
+    public string Sentence(DisplayUnits system) =>
+        $"{Name} {Measure.Format(Least, system, 3)} to {Measure.Format(Greatest, system, 3)}:"
+        + $" {Measure.Area.Format(narrowing, system, 2)} narrower";
 }

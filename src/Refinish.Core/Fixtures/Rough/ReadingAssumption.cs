@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -149,21 +148,14 @@ public sealed record ReadingAssumption
 
     /// <summary>The three points and what they refer to, in metric units.</summary>
     /// <returns>Text such as <c>RimLength: 0.84 – 0.885 – 0.93 of OverallLength</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture,
-        "{0}: {1} – {2} – {3}{4}{5}",
-        Reading,
-        Measure.Format(Least),
-        Measure.Format(Likely),
-        Measure.Format(Greatest),
-        Form == AssumptionForm.Share ? " of " + Of : Form == AssumptionForm.Beyond ? " beyond " + Of : string.Empty,
-        Less is null ? string.Empty : " less " + Less);
+    public override string ToString() =>
+        $"{Reading}: {Measure.Format(Least)} – {Measure.Format(Likely)} – {Measure.Format(Greatest)}"
+        + Form switch { AssumptionForm.Share => " of " + Of, AssumptionForm.Beyond => " beyond " + Of, _ => string.Empty }
+        + (Less is null ? string.Empty : " less " + Less);
 
     /// <summary>The reading that a point stands for.</summary>
     internal Num At(Num point, Num? of, Num? less) => Form switch
     {
         AssumptionForm.Share => point * (less is Num taken ? of!.Value - taken : of!.Value),
-        AssumptionForm.Beyond => of!.Value + point,
-        _ => point,
-    };
+        AssumptionForm.Beyond => of!.Value + point, _ => point, };
 }

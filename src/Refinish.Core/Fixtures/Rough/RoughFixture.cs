@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using UnitsNet;
 
@@ -75,8 +74,7 @@ public sealed partial record RoughFixture : IFixture
         new ValueList<LimitComparison>(Compared().Where(comparison => comparison.Outcome == ComparisonOutcome.Beyond));
 
     /// <inheritdoc/>
-    public string Description => Likely.Description + (IsMeasured ? string.Empty : string.Format(
-        CultureInfo.InvariantCulture, ", from {0} of {1} readings", Taken.Count, shape.Count));
+    public string Description => Likely.Description + (IsMeasured ? string.Empty : $", from {Taken.Count} of {shape.Count} readings");
 
     /// <inheritdoc/>
     public IReadOnlyList<FixtureZone> Zones => Likely.Zones;

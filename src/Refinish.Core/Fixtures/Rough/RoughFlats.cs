@@ -17,8 +17,7 @@ internal static class RoughFlats
         .Needed("Run1Length", 0.9, 6)
         .Usual("Run1Depth", 0.58, 0.645, 0.67, CounterDepth)
         .Between(k => (Math.Max(0.1, k.Or("CutOutDepth", 0) + k.Or("BacksplashThickness", 0)), 3))
-        .With(Counter)
-        .Making(k => Top(k, Run(k, "Run1")));
+        .With(Counter).Making(k => Top(k, Run(k, "Run1")));
 
     public static RoughKind Angled() => new RoughKindBuilder("cornerCountertop", "counter round a corner with a sink, one end open",
         typeof(Countertop))
@@ -26,9 +25,7 @@ internal static class RoughFlats
         .Needed("Run2Length", 1.5, 6)
         .Usual("Run1Depth", 0.58, 0.645, 0.67, CounterDepth)
         .Between(k => (Math.Max(0.1, k.Or("CutOutDepth", 0) + k.Or("BacksplashThickness", 0)), 3))
-        .Share("Run2Depth", "Run1Depth", 0.95, 1, 1.05)
-        .With(Counter)
-        .Making(k => Top(k, Run(k, "Run1"), Run(k, "Run2")));
+        .Share("Run2Depth", "Run1Depth", 0.95, 1, 1.05).With(Counter).Making(k => Top(k, Run(k, "Run1"), Run(k, "Run2")));
 
     public static RoughKind Panel() => new RoughKindBuilder("flatPanel", "plain panel", typeof(FlatPanel))
         .Needed("Length", 0.2, 6)
@@ -40,9 +37,7 @@ internal static class RoughFlats
         .Usual("BacksplashHeight", 0.09, 0.10, 0.15, Splash)
         .Usual("BacksplashThickness", 0.01, 0.019, 0.025)
         .Fixed("CutOutLength", 0, "a plain panel has no cut-out unless it is said otherwise")
-        .Usual("CutOutDepth", 0.30, 0.36, 0.42)
-        .Between(k => (0.01, k["Width"] - k["BacksplashThickness"]))
-        .Making(Flat);
+        .Usual("CutOutDepth", 0.30, 0.36, 0.42).Between(k => (0.01, k["Width"] - k["BacksplashThickness"])).Making(Flat);
 
     public static RoughKind Vanity() => new RoughKindBuilder("vanityTop", "vanity top with upstand and one sink", typeof(FlatPanel))
         .Needed("Length", 0.45, 3)
@@ -56,9 +51,7 @@ internal static class RoughFlats
         .Usual("BacksplashThickness", 0.01, 0.019, 0.025)
         .Usual("CutOutLength", 0.33, 0.43, 0.52)
         .Between(k => (0, k["Length"]))
-        .Usual("CutOutDepth", 0.26, 0.34, 0.40)
-        .Between(k => (0, k["Width"] - k["BacksplashThickness"]))
-        .Making(Flat);
+        .Usual("CutOutDepth", 0.26, 0.34, 0.40).Between(k => (0, k["Width"] - k["BacksplashThickness"])).Making(Flat);
 
     public static RoughKind Alcove() => new RoughKindBuilder("tiledSurround", "tiled walls of an alcove", typeof(TiledSurround))
         .Needed("BackWallLength", 0.6, 3)
@@ -71,9 +64,7 @@ internal static class RoughFlats
         .Share("JointDepth", "JointWidth", 0.1, 0.4, 0.7)
         .Between(k => (0, 0.015))
         .Fixed("WindowLength", 0, "no window unless it is said otherwise")
-        .Usual("WindowHeight", 0.5, 0.75, 0.9)
-        .Between(k => (0.01, k["TileHeight"]))
-        .Making(Walls);
+        .Usual("WindowHeight", 0.5, 0.75, 0.9).Between(k => (0.01, k["TileHeight"])).Making(Walls);
 
     private static RoughKindBuilder Counter(RoughKindBuilder rows) => rows
         .Usual("Thickness", 0.019, 0.038, 0.042, Edge)
@@ -81,8 +72,7 @@ internal static class RoughFlats
         .Usual("BacksplashThickness", 0.01, 0.019, 0.025)
         .Usual("CutOutLength", 0.4, 0.72, 0.84)
         .Between(k => (0, k["Run1Length"]))
-        .Usual("CutOutDepth", 0.36, 0.5, 0.56)
-        .Between(k => (0, k["Run1Depth"] - k["BacksplashThickness"]));
+        .Usual("CutOutDepth", 0.36, 0.5, 0.56).Between(k => (0, k["Run1Depth"] - k["BacksplashThickness"]));
 
     private static CounterRun Run(KnownReadings k, string run) => new(k.Length(run + "Length"), k.Length(run + "Depth"));
 

@@ -30,8 +30,7 @@ internal static class RoughSinks
     public static RoughKind Undermount() => new RoughKindBuilder("undermountSink", "undermount sink", typeof(CounterSink))
         .Needed("MouthLength", 0.25, 0.9)
         .Needed("MouthWidth", 0.2, 0.6)
-        .With(rows => Wet(rows, (0.12, 0.155, 0.22), "Mouth"))
-        .Making(k => Sink(k, SinkMounting.Undermount));
+        .With(rows => Wet(rows, (0.12, 0.155, 0.22), "Mouth")).Making(k => Sink(k, SinkMounting.Undermount));
 
     public static RoughKind Vessel() => new RoughKindBuilder("vesselSink", "vessel sink", typeof(CounterSink))
         .Needed("MouthLength", 0.25, 0.8)
@@ -39,8 +38,7 @@ internal static class RoughSinks
         .With(rows => Wet(rows, (0.10, 0.135, 0.17), "Mouth"))
         .Usual("WallThickness", 0.006, 0.012, 0.02)
         .Usual("BaseDiameter", 0.06, 0.09, 0.15)
-        .Between(k => (0, Math.Min(k["MouthLength"], k["MouthWidth"])))
-        .Making(k => Sink(k, SinkMounting.Vessel));
+        .Between(k => (0, Math.Min(k["MouthLength"], k["MouthWidth"]))).Making(k => Sink(k, SinkMounting.Vessel));
 
     public static RoughKind Pan() => new RoughKindBuilder("showerPan", "shower pan", typeof(ShowerPan))
         .Needed("OverallLength", 0.6, 2)
@@ -66,8 +64,7 @@ internal static class RoughSinks
         .Share(bowl + "Length", "OutlineLength", along.A, along.M, along.B)
         .Between(k => (0.1, k["OutlineLength"]))
         .Share(bowl + "Width", "OutlineWidth", across.A, across.M, across.B)
-        .Between(k => (0.1, k["OutlineWidth"]))
-        .With(more => Wet(more, depth, bowl));
+        .Between(k => (0.1, k["OutlineWidth"])).With(more => Wet(more, depth, bowl));
 
     private static RoughKindBuilder Wet(RoughKindBuilder rows, Points depth, string bowl) => rows
         .Usual("BowlDepth", depth.A, depth.M, depth.B)

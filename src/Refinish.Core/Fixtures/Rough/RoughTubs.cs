@@ -93,8 +93,7 @@ internal static class RoughTubs
         .Between(k => (0, Math.Min(k["FloorCornerRadius"], k["Depth"] - k.Or("OverflowDiameter", 0))))
         .Usual("DrainDiameter", 0.038, 0.05, 0.065)
         .Between(k => (0, Math.Min(k["FloorLength"], k["FloorWidth"]) - (2 * k["CoveRadius"])))
-        .Usual("OverflowDiameter", 0.05, 0.075, 0.09)
-        .Between(k => (0, Math.Min(k["Depth"] - k["CoveRadius"], k["FloorWidth"])));
+        .Usual("OverflowDiameter", 0.05, 0.075, 0.09).Between(k => (0, Math.Min(k["Depth"] - k["CoveRadius"], k["FloorWidth"])));
 
     private static RoughKindBuilder OvalBasin(RoughKindBuilder rows, Points depth) => rows
         .Number("MouthExponent", 2, 2.4, 3.2)
@@ -106,8 +105,7 @@ internal static class RoughTubs
         .Usual("Depth", depth.A, depth.M, depth.B)
         .Usual("DrainDiameter", 0.038, 0.05, 0.065)
         .Between(k => (0, Math.Min(k["FloorLength"], k["FloorWidth"])))
-        .Usual("OverflowDiameter", 0.05, 0.075, 0.09)
-        .Between(k => (0, Math.Min(k["Depth"], k["FloorWidth"])));
+        .Usual("OverflowDiameter", 0.05, 0.075, 0.09).Between(k => (0, Math.Min(k["Depth"], k["FloorWidth"])));
 
     private static double RimLeast(KnownReadings k) => Math.Max(0.3, k.Or("FloorLength", 0.1) + k.Or("HeadRun", 0) + k.Or("FootRun", 0));
 

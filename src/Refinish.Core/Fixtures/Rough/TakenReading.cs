@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -77,7 +76,6 @@ public sealed record TakenReading
 
     /// <summary>Name, value and ± in metric units.</summary>
     /// <returns>Text such as <c>Depth 336.55 mm ± 3 mm</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0} {1}{2}", Name, Measure.Format(Value), PlusMinus == 0 ? string.Empty
-            : " ± " + Measure.Format(PlusMinus));
+    public override string ToString() =>
+        $"{Name} {Measure.Format(Value)}{(PlusMinus == 0 ? string.Empty : " ± " + Measure.Format(PlusMinus))}";
 }

@@ -90,7 +90,7 @@ public static class ObjReader
 
         if (corners < 3)
         {
-            throw new FormatException(string.Format(System.Globalization.CultureInfo.InvariantCulture, "Line {0}: a face has {1} corners; at least 3 are needed.", line, corners));
+            throw new FormatException($"Line {line}: a face has {corners} corners; at least 3 are needed.");
         }
     }
 

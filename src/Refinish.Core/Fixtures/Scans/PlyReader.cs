@@ -69,8 +69,7 @@ public static class PlyReader
                     "ascii" => new(feed, PlyOrder.Text),
                     "binary_little_endian" => new(feed, PlyOrder.LittleEndian),
                     "binary_big_endian" => new(feed, PlyOrder.BigEndian),
-                    _ => throw feed.Wrong("the format '" + format + "' is none of ascii, binary_little_endian, binary_big_endian"),
-                };
+                    _ => throw feed.Wrong("the format '" + format + "' is none of ascii, binary_little_endian, binary_big_endian"), };
                 feed.RestOfLine();
             }
             else if (feed.Is("element"))
@@ -121,14 +120,11 @@ public static class PlyReader
             double value = scalars.Read(property.Type);
             switch (property.Axis)
             {
-                case 0:
-                    x = value;
+                case 0: x = value;
                     break;
-                case 1:
-                    y = value;
+                case 1: y = value;
                     break;
-                case 2:
-                    z = value;
+                case 2: z = value;
                     break;
             }
         }
@@ -185,9 +181,7 @@ public static class PlyReader
         "int" or "int32" => PlyType.Int32,
         "uint" or "uint32" => PlyType.UInt32,
         "float" or "float32" => PlyType.Single,
-        "double" or "float64" => PlyType.Double,
-        _ => throw feed.Wrong("'" + name + "' is no type of a property"),
-    };
+        "double" or "float64" => PlyType.Double, _ => throw feed.Wrong("'" + name + "' is no type of a property"), };
 
     private static string Word(ScanFeed feed) => feed.WordOnLine() ? feed.Text() : throw feed.Wrong("the line of the header is not complete");
 

@@ -45,8 +45,7 @@ internal sealed class PlyScalars(ScanFeed feed, PlyOrder order)
             PlyType.Int32 => (int)LittleEndian.UInt32(bytes, at),
             PlyType.UInt32 => LittleEndian.UInt32(bytes, at),
             PlyType.Single => LittleEndian.Single(bytes, at),
-            _ => BitConverter.Int64BitsToDouble((long)LittleEndian.UInt64(bytes, at)),
-        };
+            _ => BitConverter.Int64BitsToDouble((long)LittleEndian.UInt64(bytes, at)), };
     }
 
     /// <summary>White space may follow text; nothing may follow binary data.</summary>

@@ -263,13 +263,11 @@ internal sealed class ScanFeed
         }
     }
 
-    public FormatException Wrong(string what) => new(string.Format(CultureInfo.InvariantCulture, "Line {0}: {1}.", Line, what));
+    public FormatException Wrong(string what) => new($"Line {Line}: {what}.");
 
-    public static FormatException WrongAt(long offset, string what) =>
-        new(string.Format(CultureInfo.InvariantCulture, "Byte {0}: {1}.", offset, what));
+    public static FormatException WrongAt(long offset, string what) => new($"Byte {offset}: {what}.");
 
     private double Slow() =>
         double.TryParse(Text(), NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && !double.IsNaN(value) && !double.IsInfinity(value)
-            ? value
-            : throw Wrong(Quoted() + " is not a finite number");
+            ? value : throw Wrong(Quoted() + " is not a finite number");
 }

@@ -149,7 +149,7 @@ public static class StlReader
 
     private static FormatException CutShort(ScanFeed feed, long promised, long read) => ScanFeed.WrongAt(
         feed.Offset + feed.Available,
-        string.Format(System.Globalization.CultureInfo.InvariantCulture, "the file ends after {0} of the {1} triangles that its header promises", read, promised));
+        $"the file ends after {read} of the {promised} triangles that its header promises");
 
     private static void NothingMore(ScanFeed feed)
     {

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using UnitsNet;
 
 namespace Refinish.Fixtures;
 
@@ -14,13 +15,30 @@ internal static class PatchLedger
     public static IReadOnlyList<SurfacePatch> Present(params IEnumerable<SurfacePatch> patches) =>
         new ValueList<SurfacePatch>(patches.Where(static patch => patch.Area.SquareMeters != 0));
 
-    public static double Coated(IReadOnlyList<SurfacePatch> patches) => Num.Sum(Gathered(patches, null).Select(zone => zone.Area)).Value;
+    // Zone by zone, in the order of the derivation.
+    public static double Coated(IReadOnlyList<SurfacePatch> patches)
+    {
+        double total = 0;
+        int seen = 0;
+        foreach (SurfacePatch patch in patches)
+        {
+            int zone = 1 << (int)patch.Zone;
+            total += (seen & zone) == 0 ? Math.Max(0, Coated(patches, patch.Zone)) : 0;
+            seen |= zone;
+        }
+
+        return total;
+    }
 
     public static IReadOnlyList<FixtureZone> Zones(IReadOnlyList<SurfacePatch> patches) =>
 
         // The mean of undersides may lie a last digit beyond them.
         new ValueList<FixtureZone>(Gathered(patches, null).Select(zone =>
             FixtureZone.Of(zone.Kind, zone.Area.Value, Math.Min(Math.PI, (Tilt(zone.Patches, null) / zone.Area).Value))));
+
+    /// <summary>A fixture in one line: what it is, what gets coated, what it holds.</summary>
+    public static string Told(IFixture fixture) => $"{fixture.Description}: {Measure.Area.Format(fixture.CoatedArea.SquareMeters)} coated"
+        + (fixture.WaterCapacity is Volume held ? $", {Measure.Capacity.Format(held.CubicMeters)} to the rim" : string.Empty);
 
     /// <summary>Patches, then each zone's area and slope, then the whole and the edge.</summary>
     public static Workings Write(
@@ -55,29 +73,34 @@ internal static class PatchLedger
         return t.Workings(title);
     }
 
+    private static double Coated(IReadOnlyList<SurfacePatch> patches, FixtureZoneKind zone)
+    {
+        double sum = 0;
+        for (int i = 0; i < patches.Count; i++)
+        {
+            sum += patches[i].Zone == zone ? patches[i].Coated : 0;
+        }
+
+        return sum;
+    }
+
     private static List<(FixtureZoneKind Kind, Num Area, Patch[] Patches)> Gathered(IReadOnlyList<SurfacePatch> patches, Trace? t)
     {
-        Patch[] all = [.. patches.Select(patch => new Patch(patch, t))];
-        return [.. all.GroupBy(patch => patch.Of.Zone)
+        Patch[] all = [.. patches.Select(patch => Patch.Of(patch, t))];
+        return [.. all.GroupBy(patch => patch.Surface.Zone)
             .Select(zone => (zone.Key, Num.Sum(zone.Select(patch => patch.Coated)), zone.ToArray()))
             .Where(zone => zone.Item2.Value > 0)];
     }
 
-    private static Num Tilt(Patch[] patches, Trace? t) => Num.Sum(patches.Select(patch => patch.Coated * patch.Of.Slope(t, patch.Plain)));
+    private static Num Tilt(Patch[] patches, Trace? t) =>
+        Num.Sum(patches.Select(patch => patch.Coated * (t is null ? patch.Surface.Radians : patch.Surface.Slope(t, patch.Plain))));
 
-    private sealed class Patch
+    private readonly record struct Patch(SurfacePatch Surface, Num Plain, Num Coated)
     {
-        public Patch(SurfacePatch patch, Trace? t)
+        public static Patch Of(SurfacePatch patch, Trace? t)
         {
-            Of = patch;
-            Plain = patch.Plain(t);
-            Coated = t is null ? patch.Coated : patch.Written(t, Plain);
+            Num plain = patch.Plain(t);
+            return new(patch, plain, t is null ? patch.Coated : patch.Written(t, plain));
         }
-
-        public SurfacePatch Of { get; }
-
-        public Num Plain { get; }
-
-        public Num Coated { get; }
     }
 }

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Globalization;
 using System.Linq;
 using UnitsNet;
 
@@ -40,8 +39,7 @@ public sealed record RectangularOpening
 
     /// <summary>The size in one line, in metric units.</summary>
     /// <returns>Text such as <c>609.6 mm × 914.4 mm</c>.</returns>
-    public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} × {1}", Measure.Length.Format(length), Measure.Length.Format(height));
+    public override string ToString() => $"{Measure.Length.Format(length)} × {Measure.Length.Format(height)}";
 
     internal static Num AreaOf(IReadOnlyList<RectangularOpening> openings, Trace? t = null, string across = "h_") =>
         openings.Total((t, across), static (of, one, i) => of.t.Tape("l_", i, one.Length) * of.t.Tape(of.across, i, one.Height));

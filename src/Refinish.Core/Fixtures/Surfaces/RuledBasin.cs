@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using Refinish.Numerics;
 
 namespace Refinish.Fixtures;
@@ -35,6 +36,13 @@ internal readonly partial record struct RuledBasin(
         Source.Derived("surface integral of a ruled loft between two rounded rectangles; level sections change evenly");
     public static readonly Source Prismoid = Source.Derived("prismoidal rule, exact because the level section is quadratic in the height");
     public static readonly Source CoveArc = Source.Derived("arc in place of two tangents, along the sharp floor line");
+
+    private static readonly (double Weight, double Cos, double Sin)[] Angles =
+    [
+        .. Quadrature.Rule32.Weights
+            .Zip(Quadrature.Rule32.Abscissae, static (weight, x) => (Weight: weight, Angle: (Math.PI / 4) + (Math.PI / 4 * x)))
+            .Select(static at => (at.Weight, Math.Cos(at.Angle), Math.Sin(at.Angle))),
+    ];
 
     private static readonly Source Line = Source.Derived("straight parts of the floor line and its four corners");
     private static readonly Source Excess = Source.Derived("Pappus, second order in the cove radius, exact for conical corners");
@@ -80,8 +88,7 @@ internal readonly partial record struct RuledBasin(
         : t.Step("slope of that side wall", "φ_w1", Measure.Angle, Loft, Slope(Near(t), Height(t)));
 
     public Num FarSlope(Trace? t = null) => Shift == 0
-        ? NearSlope(t)
-        : t.Step("slope of the other side wall", "φ_w2", Measure.Angle, Loft, Slope(Far(t), Height(t)));
+        ? NearSlope(t) : t.Step("slope of the other side wall", "φ_w2", Measure.Angle, Loft, Slope(Far(t), Height(t)));
 
     public Num HeadSlope(Trace? t = null) => t.Step("slope of the head wall", "φ_h", Measure.Angle, Loft, Slope(HeadEnd(t), Height(t)));
 
@@ -158,8 +165,7 @@ internal readonly partial record struct RuledBasin(
 
     /// <summary>Area times slope over the sides, from their own area where both are alike.</summary>
     public Num SideTilt(Num sides, Trace? t = null) => Shift == 0
-        ? sides * NearSlope(t)
-        : (Side(Near(t), t) * NearSlope(t)) + (Side(Far(t), t) * FarSlope(t));
+        ? sides * NearSlope(t) : (Side(Near(t), t) * NearSlope(t)) + (Side(Far(t), t) * FarSlope(t));
 
     /// <summary>
     /// Area times slope over the wall's half of the cove, which has a mean of 3φ/4 over ρ φ / 2 and replaces a strip ρ tan(φ/2) at φ.
@@ -230,8 +236,7 @@ internal readonly partial record struct RuledBasin(
         : t.Step("run of the side wall towards which the floor is shifted", "d_w1", Measure.Length, Loft, SideRun(t) - Aside(t));
 
     private Num Far(Trace? t = null) => Shift == 0
-        ? SideRun(t)
-        : t.Step("run of the other side wall", "d_w2", Measure.Length, Loft, SideRun(t) + Aside(t));
+        ? SideRun(t) : t.Step("run of the other side wall", "d_w2", Measure.Length, Loft, SideRun(t) + Aside(t));
 
     private Num End(Num run, Trace? t) =>
         ((TopWidth(t) - (2 * TopRadius(t))) + (BottomWidth(t) - (2 * BottomRadius(t)))) / 2 * Slant(run, Height(t));
@@ -259,11 +264,31 @@ internal readonly partial record struct RuledBasin(
     }
 
     // n(θ) = Δr + (d − Δr) cos θ + (d_w − Δr) sin θ, the wall's run towards the plan angle θ.
-    private Num OverCorner(Num end, Num side, Func<Num, Num, Num> integrand, Trace? t) => Num.Integral(
-        "θ", 0, t.Pi() / 2, (Change: Growth(t), end, side, Depth: Height(t), integrand),
-        static (at, angle) => at.integrand(
-            at.Change + ((at.end - at.Change) * Num.Cos(angle)) + ((at.side - at.Change) * Num.Sin(angle)), at.Depth),
-        t is null ? null : OverCorner(end.Value, side.Value, integrand, null).Value);
+    private Num OverCorner(Num end, Num side, Func<Num, Num, Num> integrand, Trace? t) => t is null
+        ? PlainCorner(end.Value, side.Value, integrand)
+        : Corner(
+            (Growth(t), end, side, Height(t), integrand), t.Pi() / 2,
+            Corner((RadiusChange, end.Value, side.Value, Depth, integrand), Math.PI / 2, null).Value);
+
+    private static Num Corner(
+        (Num Change, Num End, Num Side, Num Depth, Func<Num, Num, Num> Integrand) corner, Num quarter, double? found) =>
+        Num.Integral(
+            "θ", 0, quarter, corner, static (in at, angle) => at.Integrand(
+                at.Change + ((at.End - at.Change) * Num.Cos(angle)) + ((at.Side - at.Change) * Num.Sin(angle)), at.Depth),
+            found);
+
+    // The same rule at angles whose cosines and sines are known; a test ties it to what is written.
+    private double PlainCorner(double end, double side, Func<Num, Num, Num> integrand)
+    {
+        double change = RadiusChange;
+        double sum = 0;
+        foreach ((double weight, double cos, double sin) in Angles)
+        {
+            sum += weight * integrand(change + ((end - change) * cos) + ((side - change) * sin), Depth).Value;
+        }
+
+        return Math.PI / 4 * sum;
+    }
 
     private double LeastRunAt(double endRun, double sideRun)
     {

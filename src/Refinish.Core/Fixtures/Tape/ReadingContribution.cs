@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -53,15 +52,12 @@ public sealed record ReadingContribution
 
     /// <summary>The name and the part of the area in one line, in metric units.</summary>
     /// <returns>Text such as <c>Depth: 0.0055 m²</c>.</returns>
-    public override string ToString() => string.Format(CultureInfo.InvariantCulture, "{0}: {1}", Name, Measure.Area.Format(OfArea().Value));
+    public override string ToString() => $"{Name}: {Measure.Area.Format(OfArea().Value)}";
 
     /// <summary>The standard uncertainty of a reading within a ±.</summary>
     internal static Num Standard(Trace? t, Num plusMinus, ReadingSpread spread) => plusMinus / spread switch
     {
-        ReadingSpread.Rectangular => Num.Sqrt(t.Number(3)),
-        ReadingSpread.Triangular => Num.Sqrt(t.Number(6)),
-        _ => 2,
-    };
+        ReadingSpread.Rectangular => Num.Sqrt(t.Number(3)), ReadingSpread.Triangular => Num.Sqrt(t.Number(6)), _ => 2, };
 
     internal Num OfArea(Trace? t = null) => AreaSlope(t) * Uncertainty(t);
 

@@ -1,5 +1,4 @@
 using System;
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -56,6 +55,5 @@ public sealed record TapeReading<TMeasurements>
 
     /// <summary>The name and the ± in one line, in metric units.</summary>
     /// <returns>Text such as <c>Depth ± 3 mm, Rectangular</c>.</returns>
-    public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} ± {1}, {2}", Name, Measure.Length.Format(plusMinus), Spread);
+    public override string ToString() => $"{Name} ± {Measure.Length.Format(plusMinus)}, {Spread}";
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace Refinish.Fixtures;
@@ -58,6 +57,5 @@ public sealed record UsualReading
 
     /// <summary>The reading and its band in one line, in metric units.</summary>
     /// <returns>Text such as <c>RecessedBathtub Depth: 254 mm to 609.6 mm</c>.</returns>
-    public override string ToString() => string.Format(
-        CultureInfo.InvariantCulture, "{0} {1}: {2} to {3}", Fixture, Name, Measure.Length.Format(least), Measure.Length.Format(greatest));
+    public override string ToString() => $"{Fixture} {Name}: {Measure.Length.Format(least)} to {Measure.Length.Format(greatest)}";
 }

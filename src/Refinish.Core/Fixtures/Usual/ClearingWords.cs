@@ -12,10 +12,7 @@ internal static class ClearingWords
     public static string Basin(Length drain, Length overflow) => (drain > Length.Zero, overflow > Length.Zero) switch
     {
         (true, true) => "take off drain trim, stopper and overflow plate; ",
-        (true, false) => "take off drain trim and stopper; ",
-        (false, true) => "take off the overflow plate; ",
-        _ => string.Empty,
-    };
+        (true, false) => "take off drain trim and stopper; ", (false, true) => "take off the overflow plate; ", _ => string.Empty, };
 
     public static string Faucet(bool hasOne) => hasOne ? "take off the faucet or lift it free; " : string.Empty;
 

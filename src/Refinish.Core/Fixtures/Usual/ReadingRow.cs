@@ -62,8 +62,7 @@ internal sealed class ReadingRow<T>
             name, inputs![name].Meaning, least, greatest, source, tape => inputs.ValuesOf(tape).Length(name),
             Change ?? ((tape, length) => inputs.With(tape, inputs.ValuesOf(tape).With(name, length))))
         {
-            Along = Along,
-        };
+            Along = Along, };
 
     public UsualReading Usual(string fixture, string form) =>
         new(fixture, form, name, words!.Replace(" {0}", string.Empty), least * 0.0254, greatest * 0.0254, source);

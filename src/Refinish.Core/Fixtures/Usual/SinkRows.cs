@@ -47,8 +47,7 @@ internal static class SinkRows
         Materials = Materials,
         Tape = sink => sink.Measurements,
         Make = tape => new PedestalSink(tape),
-        OnTheFloor = tape => Fixtures.Footprint.Of(tape.Outline.Length.Meters, tape.Outline.Width.Meters),
-    };
+        OnTheFloor = tape => Fixtures.Footprint.Of(tape.Outline.Length.Meters, tape.Outline.Width.Meters), };
 
     public static FixtureKind Counter { get; } = new KnownKind<CounterSink, CounterSinkMeasurements>(
         CounterSinkMeasurements.Inputs, new Form<CounterSinkMeasurements>(
@@ -85,10 +84,7 @@ internal static class SinkRows
             SinkMounting.DropIn => "under its rim",
             _ => "between bowl and counter",
         }),
-        Materials = Materials,
-        Tape = sink => sink.Measurements,
-        Make = tape => new CounterSink(tape),
-    };
+        Materials = Materials, Tape = sink => sink.Measurements, Make = tape => new CounterSink(tape), };
 
     // The mouth of a spherical cap is round: one reading stands for both.
     private static CounterSinkMeasurements WithMouth(CounterSinkMeasurements tape, Length x) =>

@@ -38,9 +38,7 @@ internal static class Slips
         ReadingSlip.InchesAsFeet => "inches typed as feet",
         ReadingSlip.TenTimesTooSmall => "centimetres typed as millimetres, or a digit lost",
         ReadingSlip.TenTimesTooLarge => "millimetres typed as centimetres, or a digit too many",
-        ReadingSlip.DigitsSwapped => "two digits swapped",
-        _ => "a digit typed twice",
-    };
+        ReadingSlip.DigitsSwapped => "two digits swapped", _ => "a digit typed twice", };
 
     /// <summary>
     /// Whether a length is a number of few digits in a unit, as numbers are that somebody typed in it: four digits, or a sixteenth of an

@@ -94,8 +94,7 @@ internal static class TopRows
         Make = tape => new Countertop(tape),
         OnTheFloor = tape =>
             new Footprint(tape.Runs.Max(run => run.Length.Meters), tape.Runs.Min(run => run.Depth.Meters), tape.Gross().Value),
-        GoTogether = tape => [CutOuts(tape.CutOuts, tape.Gross().Value)],
-    };
+        GoTogether = tape => [CutOuts(tape.CutOuts, tape.Gross().Value)], };
 
     // An island shows its edge all round; a plain panel shows none, and has no upstand and no cut-out.
     private static bool AlongAWall(FlatPanelMeasurements tape) =>

@@ -71,9 +71,7 @@ internal static class TubRows
         Materials = Materials,
         Tape = tub => tub.Measurements,
         Make = tape => new RecessedBathtub(tape),
-        OnTheFloor = tape => Fixtures.Footprint.Of(tape.OverallLength.Meters, tape.OverallWidth.Meters),
-        GoTogether = GoTogether,
-    };
+        OnTheFloor = tape => Fixtures.Footprint.Of(tape.OverallLength.Meters, tape.OverallWidth.Meters), GoTogether = GoTogether, };
 
     public static FixtureKind Freestanding { get; } = new KnownKind<FreestandingTub, FreestandingTubMeasurements>(
         FreestandingTubMeasurements.Inputs, new Form<FreestandingTubMeasurements>(
@@ -119,8 +117,7 @@ internal static class TubRows
         Make = tape => new FreestandingTub(tape),
         OnTheFloor = tape => Fixtures.Footprint.Of(
             tape.RimLength.Meters + (4 * tape.RollRadius.Meters), tape.RimWidth.Meters + (4 * tape.RollRadius.Meters)),
-        GoTogether = tape => [Cove(tape.CoveRadius.Meters, tape.Depth.Meters)],
-    };
+        GoTogether = tape => [Cove(tape.CoveRadius.Meters, tape.Depth.Meters)], };
 
     public static FixtureKind Oval { get; } = new KnownKind<OvalTub, OvalTubMeasurements>(
         OvalTubMeasurements.Inputs, new Form<OvalTubMeasurements>(
@@ -148,9 +145,7 @@ internal static class TubRows
         TakenOff = tape => Basin(tape.DrainDiameter, tape.OverflowDiameter) + CutOut("along walls and floor"),
         Materials = Materials,
         Tape = tub => tub.Measurements,
-        Make = tape => new OvalTub(tape),
-        OnTheFloor = tape => Fixtures.Footprint.Of(tape.DeckLength.Meters, tape.DeckWidth.Meters),
-    };
+        Make = tape => new OvalTub(tape), OnTheFloor = tape => Fixtures.Footprint.Of(tape.DeckLength.Meters, tape.DeckWidth.Meters), };
 
     public static FixtureKind Corner { get; } = new KnownKind<CornerTub, CornerTubMeasurements>(
         CornerTubMeasurements.Inputs, new Form<CornerTubMeasurements>(

@@ -18,10 +18,7 @@ internal static class UsualOfComposed
         TakenOff = own => (own.WaterCapacity is null ? string.Empty : "take off drain and overflow parts; ")
             + "take off what is fixed to it and comes off" + (own.MaskedEdge > Length.Zero ? "; " + CutOut("round it") : string.Empty),
         PutBack = own => own.MaskedEdge > Length.Zero ? CaulkAndRefit : "put back what was taken off",
-        Tape = fixture => fixture,
-        Make = fixture => fixture,
-        OnTheFloor = _ => null,
-    };
+        Tape = fixture => fixture, Make = fixture => fixture, OnTheFloor = _ => null, };
 
     public static FixtureKind Kind(ComposedKind kind) => new KnownKind<ComposedFixture, ComposedFixture>(
         null, kind.Id, new Form<ComposedFixture>(
@@ -38,8 +35,7 @@ internal static class UsualOfComposed
         Tape = fixture => fixture,
         Make = fixture => fixture,
         OnTheFloor = fixture => kind.StandsOnTheFloor ? Footprint.Of(fixture.Value(kind.Size.First), fixture.Value(kind.Size.Second))
-            : null,
-    };
+            : null, };
 
     private static Length Taken(ComposedFixture made, string reading) =>
         Length.FromMeters(made.Taken.FirstOrDefault(one => one.Name == reading)?.Value ?? 0);

@@ -43,10 +43,7 @@ internal static class WallRows
                 FixtureMaterial.Acrylic,
             FixtureMaterial.Laminate, FixtureMaterial.VinylSheet, FixtureMaterial.Stone, FixtureMaterial.PaintedWallboard,
         ],
-        Tape = walls => walls.Measurements,
-        Make = tape => new TiledSurround(tape),
-        GoTogether = Sides,
-    };
+        Tape = walls => walls.Measurements, Make = tape => new TiledSurround(tape), GoTogether = Sides, };
 
     /// <summary>Whether the tile is low for its length: a ratio, so that a unit typed wrongly does not change the answer.</summary>
     public static bool IsLow(Tape tape) => tape.Walls.Max(wall => wall.Height.Meters) * 3 <= tape.Walls.Max(wall => wall.Length.Meters);

@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Runtime.CompilerServices;
 using Refinish.Numerics;
 
 namespace Refinish;
@@ -42,20 +43,20 @@ internal readonly struct Num
     public static implicit operator Num(double value) => new(value);
 
     /// <summary>A sum. A plain zero is not written, so that a loop may start from it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Num operator +(Num a, Num b) =>
-        a.formula is null && a.Value == 0
-            ? b : new Num(a.Value + b.Value, IsTracedAny(a, b) ? Joined(Operation.Add, a, b, a.Value + b.Value) : null);
+        IsPlain(a, b) ? a.Value + b.Value : a.formula is null && a.Value == 0 ? b : Joined(Operation.Add, a, b, a.Value + b.Value);
 
-    public static Num operator -(Num a, Num b) =>
-        new(a.Value - b.Value, IsTracedAny(a, b) ? Joined(Operation.Subtract, a, b, a.Value - b.Value) : null);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Num operator -(Num a, Num b) => IsPlain(a, b) ? a.Value - b.Value : Joined(Operation.Subtract, a, b, a.Value - b.Value);
 
-    public static Num operator -(Num a) => new(-a.Value, a.formula is null ? null : Joined(Operation.Subtract, 0, a, -a.Value));
+    public static Num operator -(Num a) => a.formula is null ? -a.Value : Joined(Operation.Subtract, 0, a, -a.Value);
 
-    public static Num operator *(Num a, Num b) =>
-        new(a.Value * b.Value, IsTracedAny(a, b) ? Joined(Operation.Multiply, a, b, a.Value * b.Value) : null);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Num operator *(Num a, Num b) => IsPlain(a, b) ? a.Value * b.Value : Joined(Operation.Multiply, a, b, a.Value * b.Value);
 
-    public static Num operator /(Num a, Num b) =>
-        new(a.Value / b.Value, IsTracedAny(a, b) ? Joined(Operation.Divide, a, b, a.Value / b.Value) : null);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Num operator /(Num a, Num b) => IsPlain(a, b) ? a.Value / b.Value : Joined(Operation.Divide, a, b, a.Value / b.Value);
 
     /// <summary>The sum of so many terms, each made from a state and its number, so that nothing is captured.</summary>
     public static Num Sum<T>(int count, T state, Func<T, int, Num> term)
@@ -171,7 +172,7 @@ internal readonly struct Num
     /// <param name="upper">The upper end.</param>
     /// <param name="body">The integrand as a function of the variable.</param>
     public static Num Integral(string symbol, Num lower, Num upper, Func<Num, Num> body) =>
-        Integral(symbol, lower, upper, body, static (of, x) => of(x));
+        Integral(symbol, lower, upper, body, static (in of, x) => of(x));
 
     /// <summary>The same for an integrand that is handed what it needs, so that no closure is made.</summary>
     /// <typeparam name="T">What the integrand needs.</typeparam>
@@ -180,13 +181,28 @@ internal readonly struct Num
     /// <param name="upper">The upper end.</param>
     /// <param name="state">What the integrand needs.</param>
     /// <param name="body">The integrand as a function of that and the variable.</param>
-    /// <param name="found">Its value where that was found without a derivation, which spares a formula at each point of the rule.</param>
-    public static Num Integral<T>(string symbol, Num lower, Num upper, T state, Func<T, Num, Num> body, double? found = null)
+    /// <param name="found">
+    /// The value of an integral that is to be written, where it was found without a derivation; that spares a formula at each point.
+    /// </param>
+    public static Num Integral<T>(string symbol, Num lower, Num upper, in T state, Quadrature.Integrand<T, Num> body, double? found = null)
     {
-        double value = found
-            ?? Quadrature.GaussLegendre((state, body), static (of, x) => of.body(of.state, x).Value, lower.Value, upper.Value);
-        return IsTracedAny(lower, upper) || body(state, lower.Value).IsTraced
-            ? new Num(value, new IntegralExpression(symbol, lower.Formula, upper.Formula, body(state, Variable(symbol)).Formula, value))
+        bool isWritten = found is not null || !IsPlain(lower, upper);
+        double half = (upper.Value - lower.Value) / 2;
+        double middle = (upper.Value + lower.Value) / 2;
+        double sum = 0;
+        (double[] abscissae, double[] weights) = Quadrature.Rule32;
+
+        // A letter has no value: then one point tells that the integral is written.
+        for (int i = 0; i < weights.Length && found is null && !double.IsNaN(sum); i++)
+        {
+            Num height = body(in state, middle + (half * abscissae[i]));
+            sum += weights[i] * height.Value;
+            isWritten |= height.IsTraced;
+        }
+
+        double value = found ?? (half * sum);
+        return isWritten
+            ? new Num(value, new IntegralExpression(symbol, lower.Formula, upper.Formula, body(in state, Variable(symbol)).Formula, value))
             : value;
     }
 
@@ -201,19 +217,19 @@ internal readonly struct Num
     /// <summary>Any other function of one number, by the name under which it is written.</summary>
     public static Num Function(string name, string latex, Func<double, double> function, Num x) => Of(name, latex, x, function(x.Value));
 
-    private static bool IsTracedAny(Num a, Num b) => a.formula is not null || b.formula is not null;
+    private static bool IsPlain(Num a, Num b) => a.formula is null && b.formula is null;
 
     private static Num Variable(string symbol) => new(double.NaN, new VariableExpression(symbol));
 
-    private static OperationExpression Joined(Operation operation, Num a, Num b, double value) =>
-        new(operation, a.Formula, b.Formula, value);
+    private static Num Joined(Operation operation, Num a, Num b, double value) =>
+        new(value, new OperationExpression(operation, a.Formula, b.Formula, value));
 
     private static Num Raised(Num x, Num exponent, double value) =>
-        new(value, IsTracedAny(x, exponent) ? new PowerExpression(x.Formula, exponent.Formula, value) : null);
+        IsPlain(x, exponent) ? value : new Num(value, new PowerExpression(x.Formula, exponent.Formula, value));
 
     private static Num Of(string name, string latex, Num x, double value) =>
-        new(value, x.formula is null ? null : new FunctionExpression(name, latex, x.formula, value));
+        x.formula is null ? value : new Num(value, new FunctionExpression(name, latex, x.formula, value));
 
     private static Num Listed(string name, Num a, Num b, double value) =>
-        new(value, IsTracedAny(a, b) ? new ListedExpression(name, [a.Formula, b.Formula], value) : null);
+        IsPlain(a, b) ? value : new Num(value, new ListedExpression(name, [a.Formula, b.Formula], value));
 }

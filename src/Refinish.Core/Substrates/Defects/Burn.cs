@@ -13,8 +13,7 @@ public sealed record Burn : Defect
     /// <param name="diameter">Across, more than 0 and at most 0.5 m.</param>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="diameter"/> is outside its range.</exception>
     public Burn(Length diameter)
-        : base(DefectKind.Burn, "burn") =>
-        this.diameter = Guard.Within(diameter, Bounds.Positive(Measure.Length, 0.5));
+        : base(DefectKind.Burn, "burn") => this.diameter = Guard.Within(diameter, Bounds.Positive(Measure.Length, 0.5));
 
     /// <summary>Across.</summary>
     public Length Diameter => Length.FromMeters(diameter);

@@ -15,14 +15,25 @@ public sealed record Crack : Defect
     private readonly double width;
     private readonly double depth;
 
+    /// <summary>Records a crack that is opened to a vee.</summary>
+    /// <param name="length">Along the crack, more than 0 and at most 5 m.</param>
+    /// <param name="width">Across the opened groove, more than 0 and at most 50 mm.</param>
+    /// <param name="depth">Depth of the opened groove, more than 0 and at most 50 mm.</param>
+    /// <param name="movesUnderLoad">Whether its edges move when somebody steps beside it.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range.</exception>
+    public Crack(Length length, Length width, Length depth, bool movesUnderLoad)
+        : this(length, width, depth, movesUnderLoad, GrooveProfile.Vee)
+    {
+    }
+
     /// <summary>Records a crack.</summary>
     /// <param name="length">Along the crack, more than 0 and at most 5 m.</param>
     /// <param name="width">Across the opened groove, more than 0 and at most 50 mm.</param>
     /// <param name="depth">Depth of the opened groove, more than 0 and at most 50 mm.</param>
     /// <param name="movesUnderLoad">Whether its edges move when somebody steps beside it.</param>
-    /// <param name="profile">Cross-section of the opened groove; a vee when omitted.</param>
+    /// <param name="profile">Cross-section of the opened groove.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range or <paramref name="profile"/> is not a named value.</exception>
-    public Crack(Length length, Length width, Length depth, bool movesUnderLoad, GrooveProfile profile = GrooveProfile.Vee)
+    public Crack(Length length, Length width, Length depth, bool movesUnderLoad, GrooveProfile profile)
         : base(DefectKind.Crack, "crack")
     {
         this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 5));

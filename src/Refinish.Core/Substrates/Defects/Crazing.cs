@@ -11,8 +11,7 @@ public sealed record Crazing : Defect
     /// <param name="ofArea">Share of the fixture's surface, more than 0 and at most 100 %.</param>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="ofArea"/> is outside its range.</exception>
     public Crazing(Ratio ofArea)
-        : base(DefectKind.Crazing, "crazing") =>
-        this.ofArea = Guard.Within(ofArea, Bounds.Positive(Measure.Percent, 1));
+        : base(DefectKind.Crazing, "crazing") => this.ofArea = Guard.Within(ofArea, Bounds.Positive(Measure.Percent, 1));
 
     /// <summary>Share of the fixture's surface.</summary>
     public Ratio OfArea => Ratio.FromDecimalFractions(ofArea);

@@ -12,8 +12,7 @@ public sealed record GroutFailure : Defect
     /// <param name="joint">Length of the joints concerned, more than 0 and at most 1000 m.</param>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="joint"/> is outside its range.</exception>
     public GroutFailure(Length joint)
-        : base(DefectKind.GroutFailure, "grout failure") =>
-        this.joint = Guard.Within(joint, Bounds.Positive(Measure.Distance, 1000));
+        : base(DefectKind.GroutFailure, "grout failure") => this.joint = Guard.Within(joint, Bounds.Positive(Measure.Distance, 1000));
 
     /// <summary>Length of the joints concerned.</summary>
     public Length Joint => Length.FromMeters(joint);

@@ -33,11 +33,7 @@ public sealed record PeelingCoat : Defect
     {
         AdhesionGrade.Grade0B => "0B",
         AdhesionGrade.Grade1B => "1B",
-        AdhesionGrade.Grade2B => "2B",
-        AdhesionGrade.Grade3B => "3B",
-        AdhesionGrade.Grade4B => "4B",
-        _ => "5B",
-    };
+        AdhesionGrade.Grade2B => "2B", AdhesionGrade.Grade3B => "3B", AdhesionGrade.Grade4B => "4B", _ => "5B", };
 
     internal override double Units => area;
 

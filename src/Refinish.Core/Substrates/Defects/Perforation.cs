@@ -11,8 +11,7 @@ public sealed record Perforation : Defect
     /// <param name="diameter">Across, more than 0 and at most 0.5 m.</param>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="diameter"/> is outside its range.</exception>
     public Perforation(Length diameter)
-        : base(DefectKind.Perforation, "perforation") =>
-        this.diameter = Guard.Within(diameter, Bounds.Positive(Measure.Length, 0.5));
+        : base(DefectKind.Perforation, "perforation") => this.diameter = Guard.Within(diameter, Bounds.Positive(Measure.Length, 0.5));
 
     /// <summary>Across.</summary>
     public Length Diameter => Length.FromMeters(diameter);

@@ -14,8 +14,7 @@ public sealed record RustSpot : Defect
     /// <param name="diameter">Across, more than 0 and at most 0.5 m.</param>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="diameter"/> is outside its range.</exception>
     public RustSpot(Length diameter)
-        : base(DefectKind.RustSpot, "rust spot") =>
-        this.diameter = Guard.Within(diameter, Bounds.Positive(Measure.Length, 0.5));
+        : base(DefectKind.RustSpot, "rust spot") => this.diameter = Guard.Within(diameter, Bounds.Positive(Measure.Length, 0.5));
 
     /// <summary>Across.</summary>
     public Length Diameter => Length.FromMeters(diameter);

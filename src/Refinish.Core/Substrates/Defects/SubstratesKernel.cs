@@ -32,16 +32,9 @@ internal static class SubstratesKernel
 
     public static double Factor(BowlProfile profile) => profile switch
     {
-        BowlProfile.Cone => 1.0 / 3,
-        BowlProfile.Paraboloid => 0.5,
-        BowlProfile.HalfEllipsoid => 2.0 / 3,
-        _ => 1,
-    };
+        BowlProfile.Cone => 1.0 / 3, BowlProfile.Paraboloid => 0.5, BowlProfile.HalfEllipsoid => 2.0 / 3, _ => 1, };
 
     public static double Factor(GrooveProfile profile) => profile switch
     {
-        GrooveProfile.Vee => 0.5,
-        GrooveProfile.Round => Math.PI / 4,
-        _ => 1,
-    };
+        GrooveProfile.Vee => 0.5, GrooveProfile.Round => Math.PI / 4, _ => 1, };
 }

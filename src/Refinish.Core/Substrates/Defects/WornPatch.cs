@@ -15,13 +15,22 @@ public sealed record WornPatch : Defect
     private readonly double width;
     private readonly double depth;
 
+    /// <summary>Records a worn patch that falls like a shallow lens, a paraboloid.</summary>
+    /// <param name="length">Longer extent, more than 0 and at most 2 m.</param>
+    /// <param name="width">Shorter extent, more than 0 and at most <paramref name="length"/>.</param>
+    /// <param name="depth">Deepest point; more than 0 and at most half of <paramref name="width"/>.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range.</exception>
+    public WornPatch(Length length, Length width, Length depth) : this(length, width, depth, BowlProfile.Paraboloid)
+    {
+    }
+
     /// <summary>Records a worn patch.</summary>
     /// <param name="length">Longer extent, more than 0 and at most 2 m.</param>
     /// <param name="width">Shorter extent, more than 0 and at most <paramref name="length"/>.</param>
     /// <param name="depth">Deepest point; more than 0 and at most half of <paramref name="width"/>.</param>
-    /// <param name="profile">How it falls to the deepest point; a shallow lens when omitted.</param>
+    /// <param name="profile">How it falls to the deepest point.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range or <paramref name="profile"/> is not a named value.</exception>
-    public WornPatch(Length length, Length width, Length depth, BowlProfile profile = BowlProfile.Paraboloid)
+    public WornPatch(Length length, Length width, Length depth, BowlProfile profile)
         : base(DefectKind.WornPatch, "worn patch")
     {
         this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 2));

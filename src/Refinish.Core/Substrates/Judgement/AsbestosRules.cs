@@ -25,9 +25,7 @@ internal static class AsbestosRules
     public static string WhyOpen(Survey survey) => survey.YearBuilt switch
     {
         null => "year of building not known and not tested for asbestos",
-        <= LastPresumedYear => "built in 1980 or before and not tested for asbestos",
-        _ => "asbestos is suspected and not tested",
-    };
+        <= LastPresumedYear => "built in 1980 or before and not tested for asbestos", _ => "asbestos is suspected and not tested", };
 
     /// <summary>What would be disturbed, one entry for each finding that calls for it; empty where only the surface is worked on.</summary>
     public static IReadOnlyList<string> Disturbing(Survey survey, SurveyPolicy policy)
@@ -58,13 +56,11 @@ internal static class AsbestosRules
 
     public static IEnumerable<Finding> Found(Survey survey, SurveyPolicy policy, bool certified) =>
         survey.AsbestosTest == AsbestosTest.Positive && survey.CertifiedForAsbestos == certified
-            ? Disturbing(survey, policy).Select(words => (Finding)("asbestos was found, and " + words))
-            : [];
+            ? Disturbing(survey, policy).Select(words => (Finding)("asbestos was found, and " + words)) : [];
 
     public static IEnumerable<Finding> LeftAlone(Survey survey, SurveyPolicy policy) =>
         survey.AsbestosTest == AsbestosTest.Positive && Disturbing(survey, policy).Count == 0
-            ? ["asbestos was found; the work on the surface leaves it alone"]
-            : [];
+            ? ["asbestos was found; the work on the surface leaves it alone"] : [];
 
     public static IEnumerable<Finding> Untested(Survey survey, SurveyPolicy policy) =>
         IsOpen(survey) ? Disturbing(survey, policy).Select(words => (Finding)(WhyOpen(survey) + ", and " + words)) : [];

@@ -18,8 +18,7 @@ internal static class ConditionFindings
         }
 
         LimitComparison? age = when.OlderThanYears is int years
-            ? new("age of the fixture in years", survey.FixtureAge, years, LimitSense.AtMost, Measure.Number, source)
-            : null;
+            ? new("age of the fixture in years", survey.FixtureAge, years, LimitSense.AtMost, Measure.Number, source) : null;
         if (age?.Outcome == ComparisonOutcome.Within)
         {
             return [];
@@ -130,7 +129,5 @@ internal static class ConditionFindings
         SurveyFact.CuttingOrFoodContactExpected => survey.CuttingOrFoodContactExpected,
         SurveyFact.NoExhaustPath => survey.NoExhaustPath,
         SurveyFact.FlameCannotBeShutOff => survey.FlameCannotBeShutOff,
-        SurveyFact.SensitiveOccupantsCannotLeave => survey.SensitiveOccupantsCannotLeave,
-        _ => survey.CureTimeRefused,
-    };
+        SurveyFact.SensitiveOccupantsCannotLeave => survey.SensitiveOccupantsCannotLeave, _ => survey.CureTimeRefused, };
 }

@@ -67,12 +67,9 @@ public sealed record RuleChange
     {
         null => "struck",
         Suitability.Suitable => "changed to a note",
-        Suitability.SuitableWithConditions => "changed to a condition",
-        _ => "changed to forbid the work",
-    };
+        Suitability.SuitableWithConditions => "changed to a condition", _ => "changed to forbid the work", };
 
     /// <summary>The effect that is left: of a struck rule a note, of one that protects people a condition at least.</summary>
     internal Suitability Left => Rule.ProtectsPeople && IsSofter && !(Effect > Suitability.Suitable)
-        ? Suitability.SuitableWithConditions
-        : Effect ?? Suitability.Suitable;
+        ? Suitability.SuitableWithConditions : Effect ?? Suitability.Suitable;
 }

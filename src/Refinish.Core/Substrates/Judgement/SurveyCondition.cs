@@ -126,8 +126,7 @@ public sealed record SurveyCondition
         : Defect is DefectKind wide && area is not null && !wide.HasOutline ? "has a WiderThan, and a " + wide + " has no outline"
         : Defect is null && BuiltBefore is null && OlderThanYears is null
             && Materials.Count + Surfaces.Count + Facts.Count + OwnFacts.Count == 0
-            ? "says nothing, so that the rule would always apply"
-        : null;
+            ? "says nothing, so that the rule would always apply" : null;
 
     internal bool IsMeasured => larger is not null || deeper is not null || area is not null;
 

@@ -148,8 +148,7 @@ internal static class SurveyRules
     private static IEnumerable<Finding> When(bool applies, string sentence) => applies ? [sentence] : [];
 
     private static IEnumerable<Finding> Each<T>(Survey survey, Func<T, bool>? which = null)
-        where T : Defect =>
-        survey.Defects.OfType<T>().Where(which ?? (_ => true)).Select(Finding.About);
+        where T : Defect => survey.Defects.OfType<T>().Where(which ?? (_ => true)).Select(Finding.About);
 
     // What was written down is either judged or told.
     private static IEnumerable<Finding> Unread(Survey survey, SurveyPolicy policy)
@@ -168,14 +167,12 @@ internal static class SurveyRules
     private static IEnumerable<Finding> Flexing(Survey survey, SurveyPolicy policy, bool beyond) =>
         survey.Defects.OfType<FlexingFloor>()
             .Select(floor => new LimitComparison("give of the floor", floor.Deflection.Meters, policy.MaximumFloorDeflection.Meters, LimitSense.AtMost, Measure.Length, Invented))
-            .Where(comparison => comparison.Outcome == ComparisonOutcome.Beyond == beyond)
-            .Select(Finding.About);
+            .Where(comparison => comparison.Outcome == ComparisonOutcome.Beyond == beyond).Select(Finding.About);
 
     private static IEnumerable<Finding> Crazed(Survey survey, SurveyPolicy policy, bool beyond) =>
         survey.Defects.OfType<Crazing>()
             .Select(crazing => new LimitComparison("crazed share", crazing.OfArea.DecimalFractions, policy.MaximumCrazing.DecimalFractions, LimitSense.AtMost, Measure.Percent, Invented))
-            .Where(comparison => comparison.Outcome == ComparisonOutcome.Beyond == beyond)
-            .Select(Finding.About);
+            .Where(comparison => comparison.Outcome == ComparisonOutcome.Beyond == beyond).Select(Finding.About);
 
     private static IEnumerable<Finding> Weak(Survey survey, SurveyPolicy policy)
     {

@@ -19,14 +19,22 @@ public sealed record MaterialIdentification
 {
     private readonly IReadOnlyList<MaterialSign> known;
 
-    /// <summary>Weighs what was observed.</summary>
+    /// <summary>Weighs what was observed by the signs of <see cref="MaterialSigns.Generic"/>.</summary>
     /// <param name="codes">Codes of the signs observed; none is allowed and tells nothing.</param>
-    /// <param name="signs">The signs to look in; <see cref="MaterialSigns.Generic"/> when omitted.</param>
     /// <exception cref="ArgumentException">A code is missing or not among the signs.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="codes"/> is missing.</exception>
-    public MaterialIdentification(IReadOnlyList<string> codes, IReadOnlyList<MaterialSign>? signs = null)
+    public MaterialIdentification(IReadOnlyList<string> codes) : this(codes, MaterialSigns.Generic)
     {
-        known = signs is null ? MaterialSigns.Generic : Guard.List(signs);
+    }
+
+    /// <summary>Weighs what was observed.</summary>
+    /// <param name="codes">Codes of the signs observed; none is allowed and tells nothing.</param>
+    /// <param name="signs">The signs to look in.</param>
+    /// <exception cref="ArgumentException">A code is missing or not among the signs.</exception>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    public MaterialIdentification(IReadOnlyList<string> codes, IReadOnlyList<MaterialSign> signs)
+    {
+        known = Guard.List(signs);
         Observed = new ValueList<MaterialSign>(Guard.List(codes).Distinct(StringComparer.Ordinal).Select(code =>
             Find(code, nameof(codes))).OrderBy(sign => sign.Code, StringComparer.Ordinal));
         Candidates = new ValueList<MaterialCandidate>(known
@@ -133,10 +141,7 @@ public sealed record MaterialIdentification
         IdentificationAid.Tap => "knock",
         IdentificationAid.Touch => "touch",
         IdentificationAid.Flex => "press",
-        IdentificationAid.Edge => "look at an edge",
-        IdentificationAid.SolventRub => "solvent rub",
-        _ => "look at the whole",
-    };
+        IdentificationAid.Edge => "look at an edge", IdentificationAid.SolventRub => "solvent rub", _ => "look at the whole", };
 
     private MaterialSign Find(string code, string name) =>
         known.FirstOrDefault(sign => sign.Code == code) ?? throw new ArgumentException(name + " holds " + code + ", which no sign has.", name);
