@@ -29,8 +29,6 @@ public sealed record ConversionCurve
 {
     private const double Longest = 3650.0 * 24 * 3600;
 
-    private readonly double first;
-
     /// <summary>Takes the reaction, the temperatures and when it begins.</summary>
     /// <param name="reaction">The law.</param>
     /// <param name="history">The temperatures of the coat.</param>
@@ -45,7 +43,7 @@ public sealed record ConversionCurve
         History = Guard.NotNull(history);
         History.TicksOf(applied, nameof(applied));
         Applied = applied;
-        first = firstConversion is Ratio given ? Guard.Within(given, Bounds.Below(0, 1, Measure.Percent), nameof(firstConversion)) : 0;
+        FirstConversion = Ratio.FromDecimalFractions(firstConversion is Ratio given ? Guard.Within(given, Bounds.Below(0, 1, Measure.Percent), nameof(firstConversion)) : 0);
     }
 
     /// <summary>The law.</summary>
@@ -58,7 +56,7 @@ public sealed record ConversionCurve
     public DateTimeOffset Applied { get; }
 
     /// <summary>Conversion at the beginning.</summary>
-    public Ratio FirstConversion => Ratio.FromDecimalFractions(first);
+    public Ratio FirstConversion { get; }
 
     /// <summary>The conversion at an instant.</summary>
     /// <param name="instant">From the application to the end of the history, at most ten years of 365 days later.</param>
@@ -109,7 +107,7 @@ public sealed record ConversionCurve
         long end = History.TicksOf(instant, nameof(instant));
         double seconds = (end - applied) / (double)TimeSpan.TicksPerSecond;
         Guard.Rule(seconds >= 0 && seconds <= Longest, nameof(instant), seconds, Measure.Hours, "0 h to ten years after the application");
-        CureStepper stepper = new(Reaction, first, 0);
+        CureStepper stepper = new(Reaction, FirstConversion.DecimalFractions, 0);
         for (int i = History.SegmentAt(applied); stepper.Time < seconds && i < History.List.Count; i++)
         {
             stepper.SetTemperature(History.List[i].Kelvins);
@@ -122,7 +120,7 @@ public sealed record ConversionCurve
     private DateTimeOffset? Reach(Func<double, double> target, CancellationToken cancellation)
     {
         long applied = History.TicksOf(Applied, nameof(Applied));
-        CureStepper stepper = new(Reaction, first, 0);
+        CureStepper stepper = new(Reaction, FirstConversion.DecimalFractions, 0);
         for (int i = History.SegmentAt(applied); i < History.List.Count; i++)
         {
             double kelvins = History.List[i].Kelvins;

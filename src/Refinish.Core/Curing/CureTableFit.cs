@@ -36,8 +36,6 @@ public sealed record CureTableFit
 
     private readonly ValueList<StageTimes> rows;
     private readonly ValueList<CureTimeFit> fits;
-    private readonly double minimum;
-    private readonly double maximum;
     private readonly double commonSlope;
 
     /// <summary>Takes the table.</summary>
@@ -73,9 +71,9 @@ public sealed record CureTableFit
         double least = Guard.Within(minimum, TemperatureShift.Thermometer);
         double most = Guard.Within(maximum, Bounds.Between(least, TemperatureShift.Thermometer.Maximum, Measure.Temperature));
         double beyond = fits[0].Margin.Kelvins;
-        this.minimum = Math.Max(least, fits.Max(fit => fit.Low) - beyond);
-        this.maximum = Math.Min(most, fits.Min(fit => fit.High) + beyond);
-        Guard.Rule(this.minimum <= this.maximum, nameof(rows), this.minimum, Measure.Temperature, "rows and limits that share a temperature");
+        Coldest = Temperature.FromKelvins(Math.Max(least, fits.Max(fit => fit.Low) - beyond));
+        Warmest = Temperature.FromKelvins(Math.Min(most, fits.Min(fit => fit.High) + beyond));
+        Guard.Rule(Coldest.Kelvins <= Warmest.Kelvins, nameof(rows), Coldest.Kelvins, Measure.Temperature, "rows and limits that share a temperature");
         commonSlope = Slope().Value;
     }
 
@@ -89,10 +87,10 @@ public sealed record CureTableFit
     public Source Source { get; }
 
     /// <summary>The coldest temperature for which times are given: the product's least, or the table's with its margin.</summary>
-    public Temperature Coldest => Temperature.FromKelvins(minimum);
+    public Temperature Coldest { get; }
 
     /// <summary>The warmest temperature for which times are given.</summary>
-    public Temperature Warmest => Temperature.FromKelvins(maximum);
+    public Temperature Warmest { get; }
 
     /// <summary>One law for all rows together, each with its own level: least squares with a common slope.</summary>
     public TemperatureShift CommonShift => CureTimeFit.ShiftOf(Law, commonSlope);
@@ -151,7 +149,7 @@ public sealed record CureTableFit
     public CureTimes? TimesAt(Temperature reference)
     {
         double t = Guard.Within(reference, TemperatureShift.Thermometer);
-        return t < minimum || t > maximum ? null : Times(t);
+        return t < Coldest.Kelvins || t > Warmest.Kelvins ? null : Times(t);
     }
 
     /// <summary>How each stage's law and time follow, and the common slope.</summary>
@@ -166,10 +164,10 @@ public sealed record CureTableFit
 
     /// <summary>How many rows, the common law and the range.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => "table of " + Figures.Significant(rows.Count) + " stages, " + CommonShift + ", " + Measure.Temperature.Format(minimum) + " to " + Measure.Temperature.Format(maximum);
+    public override string ToString() => "table of " + Figures.Significant(rows.Count) + " stages, " + CommonShift + ", " + Measure.Temperature.Format(Coldest.Kelvins) + " to " + Measure.Temperature.Format(Warmest.Kelvins);
 
     /// <summary>The temperature within the range that is nearest.</summary>
-    internal double Nearest(double kelvins) => Math.Min(maximum, Math.Max(minimum, kelvins));
+    internal double Nearest(double kelvins) => Math.Min(Warmest.Kelvins, Math.Max(Coldest.Kelvins, kelvins));
 
     internal CureTimes Times(double t)
     {

@@ -32,7 +32,6 @@ public sealed record CureTimeFit
     private static readonly Source MarginSource = Source.Invented("5 K beyond a table unless told otherwise; no rule was found");
 
     private readonly ValueList<TabulatedTime> times;
-    private readonly double margin;
     private readonly double meanX;
     private readonly double meanLog;
     private readonly double slope;
@@ -47,7 +46,7 @@ public sealed record CureTimeFit
     {
         this.times = Guard.List(times, 2);
         Law = Guard.Defined(law);
-        this.margin = margin is TemperatureDelta given ? Guard.Within(given, Bounds.NotNegative(Measure.TemperatureDifference, 15), nameof(margin)) : 5;
+        Margin = TemperatureDelta.FromKelvins(margin is TemperatureDelta given ? Guard.Within(given, Bounds.NotNegative(Measure.TemperatureDifference, 15), nameof(margin)) : 5);
         Guard.Rule(
             High - Low >= 1 - 1e-9, nameof(times), High - Low, Measure.TemperatureDifference, "temperatures that span at least " + Measure.TemperatureDifference.Format(1));
         LineFit line = Line(this.times, law);
@@ -66,7 +65,7 @@ public sealed record CureTimeFit
     public TemperatureLaw Law { get; }
 
     /// <summary>How far beyond the table a time is given.</summary>
-    public TemperatureDelta Margin => TemperatureDelta.FromKelvins(margin);
+    public TemperatureDelta Margin { get; }
 
     /// <summary>The law as it shifts a time from one temperature to another.</summary>
     public TemperatureShift Shift => ShiftOf(Law, slope);
@@ -117,8 +116,8 @@ public sealed record CureTimeFit
         const string remedy = "Ask the maker for a time at this temperature.";
         return new ValueList<LimitComparison>(
         [
-            new("coldest of the table, less the margin", t, Low - margin, LimitSense.AtLeast, Measure.Temperature, MarginSource, t >= Low - margin ? null : remedy),
-            new("warmest of the table, with the margin", t, High + margin, LimitSense.AtMost, Measure.Temperature, MarginSource, t <= High + margin ? null : remedy),
+            new("coldest of the table, less the margin", t, Low - Margin.Kelvins, LimitSense.AtLeast, Measure.Temperature, MarginSource, t >= Low - Margin.Kelvins ? null : remedy),
+            new("warmest of the table, with the margin", t, High + Margin.Kelvins, LimitSense.AtMost, Measure.Temperature, MarginSource, t <= High + Margin.Kelvins ? null : remedy),
         ]);
     }
 
@@ -139,7 +138,7 @@ public sealed record CureTimeFit
     public override string ToString() =>
         Shift + ", within " + Measure.Percent.Format(Math.Round(Largest().Value, 6), DisplayUnits.Si, 2)
         + " from " + Measure.Temperature.Format(Low)
-        + " to " + Measure.Temperature.Format(High) + ", margin " + Measure.TemperatureDifference.Format(margin);
+        + " to " + Measure.Temperature.Format(High) + ", margin " + Measure.TemperatureDifference.Format(Margin.Kelvins);
 
     internal static TemperatureShift ShiftOf(TemperatureLaw law, double slope) => law == TemperatureLaw.Arrhenius
         ? TemperatureShift.Arrhenius(MolarEnergy.FromJoulesPerMole(Math.Max(0, Parameter(law, slope).Value)))
@@ -148,7 +147,7 @@ public sealed record CureTimeFit
     internal static LineFit Line(IReadOnlyList<TabulatedTime> times, TemperatureLaw law) =>
         LineFit.Through([.. times.Select(time => X(law, time.Kelvins).Value)], [.. times.Select(time => Math.Log(time.Time.TotalSeconds))]);
 
-    internal bool Covers(double t) => t >= Low - margin && t <= High + margin;
+    internal bool Covers(double t) => t >= Low - Margin.Kelvins && t <= High + Margin.Kelvins;
 
     internal Num Seconds(double kelvins, Trace? t = null) => t.Step(
         "time at the temperature", "t", Measure.Hours, LeastSquares,

@@ -21,8 +21,6 @@ namespace Refinish.Inspection;
 /// </code></example>
 public sealed record FilmJudgement
 {
-    private readonly double? area;
-
     /// <summary>Holds values against a specification.</summary>
     /// <param name="rule">The rule.</param>
     /// <param name="specification">The least and most film.</param>
@@ -78,8 +76,8 @@ public sealed record FilmJudgement
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Area? CoatedArea
     {
-        get => area is double coated ? Area.FromSquareMeters(coated) : null;
-        init => area = value is Area coated ? Guard.Within(coated, Bounds.Positive(Measure.Area, 10e3), nameof(CoatedArea)) : null;
+        get;
+        init => field = value is Area coated ? Area.FromSquareMeters(Guard.Within(coated, Bounds.Positive(Measure.Area, 10e3), nameof(CoatedArea))) : null;
     }
 
     /// <summary>

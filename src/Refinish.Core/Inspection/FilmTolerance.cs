@@ -22,9 +22,6 @@ public sealed record FilmTolerance
 {
     private static readonly Source Exact = Source.FromMemory("exact normal tolerance factors, ISO 16269-6; Krishnamoorthy and Mathew, Statistical Tolerance Regions, 2009");
 
-    private readonly double coverage;
-    private readonly double confidence;
-
     /// <summary>Tests the films.</summary>
     /// <param name="specification">The least and most film.</param>
     /// <param name="films">Readings or spots taken at random, at least one, each from 0 to 10 mm.</param>
@@ -38,10 +35,10 @@ public sealed record FilmTolerance
         Specification = Guard.NotNull(specification);
         Statistics = new FilmStatistics(films);
         Bounds bounds = Bounds.Between(0.5, 0.999, Measure.Percent);
-        this.coverage = coverage is Ratio part ? Guard.Within(part, bounds, nameof(coverage)) : 0.9;
-        this.confidence = confidence is Ratio sure ? Guard.Within(sure, bounds, nameof(confidence)) : 0.95;
+        Coverage = Ratio.FromDecimalFractions(coverage is Ratio part ? Guard.Within(part, bounds, nameof(coverage)) : 0.9);
+        Confidence = Ratio.FromDecimalFractions(confidence is Ratio sure ? Guard.Within(sure, bounds, nameof(confidence)) : 0.95);
         Side = Guard.Defined(side);
-        Factor = Statistics.Count < 2 ? null : ToleranceKernel.Factor(Statistics.Count, this.coverage, this.confidence, side == ToleranceSide.Both);
+        Factor = Statistics.Count < 2 ? null : ToleranceKernel.Factor(Statistics.Count, Coverage.DecimalFractions, Confidence.DecimalFractions, side == ToleranceSide.Both);
         Comparisons = new ValueList<LimitComparison>(Compare());
     }
 
@@ -52,10 +49,10 @@ public sealed record FilmTolerance
     public FilmStatistics Statistics { get; }
 
     /// <summary>Part of the surface to be held.</summary>
-    public Ratio Coverage => Ratio.FromDecimalFractions(coverage);
+    public Ratio Coverage { get; }
 
     /// <summary>Confidence.</summary>
-    public Ratio Confidence => Ratio.FromDecimalFractions(confidence);
+    public Ratio Confidence { get; }
 
     /// <summary>Which limits count.</summary>
     public ToleranceSide Side { get; }
@@ -103,7 +100,7 @@ public sealed record FilmTolerance
     /// <summary>The interval in one line, in metric units.</summary>
     /// <returns>Text such as <c>90 % of the surface with 95 % confidence: 56.5 µm to 201 µm</c>.</returns>
     public override string ToString() =>
-        Measure.Percent.Format(coverage) + " of the surface with " + Measure.Percent.Format(confidence) + " confidence: " + (Factor is null
+        Measure.Percent.Format(Coverage.DecimalFractions) + " of the surface with " + Measure.Percent.Format(Confidence.DecimalFractions) + " confidence: " + (Factor is null
             ? "not to be told from one value"
             : (HasLow ? Measure.Film.Format(Low().Value, DisplayUnits.Si, 3) + (HasHigh ? " to " : " or more") : "up to ")
                 + (HasHigh ? Measure.Film.Format(High().Value, DisplayUnits.Si, 3) : string.Empty));
@@ -128,8 +125,8 @@ public sealed record FilmTolerance
     private Num K(Trace? t) => t.Step("tolerance factor", "k", Measure.Number, Exact, Num.Solution(
         Factor!.Value,
         "k",
-        k => ToleranceKernel.Confidence(Statistics.Count, coverage, Side == ToleranceSide.Both, k, t),
-        t.Given("γ", confidence, Measure.Percent)));
+        k => ToleranceKernel.Confidence(Statistics.Count, Coverage.DecimalFractions, Side == ToleranceSide.Both, k, t),
+        t.Given("γ", Confidence.DecimalFractions, Measure.Percent)));
 
     private Num Low(Trace? t = null) => t.Step("lower end", "d_low", Measure.Film, Exact, Mean(t) - (K(t) * Deviation(t)));
 

@@ -26,8 +26,6 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record StrokeSearch
 {
-    private readonly double longestEdge;
-
     /// <summary>How much leaves the gun and how much of it lands.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public required SprayGun Gun { get; init => field = Guard.NotNull(value); }
@@ -60,8 +58,8 @@ public sealed record StrokeSearch
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length LongestEdge
     {
-        get => Length.FromMeters(longestEdge);
-        init => longestEdge = Guard.Within(value, Bounds.Between(1e-3, 0.1, Measure.Length));
+        get;
+        init => field = Length.FromMeters(Guard.Within(value, Bounds.Between(1e-3, 0.1, Measure.Length)));
     }
 
     /// <summary>Part of the area that may stay under the minimum where it would cost most, 0 to 20 %; 0 unless it is set.</summary>
@@ -99,7 +97,7 @@ public sealed record StrokeSearch
             overlaps.Add(Guard.Within(overlap, Bounds.Between(0, 0.9, Measure.Percent), nameof(Overlaps)));
         }
 
-        TriangleMesh fine = SprayMeshRefinement.To(mesh, longestEdge);
+        TriangleMesh fine = SprayMeshRefinement.To(mesh, LongestEdge.Meters);
         SprayFaces faces = new(fine);
         List<StrokeFace> sides = StrokeFace.Of(faces, fine);
         StrokeTrial? best = null;
