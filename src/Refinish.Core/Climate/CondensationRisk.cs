@@ -35,17 +35,27 @@ public sealed record CondensationRisk
 
     private static readonly Source DewPoint = Source.Derived("water settles on what is colder than the dew point");
 
+    /// <summary>Takes the warming and the air that warms; the surface has to be 3 K above the dew point, see <see cref="SprayLimits.MinimumSpreadAboveDewPoint"/>.</summary>
+    /// <param name="warming">The fixture; its target and its highest temperature are not used.</param>
+    /// <param name="air">The air of the room, at the temperature of <see cref="WarmUp.Room"/>.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The air has another temperature than the room, or the spread is outside its range.</exception>
+    public CondensationRisk(WarmUp warming, MoistAir air)
+        : this(warming, air, TemperatureDelta.FromKelvins(3))
+    {
+    }
+
     /// <summary>Takes the warming and the air that warms.</summary>
     /// <param name="warming">The fixture; its target and its highest temperature are not used.</param>
     /// <param name="air">The air of the room, at the temperature of <see cref="WarmUp.Room"/>.</param>
-    /// <param name="spread">How far the surface has to be above the dew point, 0 to 20 K; 3 K when omitted, see <see cref="SprayLimits.MinimumSpreadAboveDewPoint"/>.</param>
+    /// <param name="spread">How far the surface has to be above the dew point, 0 to 20 K, see <see cref="SprayLimits.MinimumSpreadAboveDewPoint"/>.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The air has another temperature than the room, or the spread is outside its range.</exception>
-    public CondensationRisk(WarmUp warming, MoistAir air, TemperatureDelta? spread = null)
+    public CondensationRisk(WarmUp warming, MoistAir air, TemperatureDelta spread)
     {
         Warming = Guard.NotNull(warming);
         Air = Guard.NotNull(air);
-        RequiredSpread = TemperatureDelta.FromKelvins(spread is TemperatureDelta given ? Guard.Within(given, Bounds.NotNegative(Measure.TemperatureDifference, 20), nameof(spread)) : 3);
+        RequiredSpread = TemperatureDelta.FromKelvins(Guard.Within(spread, Bounds.NotNegative(Measure.TemperatureDifference, 20)));
         Guard.Rule(Math.Abs(air.Kelvins - Room) < 1e-6, nameof(air), air.Kelvins, Measure.Temperature, "the temperature of the room, ", Room);
     }
 

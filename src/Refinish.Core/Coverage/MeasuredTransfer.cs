@@ -27,18 +27,30 @@ public sealed record MeasuredTransfer
 
     private static readonly Source Balance = Source.Derived("volume balance from film to gun, volumes additive");
 
+    /// <summary>Takes what was measured of a coating without reducer that did not pass the edges.</summary>
+    /// <param name="area">Area coated, more than 0 and at most 1000 m².</param>
+    /// <param name="dryFilm">Mean dry film of this coat found on it, more than 0 and at most 5 mm.</param>
+    /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating, 1 to 100 %.</param>
+    /// <param name="sprayed">Reduced coating through the gun, more than 0 and at most 1 m³.</param>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range, or less was sprayed at the piece than lies on it: then one of the measurements is wrong.
+    /// </exception>
+    public MeasuredTransfer(Area area, Length dryFilm, Ratio volumeSolids, Volume sprayed)
+        : this(area, dryFilm, volumeSolids, sprayed, Ratio.Zero, Ratio.Zero)
+    {
+    }
+
     /// <summary>Takes what was measured.</summary>
     /// <param name="area">Area coated, more than 0 and at most 1000 m².</param>
     /// <param name="dryFilm">Mean dry film of this coat found on it, more than 0 and at most 5 mm.</param>
     /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating, 1 to 100 %.</param>
     /// <param name="sprayed">Reduced coating through the gun, more than 0 and at most 1 m³.</param>
-    /// <param name="reducer">Reducer per volume of mixed coating, 0 to 100 %; none when omitted.</param>
-    /// <param name="edgeOverspray">Part of it that passed the edges, 0 to 50 %; none when omitted.</param>
+    /// <param name="reducer">Reducer per volume of mixed coating, 0 to 100 %.</param>
+    /// <param name="edgeOverspray">Part of it that passed the edges, 0 to 50 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">
     /// An argument is outside its range, or less was sprayed at the piece than lies on it: then one of the measurements is wrong.
     /// </exception>
-    public MeasuredTransfer(
-        Area area, Length dryFilm, Ratio volumeSolids, Volume sprayed, Ratio reducer = default, Ratio edgeOverspray = default)
+    public MeasuredTransfer(Area area, Length dryFilm, Ratio volumeSolids, Volume sprayed, Ratio reducer, Ratio edgeOverspray)
     {
         Area = Area.FromSquareMeters(Guard.Within(area, Bounds.Positive(Measure.Area, 1000)));
         DryFilm = Length.FromMeters(Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3)));

@@ -4,7 +4,7 @@ using UnitsNet;
 
 namespace Refinish.Curing;
 
-/// <summary>What becomes of a batch in its cup: how long it can be applied, how hot it gets and when, and whether it runs away. Made by <see cref="BatchExotherm.Run"/>.</summary>
+/// <summary>What becomes of a batch in its cup: how long it can be applied, how hot it gets and when, and whether it runs away. Made by <see cref="BatchExotherm.Run()"/>.</summary>
 public sealed record BatchCourse
 {
     internal BatchCourse(double? potLife, double peak, double peakAfter, double conversion, LimitComparison selfHeating)

@@ -135,11 +135,16 @@ public sealed record BatchExotherm
         || Reaction.ActivationEnergy.JoulesPerMole <= Reaction.AutocatalyticActivationEnergy.JoulesPerMole;
 
     /// <summary>Follows the batch until it can get no hotter, thirty days at most.</summary>
+    /// <returns>Pot life, hottest moment, and whether it ran away.</returns>
+    /// <exception cref="ArgumentOutOfRangeException"><see cref="UsableTo"/> is not above <see cref="FirstConversion"/>.</exception>
+    public BatchCourse Run() => Run(CancellationToken.None);
+
+    /// <summary>Follows the batch until it can get no hotter, thirty days at most.</summary>
     /// <param name="cancellation">Stops the integration.</param>
     /// <returns>Pot life, hottest moment, and whether it ran away.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><see cref="UsableTo"/> is not above <see cref="FirstConversion"/>.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public BatchCourse Run(CancellationToken cancellation = default)
+    public BatchCourse Run(CancellationToken cancellation)
     {
         Guard.Rule(UsableTo.DecimalFractions > FirstConversion.DecimalFractions, nameof(UsableTo), UsableTo.DecimalFractions, Measure.Percent, "more than FirstConversion");
         CureStepper life = Fresh();

@@ -43,13 +43,26 @@ public sealed record CureTableFit
     /// <param name="minimum">Below this temperature the product is not to be used, −20 to 60 °C.</param>
     /// <param name="maximum">Above this temperature it is not to be used, −20 to 60 °C.</param>
     /// <param name="source">Where the table comes from.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentException">A needed stage is missing, or a stage has two rows.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A row has no law (see <see cref="CureTimeFit"/>), or the temperatures leave nothing between them.</exception>
+    public CureTableFit(IEnumerable<StageTimes> rows, Temperature minimum, Temperature maximum, Source source)
+        : this(rows, minimum, maximum, source, TemperatureLaw.Arrhenius, CureTimeFit.UsualMargin)
+    {
+    }
+
+    /// <summary>Takes the table.</summary>
+    /// <param name="rows">One row for a stage; touch dry, recoat opens, water service and full cure have to be among them.</param>
+    /// <param name="minimum">Below this temperature the product is not to be used, −20 to 60 °C.</param>
+    /// <param name="maximum">Above this temperature it is not to be used, −20 to 60 °C.</param>
+    /// <param name="source">Where the table comes from.</param>
     /// <param name="law">Which law is laid through each row.</param>
-    /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K; 5 K when omitted.</param>
+    /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException">A needed stage is missing, or a stage has two rows.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A row has no law (see <see cref="CureTimeFit"/>), or the temperatures leave nothing between them.</exception>
     public CureTableFit(
-        IEnumerable<StageTimes> rows, Temperature minimum, Temperature maximum, Source source, TemperatureLaw law = TemperatureLaw.Arrhenius, TemperatureDelta? margin = null)
+        IEnumerable<StageTimes> rows, Temperature minimum, Temperature maximum, Source source, TemperatureLaw law, TemperatureDelta margin)
     {
         this.rows = Guard.List(rows);
         foreach (CureStage stage in Needed)
@@ -97,12 +110,19 @@ public sealed record CureTableFit
 
     /// <summary>Lays the laws through a product's table; a stage that has no time in every row is left out.</summary>
     /// <param name="table">The table; its product limits are those of the outer rows.</param>
-    /// <param name="law">Which law is laid through each stage.</param>
-    /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K; 5 K when omitted.</param>
     /// <returns>The laws.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="table"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A stage has no law (see <see cref="CureTimeFit"/>).</exception>
-    public static CureTableFit Of(CureTable table, TemperatureLaw law = TemperatureLaw.Arrhenius, TemperatureDelta? margin = null)
+    public static CureTableFit Of(CureTable table) => Of(table, TemperatureLaw.Arrhenius, CureTimeFit.UsualMargin);
+
+    /// <summary>Lays the laws through a product's table; a stage that has no time in every row is left out.</summary>
+    /// <param name="table">The table; its product limits are those of the outer rows.</param>
+    /// <param name="law">Which law is laid through each stage.</param>
+    /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K.</param>
+    /// <returns>The laws.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="table"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A stage has no law (see <see cref="CureTimeFit"/>).</exception>
+    public static CureTableFit Of(CureTable table, TemperatureLaw law, TemperatureDelta margin)
     {
         IReadOnlyList<CureTimes> sheet = Guard.NotNull(table).Rows;
         List<StageTimes> stages = [];

@@ -26,6 +26,8 @@ namespace Refinish.Curing;
 /// </code></example>
 public sealed record CureTimeFit
 {
+    internal static readonly TemperatureDelta UsualMargin = TemperatureDelta.FromKelvins(5);
+
     private const double LargestFactor = 3;
 
     private static readonly Source LeastSquares = Source.Derived("least squares of a straight line through ln t");
@@ -39,14 +41,24 @@ public sealed record CureTimeFit
     /// <summary>Lays the law through the times.</summary>
     /// <param name="times">At least two, at temperatures at least 1 K apart.</param>
     /// <param name="law">Which law.</param>
-    /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K; 5 K when omitted.</param>
     /// <exception cref="ArgumentException">Fewer than two times, or an empty entry.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The temperatures are too close together, or the times do not shorten by a factor of 1 to 3 with ten kelvins more.</exception>
-    public CureTimeFit(IEnumerable<TabulatedTime> times, TemperatureLaw law, TemperatureDelta? margin = null)
+    public CureTimeFit(IEnumerable<TabulatedTime> times, TemperatureLaw law)
+        : this(times, law, UsualMargin)
+    {
+    }
+
+    /// <summary>Lays the law through the times.</summary>
+    /// <param name="times">At least two, at temperatures at least 1 K apart.</param>
+    /// <param name="law">Which law.</param>
+    /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K.</param>
+    /// <exception cref="ArgumentException">Fewer than two times, or an empty entry.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The temperatures are too close together, or the times do not shorten by a factor of 1 to 3 with ten kelvins more.</exception>
+    public CureTimeFit(IEnumerable<TabulatedTime> times, TemperatureLaw law, TemperatureDelta margin)
     {
         this.times = Guard.List(times, 2);
         Law = Guard.Defined(law);
-        Margin = TemperatureDelta.FromKelvins(margin is TemperatureDelta given ? Guard.Within(given, Bounds.NotNegative(Measure.TemperatureDifference, 15), nameof(margin)) : 5);
+        Margin = TemperatureDelta.FromKelvins(Guard.Within(margin, Bounds.NotNegative(Measure.TemperatureDifference, 15)));
         Guard.Rule(
             High - Low >= 1 - 1e-9, nameof(times), High - Low, Measure.TemperatureDifference, "temperatures that span at least " + Measure.TemperatureDifference.Format(1));
         LineFit line = Line(this.times, law);

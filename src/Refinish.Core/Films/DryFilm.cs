@@ -18,12 +18,21 @@ public sealed record DryFilm
 {
     private static readonly Source Definition = Source.Derived("definition of volume solids, reducer counted as volatile; volumes additive");
 
+    /// <summary>Calculates the dry film of a coating without reducer.</summary>
+    /// <param name="wetFilm">Wet film as laid; more than 0 and at most 10 mm.</param>
+    /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public DryFilm(Length wetFilm, Ratio volumeSolids)
+        : this(wetFilm, volumeSolids, Ratio.Zero)
+    {
+    }
+
     /// <summary>Calculates the dry film.</summary>
     /// <param name="wetFilm">Wet film as laid; more than 0 and at most 10 mm.</param>
     /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
-    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %, none when omitted.</param>
+    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public DryFilm(Length wetFilm, Ratio volumeSolids, Ratio reducer = default)
+    public DryFilm(Length wetFilm, Ratio volumeSolids, Ratio reducer)
     {
         WetFilm = Length.FromMeters(Guard.Within(wetFilm, Bounds.Positive(Measure.Film, 10e-3)));
         VolumeSolids = Ratio.FromDecimalFractions(Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1)));

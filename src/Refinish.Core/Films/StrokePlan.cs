@@ -96,6 +96,16 @@ public sealed record StrokePlan
     /// <param name="mesh">The surface; triangles face the side that is coated.</param>
     /// <param name="longestEdge">Edges longer than this are halved first, 1 to 100 mm; a tenth of the fan's width is fine enough.</param>
     /// <param name="limits">What the film is compared with.</param>
+    /// <returns>The film map; the same on any number of processors.</returns>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="longestEdge"/> is outside its range, or the mesh has no area.</exception>
+    public FilmMap SprayOnto(TriangleMesh mesh, Length longestEdge, SprayFilmLimits limits) =>
+        SprayOnto(mesh, longestEdge, limits, null, CancellationToken.None);
+
+    /// <summary>The film on every triangle.</summary>
+    /// <param name="mesh">The surface; triangles face the side that is coated.</param>
+    /// <param name="longestEdge">Edges longer than this are halved first, 1 to 100 mm; a tenth of the fan's width is fine enough.</param>
+    /// <param name="limits">What the film is compared with.</param>
     /// <param name="progress">Told the part that is done, rising from 0 to 1, from whichever thread got there.</param>
     /// <param name="cancellation">Stops the work between strokes.</param>
     /// <returns>The film map; the same on any number of processors.</returns>
@@ -103,8 +113,7 @@ public sealed record StrokePlan
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="longestEdge"/> is outside its range, or the mesh has no area.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public FilmMap SprayOnto(
-        TriangleMesh mesh, Length longestEdge, SprayFilmLimits limits, IProgress<double>? progress = null,
-        CancellationToken cancellation = default)
+        TriangleMesh mesh, Length longestEdge, SprayFilmLimits limits, IProgress<double>? progress, CancellationToken cancellation)
     {
         Guard.NotNull(mesh);
         Guard.NotNull(limits);

@@ -20,12 +20,21 @@ public sealed record WetFilm
 {
     private static readonly Source Definition = Source.Derived("definition of volume solids, reducer counted as volatile; volumes additive");
 
+    /// <summary>Calculates the wet film of a coating without reducer.</summary>
+    /// <param name="dryFilm">Dry film thickness wanted; more than 0 and at most 5 mm.</param>
+    /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public WetFilm(Length dryFilm, Ratio volumeSolids)
+        : this(dryFilm, volumeSolids, Ratio.Zero)
+    {
+    }
+
     /// <summary>Calculates the wet film.</summary>
     /// <param name="dryFilm">Dry film thickness wanted; more than 0 and at most 5 mm.</param>
     /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
-    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %, none when omitted.</param>
+    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public WetFilm(Length dryFilm, Ratio volumeSolids, Ratio reducer = default)
+    public WetFilm(Length dryFilm, Ratio volumeSolids, Ratio reducer)
     {
         DryFilm = Length.FromMeters(Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3)));
         VolumeSolids = Ratio.FromDecimalFractions(Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1)));

@@ -20,11 +20,19 @@ public sealed record CrossCut
     private static readonly Source Astm = Source.Published("ASTM D3359, method B", "grades by area removed (second-hand, from a university's page)");
     private static readonly Source Spacing = Source.FromMemory("ASTM D3359 and ISO 2409, cut spacing by film thickness");
 
+    /// <summary>Takes the result on a film whose thickness is not known.</summary>
+    /// <param name="removed">Part of the lattice that came off, 0 to 100 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public CrossCut(Ratio removed)
+        : this(removed, null)
+    {
+    }
+
     /// <summary>Takes the result.</summary>
     /// <param name="removed">Part of the lattice that came off, 0 to 100 %.</param>
     /// <param name="dryFilm">Dry film, more than 0 and at most 5 mm, where known: it decides the spacing of the cuts.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public CrossCut(Ratio removed, Length? dryFilm = null)
+    public CrossCut(Ratio removed, Length? dryFilm)
     {
         Removed = Ratio.FromDecimalFractions(Guard.Within(removed, Bounds.Between(0, 1, Measure.Percent)));
         DryFilm = dryFilm is Length given ? Length.FromMeters(Guard.Within(given, Bounds.Positive(Measure.Film, 5e-3), nameof(dryFilm))) : null;

@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Inspection;
@@ -48,6 +50,13 @@ public sealed record FilmAcceptanceRule
     /// <summary>Where the rule comes from.</summary>
     /// <exception cref="ArgumentNullException">No source is given.</exception>
     public required Source Source { get; init => field = Guard.NotNull(value); }
+
+    /// <summary>What the rule counts of some spots: their means, or all of their readings.</summary>
+    /// <param name="spots">The spots.</param>
+    /// <returns>The films.</returns>
+    public IReadOnlyList<Length> FilmsOf(IEnumerable<FilmSpot> spots) => Sample == FilmSample.Spot
+        ? [.. Guard.List(spots).Select(spot => spot.Mean)]
+        : [.. Guard.List(spots).SelectMany(spot => spot.Readings)];
 
     /// <summary>The name.</summary>
     /// <returns>Text such as <c>spots within a fifth</c>.</returns>

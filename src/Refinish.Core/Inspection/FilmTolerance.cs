@@ -22,21 +22,31 @@ public sealed record FilmTolerance
 {
     private static readonly Source Exact = Source.FromMemory("exact normal tolerance factors, ISO 16269-6; Krishnamoorthy and Mathew, Statistical Tolerance Regions, 2009");
 
+    /// <summary>Tests the films: 90 % of the surface within both limits, with 95 % confidence.</summary>
+    /// <param name="specification">The least and most film.</param>
+    /// <param name="films">Readings or spots taken at random, at least one, each from 0 to 10 mm.</param>
+    /// <exception cref="ArgumentException">No value is given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public FilmTolerance(FilmSpecification specification, IEnumerable<Length> films)
+        : this(specification, films, Ratio.FromDecimalFractions(0.9), Ratio.FromDecimalFractions(0.95), ToleranceSide.Both)
+    {
+    }
+
     /// <summary>Tests the films.</summary>
     /// <param name="specification">The least and most film.</param>
     /// <param name="films">Readings or spots taken at random, at least one, each from 0 to 10 mm.</param>
-    /// <param name="coverage">Part of the surface to be held, 50 to 99.9 %; 90 % when omitted.</param>
-    /// <param name="confidence">Confidence, 50 to 99.9 %; 95 % when omitted.</param>
+    /// <param name="coverage">Part of the surface to be held, 50 to 99.9 %.</param>
+    /// <param name="confidence">Confidence, 50 to 99.9 %.</param>
     /// <param name="side">Both limits, or only the lower or the upper one.</param>
     /// <exception cref="ArgumentException">No value is given.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public FilmTolerance(FilmSpecification specification, IEnumerable<Length> films, Ratio? coverage = null, Ratio? confidence = null, ToleranceSide side = ToleranceSide.Both)
+    public FilmTolerance(FilmSpecification specification, IEnumerable<Length> films, Ratio coverage, Ratio confidence, ToleranceSide side)
     {
         Specification = Guard.NotNull(specification);
         Statistics = new FilmStatistics(films);
         Bounds bounds = Bounds.Between(0.5, 0.999, Measure.Percent);
-        Coverage = Ratio.FromDecimalFractions(coverage is Ratio part ? Guard.Within(part, bounds, nameof(coverage)) : 0.9);
-        Confidence = Ratio.FromDecimalFractions(confidence is Ratio sure ? Guard.Within(sure, bounds, nameof(confidence)) : 0.95);
+        Coverage = Ratio.FromDecimalFractions(Guard.Within(coverage, bounds));
+        Confidence = Ratio.FromDecimalFractions(Guard.Within(confidence, bounds));
         Side = Guard.Defined(side);
         Factor = Statistics.Count < 2 ? null : ToleranceKernel.Factor(Statistics.Count, Coverage.DecimalFractions, Confidence.DecimalFractions, side == ToleranceSide.Both);
         Comparisons = new ValueList<LimitComparison>(Compare());

@@ -21,14 +21,25 @@ public sealed record PassPlan
 {
     private static readonly Source Definition = Source.Derived("equal passes between the wet limits that add up to the wet film of the target");
 
+    /// <summary>Plans the passes of a coating without reducer.</summary>
+    /// <param name="dryFilm">Dry film to be built in all; more than 0 and at most 5 mm.</param>
+    /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
+    /// <param name="leastWet">Least wet film of a pass; from 1 µm to 5 mm.</param>
+    /// <param name="mostWet">Most wet film of a pass; not below the least, at most 5 mm.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public PassPlan(Length dryFilm, Ratio volumeSolids, Length leastWet, Length mostWet)
+        : this(dryFilm, volumeSolids, leastWet, mostWet, Ratio.Zero)
+    {
+    }
+
     /// <summary>Plans the passes.</summary>
     /// <param name="dryFilm">Dry film to be built in all; more than 0 and at most 5 mm.</param>
     /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
     /// <param name="leastWet">Least wet film of a pass; from 1 µm to 5 mm.</param>
     /// <param name="mostWet">Most wet film of a pass; not below the least, at most 5 mm.</param>
-    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %, none when omitted.</param>
+    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public PassPlan(Length dryFilm, Ratio volumeSolids, Length leastWet, Length mostWet, Ratio reducer = default)
+    public PassPlan(Length dryFilm, Ratio volumeSolids, Length leastWet, Length mostWet, Ratio reducer)
     {
         DryFilm = Length.FromMeters(Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3)));
         VolumeSolids = Ratio.FromDecimalFractions(Guard.Within(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent)));

@@ -92,7 +92,7 @@ public sealed record StrokeOverlap
     /// An argument is outside its range, or the film asks for a speed outside that of <see cref="StrokeSettings.Speed"/>, 1 to 300 cm/s:
     /// change the passes or the fluid rate.
     /// </exception>
-    public Speed SpeedFor(Length wetFilm, int passes = 1)
+    public Speed SpeedFor(Length wetFilm, int passes)
     {
         double film = Guard.Within(wetFilm, Films);
         double perFilm = Guard.Count(passes, 1, 20) * Landed().Value / Apart().Value;

@@ -15,18 +15,28 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record HidingFilm
 {
+    /// <summary>Takes the film; the white of the contrast ratio reflects 80 %.</summary>
+    /// <param name="optics">How it absorbs and scatters.</param>
+    /// <param name="dryFilm">Dry film, 0 to 5 mm.</param>
+    /// <param name="below">Reflectance of what lies below, 0 to 100 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public HidingFilm(PaintOptics optics, Length dryFilm, Ratio below)
+        : this(optics, dryFilm, below, Ratio.FromDecimalFractions(0.8))
+    {
+    }
+
     /// <summary>Takes the film.</summary>
     /// <param name="optics">How it absorbs and scatters.</param>
     /// <param name="dryFilm">Dry film, 0 to 5 mm.</param>
     /// <param name="below">Reflectance of what lies below, 0 to 100 %.</param>
-    /// <param name="white">Reflectance of the white of the contrast ratio, 10 to 100 %; 80 % when omitted.</param>
+    /// <param name="white">Reflectance of the white of the contrast ratio, 10 to 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public HidingFilm(PaintOptics optics, Length dryFilm, Ratio below, Ratio? white = null)
+    public HidingFilm(PaintOptics optics, Length dryFilm, Ratio below, Ratio white)
     {
         Optics = Guard.NotNull(optics);
         DryFilm = Length.FromMeters(Guard.Within(dryFilm, Bounds.NotNegative(Measure.Film, 5e-3)));
         Below = Ratio.FromDecimalFractions(Guard.Within(below, Bounds.Between(0, 1, Measure.Percent)));
-        White = Ratio.FromDecimalFractions(white is Ratio given ? Guard.Within(given, Bounds.Between(0.1, 1, Measure.Percent), nameof(white)) : 0.8);
+        White = Ratio.FromDecimalFractions(Guard.Within(white, Bounds.Between(0.1, 1, Measure.Percent)));
     }
 
     /// <summary>How it absorbs and scatters.</summary>

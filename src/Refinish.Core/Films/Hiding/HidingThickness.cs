@@ -18,16 +18,24 @@ public sealed record HidingThickness
 {
     private static readonly Source Algebra = Source.Derived("quadratic in b coth bSX from the contrast ratio of Kubelka and Munk");
 
+    /// <summary>Takes the coating; the contrast ratio to reach is 98 % over a white of 80 %.</summary>
+    /// <param name="optics">How it absorbs and scatters.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public HidingThickness(PaintOptics optics)
+        : this(optics, Ratio.FromDecimalFractions(0.98), Ratio.FromDecimalFractions(0.8))
+    {
+    }
+
     /// <summary>Takes the coating and the ratio.</summary>
     /// <param name="optics">How it absorbs and scatters.</param>
-    /// <param name="contrastRatio">Contrast ratio to reach, 10 to 99.9 %; 98 % when omitted.</param>
-    /// <param name="white">Reflectance of the white, 10 to 100 %; 80 % when omitted.</param>
+    /// <param name="contrastRatio">Contrast ratio to reach, 10 to 99.9 %.</param>
+    /// <param name="white">Reflectance of the white, 10 to 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public HidingThickness(PaintOptics optics, Ratio? contrastRatio = null, Ratio? white = null)
+    public HidingThickness(PaintOptics optics, Ratio contrastRatio, Ratio white)
     {
         Optics = Guard.NotNull(optics);
-        ContrastRatio = Ratio.FromDecimalFractions(contrastRatio is Ratio c ? Guard.Within(c, Bounds.Between(0.1, 0.999, Measure.Percent), nameof(contrastRatio)) : 0.98);
-        White = Ratio.FromDecimalFractions(white is Ratio w ? Guard.Within(w, Bounds.Between(0.1, 1, Measure.Percent), nameof(white)) : 0.8);
+        ContrastRatio = Ratio.FromDecimalFractions(Guard.Within(contrastRatio, Bounds.Between(0.1, 0.999, Measure.Percent)));
+        White = Ratio.FromDecimalFractions(Guard.Within(white, Bounds.Between(0.1, 1, Measure.Percent)));
     }
 
     /// <summary>How it absorbs and scatters.</summary>

@@ -9,7 +9,7 @@ namespace Refinish.Films;
 /// n = 1.5, 0.4 to 0.5 often fits paint better. J. L. Saunderson, Journal of the Optical Society of America 32 (1942); figures from memory.
 /// </remarks>
 /// <example><code>
-/// SurfaceReflection surface = new(Ratio.FromPercent(4), Ratio.FromPercent(60));
+/// SurfaceReflection surface = new(Ratio.FromPercent(4), Ratio.FromPercent(60), glossIncluded: true);
 /// double seen = surface.Measured(Ratio.FromPercent(90)).DecimalFractions;       // 0.7913
 /// </code></example>
 public sealed record SurfaceReflection
@@ -19,9 +19,9 @@ public sealed record SurfaceReflection
     /// <summary>Takes both reflections.</summary>
     /// <param name="outer">k₁, 0 to 20 %.</param>
     /// <param name="inner">k₂, 0 to 80 %.</param>
-    /// <param name="glossIncluded">Whether the meter includes the outer reflection; it does unless said otherwise.</param>
+    /// <param name="glossIncluded">Whether the meter includes the outer reflection, as most do.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public SurfaceReflection(Ratio outer, Ratio inner, bool glossIncluded = true)
+    public SurfaceReflection(Ratio outer, Ratio inner, bool glossIncluded)
     {
         Outer = Ratio.FromDecimalFractions(Guard.Within(outer, Bounds.Between(0, 0.2, Measure.Percent)));
         Inner = Ratio.FromDecimalFractions(Guard.Within(inner, Bounds.Between(0, 0.8, Measure.Percent)));

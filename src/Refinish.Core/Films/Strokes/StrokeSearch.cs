@@ -79,13 +79,21 @@ public sealed record StrokeSearch
     /// <summary>Finds strokes.</summary>
     /// <param name="mesh">The surface; triangles face the side that is coated.</param>
     /// <param name="limits">The film to reach, and the wet limit it is compared with.</param>
+    /// <returns>The way with the least area short of the minimum, and among those the least coating.</returns>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The mesh has no area, an overlap is outside 0 to 90 %, or the fastest speed is below the slowest.</exception>
+    public StrokeProposal Propose(TriangleMesh mesh, SprayFilmLimits limits) => Propose(mesh, limits, null, CancellationToken.None);
+
+    /// <summary>Finds strokes.</summary>
+    /// <param name="mesh">The surface; triangles face the side that is coated.</param>
+    /// <param name="limits">The film to reach, and the wet limit it is compared with.</param>
     /// <param name="progress">Told the part of the ways that is tried.</param>
     /// <param name="cancellation">Stops the search.</param>
     /// <returns>The way with the least area short of the minimum, and among those the least coating.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The mesh has no area, an overlap is outside 0 to 90 %, or the fastest speed is below the slowest.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public StrokeProposal Propose(TriangleMesh mesh, SprayFilmLimits limits, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    public StrokeProposal Propose(TriangleMesh mesh, SprayFilmLimits limits, IProgress<double>? progress, CancellationToken cancellation)
     {
         Guard.NotNull(mesh);
         Guard.NotNull(limits);

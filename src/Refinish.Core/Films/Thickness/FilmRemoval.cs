@@ -25,13 +25,22 @@ public sealed record FilmRemoval
 
     private readonly ValueList<RemovalStep> steps;
 
+    /// <summary>Adds up the steps; nothing is judged.</summary>
+    /// <param name="film">Mean dry film before, more than 0 and at most 5 mm.</param>
+    /// <param name="steps">The steps in order.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public FilmRemoval(Length film, IEnumerable<RemovalStep> steps)
+        : this(film, steps, null, null)
+    {
+    }
+
     /// <summary>Adds up the steps.</summary>
     /// <param name="film">Mean dry film before, more than 0 and at most 5 mm.</param>
     /// <param name="steps">The steps in order.</param>
     /// <param name="leastWanted">Least dry film that has to be left, 0 to 5 mm; without it nothing is judged.</param>
-    /// <param name="thinnest">Thinnest film before, 0 to the mean film; the mean stands in for it when omitted.</param>
+    /// <param name="thinnest">Thinnest film before, 0 to the mean film; the mean when <see langword="null"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public FilmRemoval(Length film, IEnumerable<RemovalStep> steps, Length? leastWanted = null, Length? thinnest = null)
+    public FilmRemoval(Length film, IEnumerable<RemovalStep> steps, Length? leastWanted, Length? thinnest)
     {
         Film = Length.FromMeters(Guard.Within(film, Bounds.Positive(Measure.Film, 5e-3)));
         this.steps = Guard.List(steps);

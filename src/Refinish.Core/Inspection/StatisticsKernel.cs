@@ -1,7 +1,7 @@
 using System.Collections.Generic;
 using System.Linq;
 
-namespace Refinish.Films;
+namespace Refinish.Inspection;
 
 /// <summary>Sample statistics in SI; in a derivation the values have the letters x_1, x_2 and so on.</summary>
 internal static class StatisticsKernel
