@@ -219,8 +219,12 @@ public sealed record MoistAir
     {
         (AirSolution solution, double p) = Readings(first, second, pressure);
         (double t, double vapour) = solution.Solve();
-        Guard.Rule(
-            !double.IsNaN(t), nameof(second), second.Value, second.Measure, "a reading that can hold together with " + first + " in air of −60 °C to 60 °C");
+        if (double.IsNaN(t))
+        {
+            string allowed = "a reading that can hold together with " + first + " in air of −60 °C to 60 °C";
+            Guard.Rule(false, nameof(second), second.Value, second.Measure, allowed);
+        }
+
         return new MoistAir(t, HumidityAt(vapour, t), p, nameof(second));
     }
 
@@ -282,7 +286,11 @@ public sealed record MoistAir
         Guard.NotNull(second);
         double p = Guard.Within(pressure, Barometer);
         AirSolution solution = new(first, second, p);
-        Guard.Rule(!solution.IsDependent, nameof(second), second.Value, second.Measure, "a reading that tells something else than the " + first.Name);
+        if (solution.IsDependent)
+        {
+            Guard.Rule(false, nameof(second), second.Value, second.Measure, "a reading that tells something else than the " + first.Name);
+        }
+
         return (solution, p);
     }
 

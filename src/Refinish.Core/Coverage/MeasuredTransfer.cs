@@ -101,8 +101,7 @@ public sealed record MeasuredTransfer
     /// <returns>Text such as <c>55.6 %: 183 mL of 330 mL became film</c>.</returns>
     public override string ToString() =>
         Measure.Percent.Format(Share().Value, DisplayUnits.Si, 3) + ": " + Measure.Liquid.Format(Landed().Value, DisplayUnits.Si, 3)
-            + " of "
-        + Measure.Liquid.Format(Sprayed.CubicMeters, DisplayUnits.Si, 3) + " became film";
+            + " of " + Measure.Liquid.Format(Sprayed.CubicMeters, DisplayUnits.Si, 3) + " became film";
 
     private Num Wet(Trace? t) => t.Step("wet film", "WFT", Measure.Film, Balance, FilmKernel.WetFilm(
         t.Given("DFT", DryFilm.Meters, Measure.Film), t.Given("VS", VolumeSolids.DecimalFractions, Measure.Percent), t.Given("R", Reducer.DecimalFractions, Measure.Percent)));

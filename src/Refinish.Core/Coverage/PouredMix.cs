@@ -101,7 +101,7 @@ public sealed record PouredMix
 
         return t is null
             ? all * Product.ShareOf(part) / (1 + reduced)
-            : all * PartsOf(part, t) / Num.Sum(Product.Parts.Select((one, i) => PartsOf(i, t))) / (1 + reduced);
+            : all * PartsOf(part, t) / Num.Sum(Product.Parts.Count, (Mix: this, t), static (of, i) => of.Mix.PartsOf(i, of.t)) / (1 + reduced);
     }
 
     private Num PartsOf(int part, Trace t) => t.Given("p_" + ReactiveGroups.Letter(part), Product.Parts[part].Parts, Measure.Number);

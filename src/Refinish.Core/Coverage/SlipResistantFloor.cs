@@ -37,7 +37,13 @@ public sealed record SlipResistantFloor
         Loss = Ratio.FromDecimalFractions(Guard.Within(loss, Bounds.NotNegative(Measure.Percent, 0.8)));
 
         // π/(2√3): circles of one size cover no more than that.
-        Guard.Rule(Fraction <= Math.PI / (2 * Math.Sqrt(3)), nameof(rate), Rate.KilogramsPerSquareMeter, Measure.ArealMass, "grains that fit side by side, " + Measure.ArealMass.Format(Rate.KilogramsPerSquareMeter / Fraction * Math.PI / (2 * Math.Sqrt(3)), DisplayUnits.Si, 3));
+        double densest = Math.PI / (2 * Math.Sqrt(3));
+        if (Fraction > densest)
+        {
+            double most = Rate.KilogramsPerSquareMeter / Fraction * Math.PI / (2 * Math.Sqrt(3));
+            string allowed = "grains that fit side by side, " + Measure.ArealMass.Format(most, DisplayUnits.Si, 3);
+            Guard.Rule(false, nameof(rate), Rate.KilogramsPerSquareMeter, Measure.ArealMass, allowed);
+        }
     }
 
     /// <summary>The floor that gets them.</summary>

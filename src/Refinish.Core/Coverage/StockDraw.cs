@@ -101,7 +101,7 @@ public sealed record StockDraw
     public override string ToString() => Measure.Liquid.Format(Covered.CubicMeters, DisplayUnits.Si, 3) + " from leftovers, " + Measure.Liquid.Format(ToBuy.CubicMeters, DisplayUnits.Si, 3) + " to buy";
 
     private Num Left(Trace? t) => t is null ? Covered.CubicMeters : t.Step("from leftovers", "V_left", Measure.Liquid, Balance,
-        Num.Sum(Uses.Select(use => t.Given("V", use.Mixed.CubicMeters, Measure.Liquid))));
+        Num.Sum(Uses.Count, (Uses, t), static (of, i) => of.t.Given("V", of.Uses[i].Mixed.CubicMeters, Measure.Liquid)));
 
     private Num Buy(Trace? t = null) =>
         t.Step("to buy", "V_buy", Measure.Liquid, Balance, Num.Max(0, t.Given("V_need", Need.CubicMeters, Measure.Liquid) - Left(t)));

@@ -64,7 +64,7 @@ public sealed record TakeoffLine
         }
 
         Num all = AllParts(t);
-        Num parts = Num.Sum(Product.Parts.Select((part, i) => PartsOf(t, i)));
+        Num parts = Num.Sum(Product.Parts.Count, (Line: this, t), static (of, i) => of.Line.PartsOf(of.t, i));
         for (int i = 0; i < Product.Parts.Count; i++)
         {
             t.Step(Product.Parts[i].Component.Name, "V_" + ReactiveGroups.Letter(i), Measure.Liquid, Balance, all * PartsOf(t, i) / parts);
@@ -75,10 +75,10 @@ public sealed record TakeoffLine
     }
 
     private Num AllParts(Trace? t) => t is null ? Mixed.CubicMeters : t.Step("all parts", "V_mix", Measure.Liquid, Balance,
-        Num.Sum(Coats.Select(coat => t.Given("V", coat.Mixed.CubicMeters, Measure.Liquid))));
+        Num.Sum(Coats.Count, (Coats, t), static (of, i) => of.t.Given("V", of.Coats[i].Mixed.CubicMeters, Measure.Liquid)));
 
-    private Num Thinner(Trace? t) => t is null ? Reducer.CubicMeters : t.Step("reducer", "V_R", Measure.Liquid, Balance, Num.Sum(Coats.Select(coat =>
-        t.Given("V_all", coat.Total.CubicMeters, Measure.Liquid) - t.Given("V", coat.Mixed.CubicMeters, Measure.Liquid))));
+    private Num Thinner(Trace? t) => t is null ? Reducer.CubicMeters : t.Step("reducer", "V_R", Measure.Liquid, Balance, Num.Sum(Coats.Count, (Coats, t), static (of, i) =>
+        of.t.Given("V_all", of.Coats[i].Total.CubicMeters, Measure.Liquid) - of.t.Given("V", of.Coats[i].Mixed.CubicMeters, Measure.Liquid)));
 
     private Num Weighed(Trace? t = null) => t.Step("weight", "m", Measure.Mass, Balance,
         (AllParts(t) * t.Given("ρ_mix", Product.MixedDensity.KilogramsPerCubicMeter, Measure.Density))

@@ -97,8 +97,7 @@ public sealed record CureReaction
     /// <returns>Text such as <c>Kamal–Sourour, m 1, n 2, 48 kJ/mol and 52 kJ/mol</c>.</returns>
     public override string ToString() => "Kamal–Sourour, m " + Figures.Significant(AutocatalyticOrder) + ", n " + Figures.Significant(Order) + ", "
         + Measure.MolarEnergy.Format(ActivationEnergy.JoulesPerMole) + " and " + Measure.MolarEnergy.Format(AutocatalyticActivationEnergy.JoulesPerMole)
-        + (Change is null ? string.Empty : ", " + Change)
-        + (Diffusion is null ? string.Empty : ", " + Diffusion);
+        + (Change is null ? string.Empty : ", " + Change) + (Diffusion is null ? string.Empty : ", " + Diffusion);
 
     /// <summary>Both factors zero is no reaction; called where a reaction is taken.</summary>
     internal void CheckReacts() => Guard.Rule(Factor.Hertz + AutocatalyticFactor.Hertz > 0, nameof(Factor), Factor.Hertz, Measure.Rate, "more than 0 for this or AutocatalyticFactor");

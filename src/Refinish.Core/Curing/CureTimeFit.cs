@@ -60,7 +60,7 @@ public sealed record CureTimeFit
         Law = Guard.Defined(law);
         Margin = TemperatureDelta.FromKelvins(Guard.Within(margin, Bounds.NotNegative(Measure.TemperatureDifference, 15)));
         Guard.Rule(
-            High - Low >= 1 - 1e-9, nameof(times), High - Low, Measure.TemperatureDifference, "temperatures that span at least " + Measure.TemperatureDifference.Format(1));
+            High - Low >= 1 - 1e-9, nameof(times), High - Low, Measure.TemperatureDifference, "temperatures that span at least ", 1);
         LineFit line = Line(this.times, law);
         (meanX, meanLog, slope) = (line.MeanX, line.MeanY, line.Slope);
         double middle = (Low + High) / 2;
@@ -181,19 +181,21 @@ public sealed record CureTimeFit
     // Without a derivation the line is the one that the constructor laid.
     private Num MeanX(Trace? t) => t is null ? meanX : t.Step(
         "mean abscissa, " + (Law == TemperatureLaw.Arrhenius ? "1/K" : "K"), "x̄", Measure.Number, LeastSquares,
-        Num.Sum(times.Select((_, i) => XOf(i, t))) / times.Count);
+        Num.Sum(times.Count, (Fit: this, t), static (of, i) => of.Fit.XOf(i, of.t)) / times.Count);
 
     private Num MeanLog(Trace? t) => t is null ? meanLog : t.Step(
         "mean logarithm of the times in seconds", "ȳ", Measure.Number, LeastSquares,
-        Num.Sum(times.Select((_, i) => LogOf(i, t))) / times.Count);
+        Num.Sum(times.Count, (Fit: this, t), static (of, i) => of.Fit.LogOf(i, of.t)) / times.Count);
 
     private Num Slope(Trace? t) => t is null ? slope : t.Step(
         "slope", "b", Measure.Number, LeastSquares,
-        Num.Sum(times.Select((_, i) => (XOf(i, t) - MeanX(t)) * (LogOf(i, t) - MeanLog(t))))
-            / Num.Sum(times.Select((_, i) => Num.Square(XOf(i, t) - MeanX(t)))));
+        Num.Sum(times.Count, (Fit: this, t), static (of, i) => of.Fit.Off(i, of.t) * (of.Fit.LogOf(i, of.t) - of.Fit.MeanLog(of.t)))
+            / Num.Sum(times.Count, (Fit: this, t), static (of, i) => Num.Square(of.Fit.Off(i, of.t))));
 
     private Num XOf(int i, Trace? t) =>
         X(Law, t is null ? times[i].Kelvins : t.Given(Indexed("T", i), times[i].Kelvins, Measure.AbsoluteTemperature));
+
+    private Num Off(int i, Trace? t) => XOf(i, t) - MeanX(t);
 
     private Num LogOf(int i, Trace? t)
     {

@@ -21,6 +21,8 @@ namespace Refinish.Curing;
 /// </code></example>
 public sealed record TemperatureHistory
 {
+    private static readonly string WithinThermometer = "a swing that stays within " + TemperatureShift.Thermometer;
+
     private readonly ValueList<TemperatureSegment> segments;
 
     // Ticks from the start to the end of each stretch.
@@ -131,7 +133,7 @@ public sealed record TemperatureHistory
         double swing = Guard.Within(amplitude, Bounds.NotNegative(Measure.TemperatureDifference, 40));
         Guard.Rule(
             middle - swing >= TemperatureShift.Thermometer.Minimum && middle + swing <= TemperatureShift.Thermometer.Maximum,
-            nameof(amplitude), swing, Measure.TemperatureDifference, "a swing that stays within " + TemperatureShift.Thermometer);
+            nameof(amplitude), swing, Measure.TemperatureDifference, WithinThermometer);
         Guard.Within(step, Bounds.Between(60, 6 * 3600, Measure.Hours));
         Guard.Within(duration, Bounds.Positive(Measure.Hours, 366.0 * 24 * 3600));
         Guard.Rule(duration.Ticks % step.Ticks == 0, nameof(duration), duration.TotalSeconds, Measure.Hours, "a whole number of steps");

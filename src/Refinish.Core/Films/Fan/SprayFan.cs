@@ -44,15 +44,12 @@ internal sealed class SprayFan
         HalfSteps = -1;
         switch (pattern.Shape)
         {
-            case FanPatternShape.Uniform:
-                Factor = 1 / (4 * a * b);
+            case FanPatternShape.Uniform: Factor = 1 / (4 * a * b);
                 break;
-            case FanPatternShape.Gaussian:
-                Factor = Cut / (Math.PI * a * b * (1 - Math.Exp(-Cut)));
+            case FanPatternShape.Gaussian: Factor = Cut / (Math.PI * a * b * (1 - Math.Exp(-Cut)));
                 Power = Cut;
                 break;
-            default:
-                Power = pattern.Exponent - 1.5;
+            default: Power = pattern.Exponent - 1.5;
                 Factor = (Power + 1) / (Math.PI * a * b);
                 HalfSteps = 2 * Power == Math.Floor(2 * Power) ? (int)(2 * Power) : -1;
                 break;

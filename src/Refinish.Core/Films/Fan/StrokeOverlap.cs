@@ -97,11 +97,13 @@ public sealed record StrokeOverlap
         double film = Guard.Within(wetFilm, Films);
         double perFilm = Guard.Count(passes, 1, 20) * Landed().Value / Apart().Value;
         double speed = perFilm / film;
-        Guard.Rule(
-            StrokeSettings.Speeds.Contains(speed), nameof(wetFilm), film, Measure.Film,
-            Measure.Film.Format(perFilm / StrokeSettings.Speeds.Maximum) + " to "
-            + Measure.Film.Format(perFilm / StrokeSettings.Speeds.Minimum)
-            + " in these passes, for a speed of " + StrokeSettings.Speeds);
+        if (!StrokeSettings.Speeds.Contains(speed))
+        {
+            string allowed = Measure.Film.Format(perFilm / StrokeSettings.Speeds.Maximum) + " to "
+                + Measure.Film.Format(perFilm / StrokeSettings.Speeds.Minimum) + " in these passes, for a speed of " + StrokeSettings.Speeds;
+            Guard.Rule(false, nameof(wetFilm), film, Measure.Film, allowed);
+        }
+
         return Speed.FromMetersPerSecond(speed);
     }
 

@@ -147,7 +147,8 @@ public sealed record DryingFilm
                 "t",
                 t.Given("t_", panel - 1, start, Measure.Seconds),
                 t.Given("t_", panel, end, Measure.Seconds),
-                time => power == 0 ? 1 / Eta(time, t) : Num.Power(Film(time, t), power) / Eta(time, t));
+                (Film: this, power, t),
+                static (of, time) => (of.power == 0 ? 1 : Num.Power(of.Film.Film(time, of.t), of.power)) / of.Film.Eta(time, of.t));
             start = end;
         }
 

@@ -91,8 +91,7 @@ public sealed record FlowWindow
         : "no window: a " + Measure.Length.Format(Wavelength.Meters) + " ripple levels from "
         + Measure.Film.Format(Least().Value, DisplayUnits.Si, 3) + " wet on, and at "
             + Measure.Angle.Format(Slope.Radians, DisplayUnits.Si, 3) + " the film sags above "
-            + Measure.Film.Format(Most().Value, DisplayUnits.Si, 3)
-            + ": expect orange peel below, runs above, both between";
+            + Measure.Film.Format(Most().Value, DisplayUnits.Si, 3) + ": expect orange peel below, runs above, both between";
 
     /// <summary>The fluidity of a coating, from a film that was seen to creep on a slope until it set: Φ = 2 L/(ρ g sin α h²). No yield stress.</summary>
     /// <param name="film">Wet film, from 1 µm to 5 mm.</param>

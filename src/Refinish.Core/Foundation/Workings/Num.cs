@@ -69,6 +69,18 @@ internal readonly struct Num
         return sum;
     }
 
+    /// <summary>The sum of as many terms, each made from what they need and its place, so that no closure is made.</summary>
+    public static Num Sum<T>(int count, T state, Func<T, int, Num> term)
+    {
+        Num sum = 0;
+        for (int i = 0; i < count; i++)
+        {
+            sum += term(state, i);
+        }
+
+        return sum;
+    }
+
     public static Num Square(Num x) => Raised(x, 2, x.Value * x.Value);
 
     /// <summary>A power; small whole ones are products, which cost far less than a power and are the same on every machine.</summary>
