@@ -228,6 +228,14 @@ public sealed record MoistAir
         return new MoistAir(t, HumidityAt(vapour, t), p, nameof(second));
     }
 
+    /// <summary>How the air temperature and the relative humidity follow from two readings at sea level, 101 325 Pa, and every result from those.</summary>
+    /// <param name="first">One reading.</param>
+    /// <param name="second">Another, in any order.</param>
+    /// <returns>The derivation, with that of the air as its part.</returns>
+    /// <exception cref="ArgumentNullException">A reading is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">As for <see cref="FromReadings(AirReading, AirReading, Pressure)"/>.</exception>
+    public static Workings WorkingsFromReadings(AirReading first, AirReading second) => WorkingsFromReadings(first, second, SeaLevel);
+
     /// <summary>How the air temperature and the relative humidity follow from two readings, and every result from those.</summary>
     /// <param name="first">One reading.</param>
     /// <param name="second">Another, in any order.</param>
