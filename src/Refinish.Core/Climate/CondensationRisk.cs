@@ -55,7 +55,7 @@ public sealed record CondensationRisk
     {
         Warming = Guard.NotNull(warming);
         Air = Guard.NotNull(air);
-        RequiredSpread = TemperatureDelta.FromKelvins(Guard.Within(spread, Bounds.NotNegative(Measure.TemperatureDifference, 20)));
+        RequiredSpread = Guard.Checked(spread, Bounds.NotNegative(Measure.TemperatureDifference, 20));
         Guard.Rule(Math.Abs(air.Kelvins - Room) < 1e-6, nameof(air), air.Kelvins, Measure.Temperature, "the temperature of the room, ", Room);
     }
 
@@ -93,7 +93,8 @@ public sealed record CondensationRisk
         new(
             "room above dew point", Room - Dew, RequiredSpread.Kelvins + LeastExcess, LimitSense.AtLeast, Measure.TemperatureDifference,
             Source.Derived("the required spread, and 0.1 K because the law takes for ever over the last of it"),
-            Room - Dew >= RequiredSpread.Kelvins + LeastExcess ? null : "Dry the air: its dew point is too near to its temperature for any surface to have the spread."),
+            Room - Dew >= RequiredSpread.Kelvins + LeastExcess
+                ? null : "Dry the air: its dew point is too near to its temperature for any surface to have the spread."),
     ]);
 
     /// <summary>What goes with heating.</summary>

@@ -43,7 +43,7 @@ public sealed record SprayWindow
     public SprayWindow(MoistAir air, Temperature surface, SprayLimits limits)
     {
         Air = Guard.NotNull(air);
-        Surface = Temperature.FromKelvins(Guard.Within(surface, MoistAir.Thermometer));
+        Surface = Guard.Checked(surface, MoistAir.Thermometer);
         Limits = Guard.NotNull(limits);
         Guard.Rule(
             LeastHumidity <= HumidityLimit, nameof(SprayLimits.MinimumRelativeHumidity), LeastHumidity, Measure.Percent,

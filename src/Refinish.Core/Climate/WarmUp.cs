@@ -55,25 +55,21 @@ public sealed record WarmUp
 
     /// <summary>Mass of the fixture, more than 0 and at most 1000 kg.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Mass Mass { get; init => field = Mass.FromKilograms(Guard.Within(value, Bounds.Positive(Measure.Weight, 1000))); }
+    public required Mass Mass { get; init => field = Guard.Checked(value, Bounds.Positive(Measure.Weight, 1000)); }
 
     /// <summary>What it is made of.</summary>
     public required FixtureThermalData Material { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Thickness of the wall, more than 0 and at most 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length WallThickness
-    {
-        get;
-        init => field = Length.FromMeters(Guard.Within(value, Bounds.Positive(Measure.Length, 0.5)));
-    }
+    public required Length WallThickness { get; init => field = Guard.Checked(value, Bounds.Positive(Measure.Length, 0.5)); }
 
     /// <summary>Heat transfer from air and radiation, more than 0 and at most 500 W/(m² K).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required HeatTransferCoefficient HeatTransfer
     {
         get;
-        init => field = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(Guard.Within(value, Bounds.Positive(Measure.HeatTransfer, 500)));
+        init => field = Guard.Checked(value, Bounds.Positive(Measure.HeatTransfer, 500));
     }
 
     /// <summary>
@@ -84,19 +80,19 @@ public sealed record WarmUp
     /// The mass lies behind this area: mass over density and area is the wall thickness, with <see cref="BothFaces"/> half of it.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Area Area { get; init => field = Area.FromSquareMeters(Guard.Within(value, Bounds.Positive(Measure.Area, 50))); }
+    public required Area Area { get; init => field = Guard.Checked(value, Bounds.Positive(Measure.Area, 50)); }
 
     /// <summary>Temperature of the fixture now, −40 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Temperature Start { get; init => field = Temperature.FromKelvins(Guard.Within(value, Thermometer)); }
+    public required Temperature Start { get; init => field = Guard.Checked(value, Thermometer); }
 
     /// <summary>Temperature of the room, −40 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Temperature Room { get; init => field = Temperature.FromKelvins(Guard.Within(value, Thermometer)); }
+    public required Temperature Room { get; init => field = Guard.Checked(value, Thermometer); }
 
     /// <summary>Lowest temperature that the fixture has to have, −40 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Temperature Target { get; init => field = Temperature.FromKelvins(Guard.Within(value, Thermometer)); }
+    public required Temperature Target { get; init => field = Guard.Checked(value, Thermometer); }
 
     /// <summary>
     /// Highest temperature that the fixture may have, −40 to 60 °C; a hotter one has to cool to it first. <see langword="null"/>, as unless
@@ -106,7 +102,7 @@ public sealed record WarmUp
     public Temperature? Highest
     {
         get;
-        init => field = value is Temperature given ? Temperature.FromKelvins(Guard.Within(given, Thermometer, nameof(Highest))) : null;
+        init => field = value is Temperature given ? Guard.Checked(given, Thermometer, nameof(Highest)) : null;
     }
 
     /// <summary>
@@ -184,7 +180,8 @@ public sealed record WarmUp
     /// <param name="time">Time from now, 0 to 60 days.</param>
     /// <returns>The heat flux.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public HeatFlux HeatFluxAfter(TimeSpan time) => HeatFlux.FromWattsPerSquareMeter(HeatTransfer.WattsPerSquareMeterKelvin * (Room.Kelvins - After(time, true)));
+    public HeatFlux HeatFluxAfter(TimeSpan time) =>
+        HeatFlux.FromWattsPerSquareMeter(HeatTransfer.WattsPerSquareMeterKelvin * (Room.Kelvins - After(time, true)));
 
     /// <summary>
     /// Heat that the fixture draws from the room at a moment, <see cref="HeatFluxAfter"/> over the whole <see cref="Area"/>; negative while
@@ -194,7 +191,8 @@ public sealed record WarmUp
     /// <returns>The power. A heater has to give it on top of what the room itself loses, or the room does not stay at its
     /// temperature.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Power PowerAfter(TimeSpan time) => Power.FromWatts(HeatTransfer.WattsPerSquareMeterKelvin * Area.SquareMeters * (Room.Kelvins - After(time, true)));
+    public Power PowerAfter(TimeSpan time) =>
+        Power.FromWatts(HeatTransfer.WattsPerSquareMeterKelvin * Area.SquareMeters * (Room.Kelvins - After(time, true)));
 
     /// <summary>Heat that the fixture has taken up by a time, the sum of <see cref="PowerAfter"/> until then; negative when it has
     /// cooled.</summary>
@@ -241,7 +239,8 @@ public sealed record WarmUp
         }
 
         double fourier = seconds / DiffusionTime().Value;
-        return Room.Kelvins - ((Room.Kelvins - Start.Kelvins) * (face ? SlabKernel.Face(BiotNumber, fourier) : SlabKernel.Back(BiotNumber, fourier)));
+        double left = face ? SlabKernel.Face(BiotNumber, fourier) : SlabKernel.Back(BiotNumber, fourier);
+        return Room.Kelvins - ((Room.Kelvins - Start.Kelvins) * left);
     }
 
     private Num Biot(Trace? t = null) => t.Step(
@@ -254,7 +253,8 @@ public sealed record WarmUp
         HeatCapacity(t) * Num.Max(0, t.Given("T_t", Target.Kelvins, Measure.Temperature) - First(t)));
 
     private Num Tau(Trace? t = null) => t.Step(
-        "time constant of one lump", "τ", Measure.Minutes, Lumped, HeatCapacity(t) / (Transfer(t) * t.Given("A", Area.SquareMeters, Measure.Area)));
+        "time constant of one lump", "τ", Measure.Minutes, Lumped,
+            HeatCapacity(t) / (Transfer(t) * t.Given("A", Area.SquareMeters, Measure.Area)));
 
     // The area times the depth carries the mass.
     private Num DiffusionTime(Trace? t = null) =>

@@ -19,7 +19,7 @@ public readonly record struct CieLch
     {
         L = Guard.Within(lightness, Bounds.Between(0, 100, Measure.Number));
         Chroma = Guard.Within(chroma, Bounds.Between(0, 500, Measure.Number));
-        Hue = Angle.FromRadians(Guard.Within(hue, Bounds.Between(0, 2 * Math.PI, Measure.Angle)));
+        Hue = Guard.Checked(hue, Bounds.Between(0, 2 * Math.PI, Measure.Angle));
     }
 
     /// <summary>L*, 0 (black) to 100 (white).</summary>
@@ -41,7 +41,9 @@ public readonly record struct CieLch
 
     /// <summary>The three coordinates in one line.</summary>
     /// <returns>Text such as <c>L* 50, C* 5, h 53.13°</c>.</returns>
-    public override string ToString() => "L* " + Figures.Significant(L) + ", C* " + Figures.Significant(Chroma) + ", h " + Measure.Angle.Format(Hue.Radians, DisplayUnits.Si, 4);
+    public override string ToString() =>
+        "L* " + Figures.Significant(L) + ", C* " + Figures.Significant(Chroma) + ", h "
+            + Measure.Angle.Format(Hue.Radians, DisplayUnits.Si, 4);
 
     private Num Red(Trace? t = null) => t.Step("green to red", "a*", Measure.Number, CieLab.Polar, GivenChroma(t) * Num.Cos(GivenHue(t)));
 

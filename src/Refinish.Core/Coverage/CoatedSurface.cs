@@ -28,8 +28,9 @@ public sealed record CoatedSurface
     public CoatedSurface(string id, Area area, Ratio? transferEfficiency)
     {
         Id = Guard.Id(id);
-        Area = Area.FromSquareMeters(Guard.Within(area, Bounds.Positive(Measure.Area, 1000)));
-        TransferEfficiency = transferEfficiency is Ratio part ? Ratio.FromDecimalFractions(Guard.Within(part, Bounds.Between(0.05, 1, Measure.Percent), nameof(transferEfficiency))) : null;
+        Area = Guard.Checked(area, Bounds.Positive(Measure.Area, 1000));
+        TransferEfficiency = transferEfficiency is Ratio part
+            ? Guard.Checked(part, Bounds.Between(0.05, 1, Measure.Percent), nameof(transferEfficiency)) : null;
     }
 
     /// <summary>Identity of the surface.</summary>

@@ -37,9 +37,10 @@ public sealed record CupReading
             throw new ArgumentException("cup holds a product in one part; there is no ratio to be off.", nameof(cup));
         }
 
-        Graduation = Volume.FromCubicMeters(Guard.Within(graduation, Bounds.Positive(Measure.Liquid)));
+        Graduation = Guard.Checked(graduation, Bounds.Positive(Measure.Liquid));
         double smallest = Enumerable.Range(0, Lines + 1).Min(VolumeOf);
-        Guard.Rule(Graduation.CubicMeters < smallest, nameof(graduation), Graduation.CubicMeters, Measure.Liquid, "less than each part, ", smallest);
+        Guard.Rule(Graduation.CubicMeters < smallest, nameof(graduation), Graduation.CubicMeters, Measure.Liquid, "less than each part, ",
+            smallest);
     }
 
     /// <summary>The cup.</summary>
@@ -94,7 +95,8 @@ public sealed record CupReading
             t.Step(name + " short", "δ_low," + after, Measure.Percent, Misread, Off(line, -1, t));
             if (isStated)
             {
-                ReactiveGroups.Index(Cup.Product, Poured(line, Graduation.CubicMeters), "index, " + name + " too much", "I_high," + after, t);
+                ReactiveGroups.Index(
+                    Cup.Product, Poured(line, Graduation.CubicMeters), "index, " + name + " too much", "I_high," + after, t);
                 ReactiveGroups.Index(Cup.Product, Poured(line, -Graduation.CubicMeters), "index, " + name + " short", "I_low," + after, t);
             }
 
@@ -109,7 +111,8 @@ public sealed record CupReading
 
     /// <summary>The largest deviation in one line.</summary>
     /// <returns>Text such as <c>6.3 % off when 5 mL is misread</c>.</returns>
-    public override string ToString() => Measure.Percent.Format(High, DisplayUnits.Si, 3) + " off when " + Measure.Liquid.Format(Graduation.CubicMeters) + " is misread";
+    public override string ToString() =>
+        Measure.Percent.Format(High, DisplayUnits.Si, 3) + " off when " + Measure.Liquid.Format(Graduation.CubicMeters) + " is misread";
 
     private double VolumeOf(int part) => Cup.Parts[part].Volume.CubicMeters;
 
@@ -132,7 +135,8 @@ public sealed record CupReading
 
     private IEnumerable<double?> Indices() => Enumerable.Range(0, Lines).SelectMany(line => new[]
     {
-        ReactiveGroups.Index(Cup.Product, Poured(line, Graduation.CubicMeters)), ReactiveGroups.Index(Cup.Product, Poured(line, -Graduation.CubicMeters)),
+        ReactiveGroups.Index(Cup.Product, Poured(line, Graduation.CubicMeters)),
+            ReactiveGroups.Index(Cup.Product, Poured(line, -Graduation.CubicMeters)),
     });
 
     private Num Smallest(int line, double tolerance, Trace? t = null)

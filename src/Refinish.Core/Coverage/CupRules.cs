@@ -33,11 +33,7 @@ public sealed record CupRules
 
     /// <summary>Part of the pot life within which a batch has to be sprayed out, more than 0 and at most 100 %; 70 % unless given (invented default).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio PotLifeShare
-    {
-        get;
-        init => field = Ratio.FromDecimalFractions(Guard.Within(value, Bounds.Positive(Measure.Percent, 1)));
-    }
+    public Ratio PotLifeShare { get; init => field = Guard.Checked(value, Bounds.Positive(Measure.Percent, 1)); }
     = Ratio.FromDecimalFractions(0.7);
 
     /// <summary>Mixing, straining and filling, 0 to 2 h; 5 min unless given (invented default).</summary>
@@ -55,7 +51,7 @@ public sealed record CupRules
 
     /// <summary>What stays in each cup and cannot be sprayed, 0 to 1 L; none unless given, for a need that has the residue in it already.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Volume Residue { get; init => field = Volume.FromCubicMeters(Guard.Within(value, Bounds.NotNegative(Measure.Liquid, 1e-3))); }
+    public Volume Residue { get; init => field = Guard.Checked(value, Bounds.NotNegative(Measure.Liquid, 1e-3)); }
 
     /// <summary>
     /// Whether all batches of a plan have one size and are mixed in one cup, because equal batches are easier to mix alike;

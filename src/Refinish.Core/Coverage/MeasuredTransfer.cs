@@ -52,12 +52,12 @@ public sealed record MeasuredTransfer
     /// </exception>
     public MeasuredTransfer(Area area, Length dryFilm, Ratio volumeSolids, Volume sprayed, Ratio reducer, Ratio edgeOverspray)
     {
-        Area = Area.FromSquareMeters(Guard.Within(area, Bounds.Positive(Measure.Area, 1000)));
-        DryFilm = Length.FromMeters(Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3)));
-        VolumeSolids = Ratio.FromDecimalFractions(Guard.Within(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent)));
-        Sprayed = Volume.FromCubicMeters(Guard.Within(sprayed, Bounds.Positive(Measure.Liquid, 1)));
-        Reducer = Ratio.FromDecimalFractions(Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1)));
-        EdgeOverspray = Ratio.FromDecimalFractions(Guard.Within(edgeOverspray, Bounds.NotNegative(Measure.Percent, 0.5)));
+        Area = Guard.Checked(area, Bounds.Positive(Measure.Area, 1000));
+        DryFilm = Guard.Checked(dryFilm, Bounds.Positive(Measure.Film, 5e-3));
+        VolumeSolids = Guard.Checked(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent));
+        Sprayed = Guard.Checked(sprayed, Bounds.Positive(Measure.Liquid, 1));
+        Reducer = Guard.Checked(reducer, Bounds.NotNegative(Measure.Percent, 1));
+        EdgeOverspray = Guard.Checked(edgeOverspray, Bounds.NotNegative(Measure.Percent, 0.5));
 
         // Up to the last digits, so that a coat of which all landed is one.
         Guard.Rule(
@@ -104,7 +104,8 @@ public sealed record MeasuredTransfer
             + " of " + Measure.Liquid.Format(Sprayed.CubicMeters, DisplayUnits.Si, 3) + " became film";
 
     private Num Wet(Trace? t) => t.Step("wet film", "WFT", Measure.Film, Balance, FilmKernel.WetFilm(
-        t.Given("DFT", DryFilm.Meters, Measure.Film), t.Given("VS", VolumeSolids.DecimalFractions, Measure.Percent), t.Given("R", Reducer.DecimalFractions, Measure.Percent)));
+        t.Given("DFT", DryFilm.Meters, Measure.Film), t.Given("VS", VolumeSolids.DecimalFractions, Measure.Percent),
+            t.Given("R", Reducer.DecimalFractions, Measure.Percent)));
 
     private Num Landed(Trace? t = null) =>
         t.Step("became film", "V_film", Measure.Liquid, Balance, t.Given("A", Area.SquareMeters, Measure.Area) * Wet(t));

@@ -13,9 +13,9 @@ public sealed record MixingCup
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public MixingCup(Volume capacity, Volume graduation, Volume smallest)
     {
-        Capacity = Volume.FromCubicMeters(Guard.Within(capacity, Bounds.Positive(Measure.Liquid, 0.02)));
-        Graduation = Volume.FromCubicMeters(Guard.Within(graduation, Bounds.Between(Capacity.CubicMeters * 1e-8, Capacity.CubicMeters, Measure.Liquid)));
-        Smallest = Volume.FromCubicMeters(Guard.Within(smallest, Bounds.NotNegative(Measure.Liquid, Capacity.CubicMeters)));
+        Capacity = Guard.Checked(capacity, Bounds.Positive(Measure.Liquid, 0.02));
+        Graduation = Guard.Checked(graduation, Bounds.Between(Capacity.CubicMeters * 1e-8, Capacity.CubicMeters, Measure.Liquid));
+        Smallest = Guard.Checked(smallest, Bounds.NotNegative(Measure.Liquid, Capacity.CubicMeters));
     }
 
     /// <summary>What it holds in use.</summary>
@@ -29,7 +29,8 @@ public sealed record MixingCup
 
     /// <summary>Size and graduation.</summary>
     /// <returns>Text such as <c>600 mL cup, to 5 mL</c>.</returns>
-    public override string ToString() => Measure.Liquid.Format(Capacity.CubicMeters) + " cup, to " + Measure.Liquid.Format(Graduation.CubicMeters);
+    public override string ToString() =>
+        Measure.Liquid.Format(Capacity.CubicMeters) + " cup, to " + Measure.Liquid.Format(Graduation.CubicMeters);
 
     /// <summary>Least batch in whole graduations, at least one.</summary>
     internal int LeastGraduations => (int)Math.Max(1, Math.Ceiling((Smallest.CubicMeters / Graduation.CubicMeters) - CupSearch.Slack));
@@ -39,5 +40,6 @@ public sealed record MixingCup
     /// <summary>
     /// Most graduations that fit the cup and a limit set by time; at most a hundred million, by the range of the graduation.
     /// </summary>
-    internal int MostGraduations(double limit) => (int)Math.Max(0, Math.Floor((Math.Min(Capacity.CubicMeters, limit) / Graduation.CubicMeters) + CupSearch.Slack));
+    internal int MostGraduations(double limit) =>
+        (int)Math.Max(0, Math.Floor((Math.Min(Capacity.CubicMeters, limit) / Graduation.CubicMeters) + CupSearch.Slack));
 }

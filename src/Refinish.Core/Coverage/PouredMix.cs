@@ -34,9 +34,9 @@ public sealed record PouredMix
     {
         Product = Guard.NotNull(product);
         product.CheckConsistency();
-        Total = Volume.FromCubicMeters(Guard.Within(total, Bounds.Positive(Measure.Liquid, 0.1)));
-        Reducer = Ratio.FromDecimalFractions(Guard.Within(reducer,
-            Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent)));
+        Total = Guard.Checked(total, Bounds.Positive(Measure.Liquid, 0.1));
+        Reducer = Guard.Checked(reducer,
+            Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent));
         Parts = ValueList<PouredPart>.Owning(Pour());
     }
 
@@ -101,7 +101,8 @@ public sealed record PouredMix
 
         return t is null
             ? all * Product.ShareOf(part) / (1 + reduced)
-            : all * PartsOf(part, t) / Num.Sum(Product.Parts.Count, (Mix: this, t), static (of, i) => of.Mix.PartsOf(i, of.t)) / (1 + reduced);
+            : all * PartsOf(part, t) / Num.Sum(Product.Parts.Count, (Mix: this, t), static (of, i) => of.Mix.PartsOf(i, of.t))
+                / (1 + reduced);
     }
 
     private Num PartsOf(int part, Trace t) => t.Given("p_" + ReactiveGroups.Letter(part), Product.Parts[part].Parts, Measure.Number);

@@ -16,7 +16,7 @@ public sealed record PromoterQuantity
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range.</exception>
     public PromoterQuantity(Area area, AdhesionPromoter promoter)
     {
-        Area = Area.FromSquareMeters(Guard.Within(area, Bounds.Positive(Measure.Area, 1000)));
+        Area = Guard.Checked(area, Bounds.Positive(Measure.Area, 1000));
         Promoter = Guard.NotNull(promoter);
     }
 
@@ -38,5 +38,6 @@ public sealed record PromoterQuantity
     public override string ToString() => Measure.Liquid.Format(Volume.CubicMeters, DisplayUnits.Si, 3) + " of " + Promoter.Name;
 
     private Num ToPour(Trace? t = null) => t.Step("promoter to pour", "V", Measure.Liquid, Definition,
-        t.Given("A", Area.SquareMeters, Measure.Area) / t.Given("SR", Promoter.SpreadingRate.SquareMetersPerCubicMeter, Measure.SpreadingRate));
+        t.Given("A", Area.SquareMeters, Measure.Area)
+        / t.Given("SR", Promoter.SpreadingRate.SquareMetersPerCubicMeter, Measure.SpreadingRate));
 }

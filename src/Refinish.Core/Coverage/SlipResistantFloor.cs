@@ -30,11 +30,11 @@ public sealed record SlipResistantFloor
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or so many grains do not fit side by side.</exception>
     public SlipResistantFloor(Area floor, SlipAdditive additive, AreaDensity rate, Length filmAround, Ratio loss)
     {
-        Floor = Area.FromSquareMeters(Guard.Within(floor, Bounds.Positive(Measure.Area, 100)));
+        Floor = Guard.Checked(floor, Bounds.Positive(Measure.Area, 100));
         Additive = Guard.NotNull(additive);
         Rate = AreaDensity.FromKilogramsPerSquareMeter(Guard.Within(rate, Bounds.Positive(Measure.ArealMass, 1)));
-        FilmAround = Length.FromMeters(Guard.Within(filmAround, Bounds.Positive(Measure.Film, 2e-3)));
-        Loss = Ratio.FromDecimalFractions(Guard.Within(loss, Bounds.NotNegative(Measure.Percent, 0.8)));
+        FilmAround = Guard.Checked(filmAround, Bounds.Positive(Measure.Film, 2e-3));
+        Loss = Guard.Checked(loss, Bounds.NotNegative(Measure.Percent, 0.8));
 
         // π/(2√3): circles of one size cover no more than that.
         double densest = Math.PI / (2 * Math.Sqrt(3));
@@ -121,7 +121,8 @@ public sealed record SlipResistantFloor
     private Num Grains(Trace? t = null) => t.Step("grains per area", "N", Measure.ArealCount, Sphere,
         6 * Spread(t) / (Num.Pi * GrainDensity(t) * Num.Power(Grain(t), 3)));
 
-    private Num Embedded(Trace? t = null) => t.Step("embedment", "e", Measure.Percent, Sphere, t.Given("h", FilmAround.Meters, Measure.Film) / Grain(t));
+    private Num Embedded(Trace? t = null) =>
+        t.Step("embedment", "e", Measure.Percent, Sphere, t.Given("h", FilmAround.Meters, Measure.Film) / Grain(t));
 
     private Num Proud(Trace? t = null) =>
         t.Step("stands out", "s", Measure.Film, Sphere, Num.Max(0, Grain(t) - t.Given("h", FilmAround.Meters, Measure.Film)));

@@ -35,7 +35,7 @@ public sealed record StockDraw
     public StockDraw(CoatingProduct product, Volume need, DateTimeOffset when, IEnumerable<OpenedKit> leftovers)
     {
         Product = Guard.NotNull(product);
-        Need = Volume.FromCubicMeters(Guard.Within(need, Bounds.NotNegative(Measure.Capacity, 1)));
+        Need = Guard.Checked(need, Bounds.NotNegative(Measure.Capacity, 1));
         When = when;
         ValueList<OpenedKit> kits = Guard.List(leftovers);
         if (kits.Any(kit => kit.Product.Id != product.Id))
@@ -98,7 +98,9 @@ public sealed record StockDraw
 
     /// <summary>Covered and to buy in one line.</summary>
     /// <returns>Text such as <c>450 mL from leftovers, 250 mL to buy</c>.</returns>
-    public override string ToString() => Measure.Liquid.Format(Covered.CubicMeters, DisplayUnits.Si, 3) + " from leftovers, " + Measure.Liquid.Format(ToBuy.CubicMeters, DisplayUnits.Si, 3) + " to buy";
+    public override string ToString() =>
+        Measure.Liquid.Format(Covered.CubicMeters, DisplayUnits.Si, 3) + " from leftovers, "
+            + Measure.Liquid.Format(ToBuy.CubicMeters, DisplayUnits.Si, 3) + " to buy";
 
     private Num Left(Trace? t) => t is null ? Covered.CubicMeters : t.Step("from leftovers", "V_left", Measure.Liquid, Balance,
         Num.Sum(Uses.Count, (Uses, t), static (of, i) => of.t.Given("V", of.Uses[i].Mixed.CubicMeters, Measure.Liquid)));

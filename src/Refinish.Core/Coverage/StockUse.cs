@@ -23,7 +23,8 @@ public sealed record StockUse
 
     /// <summary>What is taken of each part, in the order of the product's parts.</summary>
     public IReadOnlyList<PartVolume> Parts => new ValueList<PartVolume>(
-        Kit.Product.Parts.Select((part, i) => new PartVolume(part.Component.Id, Volume.FromCubicMeters(Mixed.CubicMeters * Kit.Product.ShareOf(i)))));
+        Kit.Product.Parts.Select(
+            (part, i) => new PartVolume(part.Component.Id, Volume.FromCubicMeters(Mixed.CubicMeters * Kit.Product.ShareOf(i)))));
 
     /// <summary>Its age against its shelf life on the day.</summary>
     public LimitComparison Age { get; }

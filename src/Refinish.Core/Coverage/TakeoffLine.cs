@@ -53,7 +53,8 @@ public sealed record TakeoffLine
     /// <summary>Product and volume in one line.</summary>
     /// <returns>Text such as <c>1.27 L of two-part acrylic urethane topcoat in 3 coats</c>.</returns>
     public override string ToString() =>
-        Measure.Capacity.Format(Mixed.CubicMeters, DisplayUnits.Si, 3) + " of " + Product.Name + " in " + Figures.Fixed(Coats.Count, 0) + (Coats.Count == 1 ? " coat" : " coats");
+        Measure.Capacity.Format(Mixed.CubicMeters, DisplayUnits.Si, 3) + " of " + Product.Name + " in " + Figures.Fixed(Coats.Count, 0)
+            + (Coats.Count == 1 ? " coat" : " coats");
 
     internal Workings Workings()
     {
@@ -77,8 +78,10 @@ public sealed record TakeoffLine
     private Num AllParts(Trace? t) => t is null ? Mixed.CubicMeters : t.Step("all parts", "V_mix", Measure.Liquid, Balance,
         Num.Sum(Coats.Count, (Coats, t), static (of, i) => of.t.Given("V", of.Coats[i].Mixed.CubicMeters, Measure.Liquid)));
 
-    private Num Thinner(Trace? t) => t is null ? Reducer.CubicMeters : t.Step("reducer", "V_R", Measure.Liquid, Balance, Num.Sum(Coats.Count, (Coats, t), static (of, i) =>
-        of.t.Given("V_all", of.Coats[i].Total.CubicMeters, Measure.Liquid) - of.t.Given("V", of.Coats[i].Mixed.CubicMeters, Measure.Liquid)));
+    private Num Thinner(Trace? t) => t is null ? Reducer.CubicMeters : t.Step("reducer", "V_R", Measure.Liquid, Balance,
+        Num.Sum(Coats.Count, (Coats, t), static (of, i) =>
+            of.t.Given("V_all", of.Coats[i].Total.CubicMeters, Measure.Liquid)
+            - of.t.Given("V", of.Coats[i].Mixed.CubicMeters, Measure.Liquid)));
 
     private Num Weighed(Trace? t = null) => t.Step("weight", "m", Measure.Mass, Balance,
         (AllParts(t) * t.Given("ρ_mix", Product.MixedDensity.KilogramsPerCubicMeter, Measure.Density))

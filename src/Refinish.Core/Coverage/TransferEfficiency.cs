@@ -15,8 +15,8 @@ public sealed record TransferEfficiency
     public TransferEfficiency(string method, Ratio low, Ratio high, Source source)
     {
         Method = Guard.Named(method);
-        Low = Ratio.FromDecimalFractions(Guard.Within(low, Bounds.Between(0.05, 1, Measure.Percent)));
-        High = Ratio.FromDecimalFractions(Guard.Within(high, Bounds.Between(Low.DecimalFractions, 1, Measure.Percent)));
+        Low = Guard.Checked(low, Bounds.Between(0.05, 1, Measure.Percent));
+        High = Guard.Checked(high, Bounds.Between(Low.DecimalFractions, 1, Measure.Percent));
         Source = Guard.NotNull(source);
     }
 
@@ -38,5 +38,6 @@ public sealed record TransferEfficiency
     /// <summary>Method and range.</summary>
     /// <returns>Text such as <c>air-assisted airless, 60 % to 80 %</c>.</returns>
     public override string ToString() =>
-        Method + ", " + Measure.Percent.Format(Low.DecimalFractions) + (High.DecimalFractions > Low.DecimalFractions ? " to " + Measure.Percent.Format(High.DecimalFractions) : string.Empty);
+        Method + ", " + Measure.Percent.Format(Low.DecimalFractions)
+            + (High.DecimalFractions > Low.DecimalFractions ? " to " + Measure.Percent.Format(High.DecimalFractions) : string.Empty);
 }

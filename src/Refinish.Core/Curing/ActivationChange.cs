@@ -21,9 +21,9 @@ public sealed record ActivationChange
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ActivationChange(Temperature at, MolarEnergy activationEnergy, MolarEnergy autocatalyticActivationEnergy)
     {
-        At = Temperature.FromKelvins(Guard.Within(at, CureReaction.Thermometer));
-        ActivationEnergy = MolarEnergy.FromJoulesPerMole(Guard.Within(activationEnergy, CureReaction.Energies));
-        AutocatalyticActivationEnergy = MolarEnergy.FromJoulesPerMole(Guard.Within(autocatalyticActivationEnergy, CureReaction.Energies));
+        At = Guard.Checked(at, CureReaction.Thermometer);
+        ActivationEnergy = Guard.Checked(activationEnergy, CureReaction.Energies);
+        AutocatalyticActivationEnergy = Guard.Checked(autocatalyticActivationEnergy, CureReaction.Energies);
     }
 
     /// <summary>The temperature from which it holds.</summary>
@@ -44,6 +44,6 @@ public sealed record ActivationChange
     /// <summary>The energies and the temperature in one line.</summary>
     /// <returns>Text such as <c>30 kJ/mol and 35 kJ/mol from 40 °C</c>.</returns>
     public override string ToString() =>
-        Measure.MolarEnergy.Format(ActivationEnergy.JoulesPerMole) + " and " + Measure.MolarEnergy.Format(AutocatalyticActivationEnergy.JoulesPerMole) + " from "
-        + Measure.Temperature.Format(At.Kelvins);
+        Measure.MolarEnergy.Format(ActivationEnergy.JoulesPerMole) + " and "
+            + Measure.MolarEnergy.Format(AutocatalyticActivationEnergy.JoulesPerMole) + " from " + Measure.Temperature.Format(At.Kelvins);
 }

@@ -46,6 +46,7 @@ public sealed record BatchCourse
     /// <returns>Text such as <c>pot life 38 min, peak 142 °C after 61.5 min, runs away</c>.</returns>
     public override string ToString() =>
         "pot life " + (PotLife is TimeSpan life ? CarefulTime.AtMost(life) : "not reached")
-        + ", peak " + Measure.Temperature.Format(Peak.Kelvins, DisplayUnits.Si, 3) + " after " + Measure.Minutes.Format(PeakAfter.TotalSeconds, DisplayUnits.Si, 3)
+        + ", peak " + Measure.Temperature.Format(Peak.Kelvins, DisplayUnits.Si, 3) + " after "
+            + Measure.Minutes.Format(PeakAfter.TotalSeconds, DisplayUnits.Si, 3)
         + (RunsAway switch { true => ", runs away", false => string.Empty, null => ", runaway cannot be judged" });
 }

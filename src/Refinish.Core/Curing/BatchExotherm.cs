@@ -62,14 +62,14 @@ public sealed record BatchExotherm
 
     /// <summary>Mass of the batch, more than 0 and at most 100 kg.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Mass Mass { get; init => field = Mass.FromKilograms(Guard.Within(value, Bounds.Positive(Measure.Weight, 100))); }
+    public required Mass Mass { get; init => field = Guard.Checked(value, Bounds.Positive(Measure.Weight, 100)); }
 
     /// <summary>Heat to warm a kilogram of the mix by a kelvin, 500 to 5000 J/(kg K).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required SpecificEntropy SpecificHeat
     {
         get;
-        init => field = SpecificEntropy.FromJoulesPerKilogramKelvin(Guard.Within(value, Bounds.Between(500, 5000, Measure.SpecificHeat)));
+        init => field = Guard.Checked(value, Bounds.Between(500, 5000, Measure.SpecificHeat));
     }
 
     /// <summary>Heat that a kilogram of the mix gives off in full cure, solvents and fillers counted in the mass; more than 0 and at most 1000 kJ/kg.</summary>
@@ -85,36 +85,28 @@ public sealed record BatchExotherm
     public required HeatTransferCoefficient HeatTransfer
     {
         get;
-        init => field = HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(Guard.Within(value, Bounds.NotNegative(Measure.HeatTransfer, 500)));
+        init => field = Guard.Checked(value, Bounds.NotNegative(Measure.HeatTransfer, 500));
     }
 
     /// <summary>The surface through which it loses heat, more than 0 and at most 10 m².</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Area Area { get; init => field = Area.FromSquareMeters(Guard.Within(value, Bounds.Positive(Measure.Area, 10))); }
+    public required Area Area { get; init => field = Guard.Checked(value, Bounds.Positive(Measure.Area, 10)); }
 
     /// <summary>Temperature of the fresh mix, −20 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Temperature Start { get; init => field = Temperature.FromKelvins(Guard.Within(value, Thermometer)); }
+    public required Temperature Start { get; init => field = Guard.Checked(value, Thermometer); }
 
     /// <summary>Temperature of the air, −20 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Temperature Air { get; init => field = Temperature.FromKelvins(Guard.Within(value, Thermometer)); }
+    public required Temperature Air { get; init => field = Guard.Checked(value, Thermometer); }
 
     /// <summary>The conversion up to which the mix can be applied, more than the first and less than 100 %: at the latest its gel point.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 100 %.</exception>
-    public required Ratio UsableTo
-    {
-        get;
-        init => field = Ratio.FromDecimalFractions(Guard.Within(value, Bounds.Between(1e-6, 1 - 1e-6, Measure.Percent)));
-    }
+    public required Ratio UsableTo { get; init => field = Guard.Checked(value, Bounds.Between(1e-6, 1 - 1e-6, Measure.Percent)); }
 
     /// <summary>Conversion of the fresh mix, 0 to less than 100 %; 0 unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio FirstConversion
-    {
-        get;
-        init => field = Ratio.FromDecimalFractions(Guard.Within(value, Bounds.Below(0, 1, Measure.Percent)));
-    }
+    public Ratio FirstConversion { get; init => field = Guard.Checked(value, Bounds.Below(0, 1, Measure.Percent)); }
 
     /// <summary>The rise of full cure when no heat is lost, ΔH / c.</summary>
     public TemperatureDelta AdiabaticRise => TemperatureDelta.FromKelvins(Rise().Value);
@@ -146,7 +138,8 @@ public sealed record BatchExotherm
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
     public BatchCourse Run(CancellationToken cancellation)
     {
-        Guard.Rule(UsableTo.DecimalFractions > FirstConversion.DecimalFractions, nameof(UsableTo), UsableTo.DecimalFractions, Measure.Percent, "more than FirstConversion");
+        Guard.Rule(UsableTo.DecimalFractions > FirstConversion.DecimalFractions, nameof(UsableTo), UsableTo.DecimalFractions,
+            Measure.Percent, "more than FirstConversion");
         CureStepper life = Fresh();
         double? potLife = life.AdvanceToConversion(UsableTo.DecimalFractions, Longest, cancellation) ? life.Time : null;
         CureStepper hottest = Fresh();
@@ -183,23 +176,27 @@ public sealed record BatchExotherm
             LimitSense.AtMost,
             Measure.TemperatureDifference,
             Semenov,
-            hottest.Kelvins - Air.Kelvins > critical ? "Mix less at a time, or pour the mix into a shallow tray as soon as it is mixed." : null);
+            hottest.Kelvins - Air.Kelvins > critical
+                ? "Mix less at a time, or pour the mix into a shallow tray as soon as it is mixed." : null);
         return new BatchCourse(potLife, hottest.Kelvins, hottest.Time, hottest.Alpha, heating);
     }
 
     /// <summary>How the rise, the time constant and the critical self-heating follow; the course comes from integrating them.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings() => Trace.Of(
-        "Heat of a batch", Rise, t => HeatTransfer.WattsPerSquareMeterKelvin > 0 ? Tau(t) : default, t => Energy > 0 ? Critical(t) : default);
+        "Heat of a batch", Rise, t =>
+            HeatTransfer.WattsPerSquareMeterKelvin > 0 ? Tau(t) : default, t => Energy > 0 ? Critical(t) : default);
 
     /// <summary>The batch in one line.</summary>
     /// <returns>Text such as <c>0.5 kg at 25 °C in air of 25 °C, rise without loss 194.44 K</c>.</returns>
-    public override string ToString() => Measure.Weight.Format(Mass.Kilograms) + " at " + Measure.Temperature.Format(Start.Kelvins) + " in air of " + Measure.Temperature.Format(Air.Kelvins)
-        + ", rise without loss " + Measure.TemperatureDifference.Format(Rise().Value);
+    public override string ToString() =>
+        Measure.Weight.Format(Mass.Kilograms) + " at " + Measure.Temperature.Format(Start.Kelvins) + " in air of "
+            + Measure.Temperature.Format(Air.Kelvins) + ", rise without loss " + Measure.TemperatureDifference.Format(Rise().Value);
 
     private Num Rise(Trace? t = null) => t.Step(
         "rise without loss of heat", "ΔT_ad", Measure.TemperatureDifference, Balance,
-        t.Given("ΔH", HeatOfReaction.JoulesPerKilogram, Measure.SpecificEnergy) / t.Given("c", SpecificHeat.JoulesPerKilogramKelvin, Measure.SpecificHeat));
+        t.Given("ΔH", HeatOfReaction.JoulesPerKilogram, Measure.SpecificEnergy)
+            / t.Given("c", SpecificHeat.JoulesPerKilogramKelvin, Measure.SpecificHeat));
 
     private Num Tau(Trace? t = null) => t.Step(
         "time constant of the cup", "τ", Measure.Minutes, Balance,

@@ -54,7 +54,7 @@ public sealed record ConversionCurve
         History = Guard.NotNull(history);
         History.TicksOf(applied, nameof(applied));
         Applied = applied;
-        FirstConversion = Ratio.FromDecimalFractions(Guard.Within(firstConversion, Bounds.Below(0, 1, Measure.Percent)));
+        FirstConversion = Guard.Checked(firstConversion, Bounds.Below(0, 1, Measure.Percent));
     }
 
     /// <summary>The law.</summary>
@@ -81,7 +81,8 @@ public sealed record ConversionCurve
     /// <returns>0 to 100 %.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The instant is outside that time.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public Ratio ConversionAt(DateTimeOffset instant, CancellationToken cancellation) => Ratio.FromDecimalFractions(Alpha(instant, cancellation));
+    public Ratio ConversionAt(DateTimeOffset instant, CancellationToken cancellation) =>
+        Ratio.FromDecimalFractions(Alpha(instant, cancellation));
 
     /// <summary>The first instant at which a conversion is reached.</summary>
     /// <param name="conversion">0 to less than 100 %.</param>

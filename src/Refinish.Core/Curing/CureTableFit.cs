@@ -86,7 +86,8 @@ public sealed record CureTableFit
         double beyond = fits[0].Margin.Kelvins;
         Coldest = Temperature.FromKelvins(Math.Max(least, fits.Max(fit => fit.Low) - beyond));
         Warmest = Temperature.FromKelvins(Math.Min(most, fits.Min(fit => fit.High) + beyond));
-        Guard.Rule(Coldest.Kelvins <= Warmest.Kelvins, nameof(rows), Coldest.Kelvins, Measure.Temperature, "rows and limits that share a temperature");
+        Guard.Rule(Coldest.Kelvins <= Warmest.Kelvins, nameof(rows), Coldest.Kelvins, Measure.Temperature,
+            "rows and limits that share a temperature");
         commonSlope = Slope().Value;
     }
 
@@ -184,7 +185,9 @@ public sealed record CureTableFit
 
     /// <summary>How many rows, the common law and the range.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => "table of " + Figures.Significant(rows.Count) + " stages, " + CommonShift + ", " + Measure.Temperature.Format(Coldest.Kelvins) + " to " + Measure.Temperature.Format(Warmest.Kelvins);
+    public override string ToString() =>
+        "table of " + Figures.Significant(rows.Count) + " stages, " + CommonShift + ", " + Measure.Temperature.Format(Coldest.Kelvins)
+            + " to " + Measure.Temperature.Format(Warmest.Kelvins);
 
     /// <summary>The temperature within the range that is nearest.</summary>
     internal double Nearest(double kelvins) => Math.Min(Warmest.Kelvins, Math.Max(Coldest.Kelvins, kelvins));

@@ -58,9 +58,8 @@ public sealed record CureTimeFit
     {
         this.times = Guard.List(times, 2);
         Law = Guard.Defined(law);
-        Margin = TemperatureDelta.FromKelvins(Guard.Within(margin, Bounds.NotNegative(Measure.TemperatureDifference, 15)));
-        Guard.Rule(
-            High - Low >= 1 - 1e-9, nameof(times), High - Low, Measure.TemperatureDifference, "temperatures that span at least ", 1);
+        Margin = Guard.Checked(margin, Bounds.NotNegative(Measure.TemperatureDifference, 15));
+        Guard.Rule(High - Low >= 1 - 1e-9, nameof(times), High - Low, Measure.TemperatureDifference, "temperatures that span at least ", 1);
         LineFit line = Line(this.times, law);
         (meanX, meanLog, slope) = (line.MeanX, line.MeanY, line.Slope);
         double middle = (Low + High) / 2;
@@ -128,8 +127,10 @@ public sealed record CureTimeFit
         const string remedy = "Ask the maker for a time at this temperature.";
         return new ValueList<LimitComparison>(
         [
-            new("coldest of the table, less the margin", t, Low - Margin.Kelvins, LimitSense.AtLeast, Measure.Temperature, MarginSource, t >= Low - Margin.Kelvins ? null : remedy),
-            new("warmest of the table, with the margin", t, High + Margin.Kelvins, LimitSense.AtMost, Measure.Temperature, MarginSource, t <= High + Margin.Kelvins ? null : remedy),
+            new("coldest of the table, less the margin", t, Low - Margin.Kelvins, LimitSense.AtLeast, Measure.Temperature, MarginSource,
+                t >= Low - Margin.Kelvins ? null : remedy),
+            new("warmest of the table, with the margin", t, High + Margin.Kelvins, LimitSense.AtMost, Measure.Temperature, MarginSource,
+                t <= High + Margin.Kelvins ? null : remedy),
         ]);
     }
 

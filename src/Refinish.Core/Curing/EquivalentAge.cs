@@ -58,12 +58,12 @@ public sealed record EquivalentAge
     {
         History = Guard.NotNull(history);
         Shift = Guard.NotNull(shift);
-        Reference = Temperature.FromKelvins(Guard.Within(reference, TemperatureShift.Thermometer));
+        Reference = Guard.Checked(reference, TemperatureShift.Thermometer);
         rates = new double[history.List.Count];
         shift.Factors(history.Kelvins, Reference.Kelvins, rates);
         if (stopsBelow is Temperature least)
         {
-            StopsBelow = Temperature.FromKelvins(Guard.Within(least, TemperatureShift.Thermometer, nameof(stopsBelow)));
+            StopsBelow = Guard.Checked(least, TemperatureShift.Thermometer, nameof(stopsBelow));
             for (int i = 0; i < rates.Length; i++)
             {
                 rates[i] = IsStopped(history.Kelvins[i]) ? 0 : rates[i];
@@ -91,12 +91,13 @@ public sealed record EquivalentAge
     /// <param name="other">The age to compare with.</param>
     /// <returns><see langword="true"/> when they are.</returns>
     public bool Equals(EquivalentAge? other) =>
-        other is not null && Reference.Kelvins == other.Reference.Kelvins && StopsBelow?.Kelvins == other.StopsBelow?.Kelvins && Shift.Equals(other.Shift)
-            && History.Equals(other.History);
+        other is not null && Reference.Kelvins == other.Reference.Kelvins && StopsBelow?.Kelvins == other.StopsBelow?.Kelvins
+            && Shift.Equals(other.Shift) && History.Equals(other.History);
 
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked(
-        (History.GetHashCode() * 31) + (Shift.GetHashCode() * 17) + Reference.Kelvins.GetHashCode() + (StopsBelow?.Kelvins.GetHashCode() * 7 ?? 0));
+        (History.GetHashCode() * 31) + (Shift.GetHashCode() * 17) + Reference.Kelvins.GetHashCode()
+            + (StopsBelow?.Kelvins.GetHashCode() * 7 ?? 0));
 
     /// <summary>The age that a film gains between two instants.</summary>
     /// <param name="from">When it begins to count, within the history.</param>

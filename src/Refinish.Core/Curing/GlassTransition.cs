@@ -27,8 +27,8 @@ public sealed record GlassTransition
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public GlassTransition(Temperature uncured, Temperature cured, double lambda)
     {
-        Uncured = Temperature.FromKelvins(Guard.Within(uncured, Bounds.Between(123.15, 573.15, Measure.Temperature)));
-        Cured = Temperature.FromKelvins(Guard.Within(cured, Bounds.Above(Uncured.Kelvins, 673.15, Measure.Temperature)));
+        Uncured = Guard.Checked(uncured, Bounds.Between(123.15, 573.15, Measure.Temperature));
+        Cured = Guard.Checked(cured, Bounds.Above(Uncured.Kelvins, 673.15, Measure.Temperature));
         Lambda = Guard.Within(lambda, Bounds.Positive(Measure.Number, 1));
     }
 
@@ -70,7 +70,8 @@ public sealed record GlassTransition
     /// <summary>The two ends and λ in one line.</summary>
     /// <returns>Text such as <c>glass transition -20 °C to 90 °C, λ 0.5</c>.</returns>
     public override string ToString() =>
-        "glass transition " + Measure.Temperature.Format(Uncured.Kelvins) + " to " + Measure.Temperature.Format(Cured.Kelvins) + ", λ " + Figures.Significant(Lambda);
+        "glass transition " + Measure.Temperature.Format(Uncured.Kelvins) + " to " + Measure.Temperature.Format(Cured.Kelvins) + ", λ "
+            + Figures.Significant(Lambda);
 
     /// <summary>0 below T_g0, more than 1 above T_g∞, where no conversion is enough.</summary>
     internal double ConversionKelvins(double t)

@@ -15,7 +15,7 @@ public sealed record HumidityPoint
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public HumidityPoint(Ratio humidity, double timeFactor)
     {
-        Humidity = Ratio.FromDecimalFractions(Guard.Within(humidity, Bounds.NotNegative(Measure.Percent, 1)));
+        Humidity = Guard.Checked(humidity, Bounds.NotNegative(Measure.Percent, 1));
         TimeFactor = Guard.Within(timeFactor, Bounds.Between(0.1, 20, Measure.Number));
     }
 
@@ -29,5 +29,6 @@ public sealed record HumidityPoint
 
     /// <summary>Both in one line.</summary>
     /// <returns>Text such as <c>× 1.5 at 30 %</c>.</returns>
-    public override string ToString() => "× " + Figures.Significant(TimeFactor) + " at " + Measure.Percent.Format(Humidity.DecimalFractions);
+    public override string ToString() =>
+        "× " + Figures.Significant(TimeFactor) + " at " + Measure.Percent.Format(Humidity.DecimalFractions);
 }

@@ -92,7 +92,8 @@ public sealed record MassEffect
 
     /// <summary>The law in one line.</summary>
     /// <returns>Text such as <c>pot life × (m / 0.1 kg)^-0.2</c>.</returns>
-    public override string ToString() => "pot life × (m / " + Measure.Weight.Format(Reference.Kilograms) + ")^-" + Figures.Significant(Exponent);
+    public override string ToString() =>
+        "pot life × (m / " + Measure.Weight.Format(Reference.Kilograms) + ")^-" + Figures.Significant(Exponent);
 
     private static (double Seconds, double Kilograms) Checked(TimeSpan referencePotLife, Mass batch) => (
         Guard.Within(referencePotLife, Bounds.Positive(Measure.Hours, 60 * 24 * 3600)),
@@ -103,5 +104,6 @@ public sealed record MassEffect
     private Num Seconds(double time, double m, Trace? t = null) => t.Step(
         "pot life of the batch", "t", Measure.Minutes, Power,
         t.Given("t_ref", time, Measure.Minutes) * Num.Power(
-            t.Given("m", m, Measure.Weight) / t.Given("m_ref", Reference.Kilograms, Measure.Weight), -t.Given("b", Exponent, Measure.Number)));
+            t.Given("m", m, Measure.Weight) / t.Given("m_ref", Reference.Kilograms, Measure.Weight),
+                -t.Given("b", Exponent, Measure.Number)));
 }

@@ -15,7 +15,7 @@ public sealed record TabulatedTime
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public TabulatedTime(Temperature temperature, TimeSpan time)
     {
-        Temperature = Temperature.FromKelvins(Guard.Within(temperature, TemperatureShift.Thermometer));
+        Temperature = Guard.Checked(temperature, TemperatureShift.Thermometer);
         Guard.Within(time, Bounds.Positive(Measure.Hours, 60 * 24 * 3600));
         Time = time;
     }

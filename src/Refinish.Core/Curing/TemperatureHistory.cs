@@ -142,7 +142,8 @@ public sealed record TemperatureHistory
         TemperatureSegment[] stretches = new TemperatureSegment[duration.Ticks / step.Ticks];
         for (int i = 0; i < stretches.Length; i++)
         {
-            stretches[i] = new TemperatureSegment(step, Temperature.FromKelvins(middle + (swing * Math.Cos(2 * Math.PI * (phase + ((i + 0.5) * part))))));
+            stretches[i] = new TemperatureSegment(
+                step, Temperature.FromKelvins(middle + (swing * Math.Cos(2 * Math.PI * (phase + ((i + 0.5) * part))))));
         }
 
         return new TemperatureHistory(start, stretches);

@@ -17,7 +17,7 @@ public sealed record TemperatureSegment
     {
         Guard.Within(duration, Bounds.Positive(Measure.Hours, 3650.0 * 24 * 3600));
         Duration = duration;
-        Temperature = Temperature.FromKelvins(Guard.Within(temperature, TemperatureShift.Thermometer));
+        Temperature = Guard.Checked(temperature, TemperatureShift.Thermometer);
     }
 
     /// <summary>How long it lasts.</summary>
@@ -30,5 +30,6 @@ public sealed record TemperatureSegment
 
     /// <summary>The duration and the temperature in one line.</summary>
     /// <returns>Text such as <c>14 h at 12 °C</c>.</returns>
-    public override string ToString() => Measure.Hours.Format(Duration.TotalSeconds) + " at " + Measure.Temperature.Format(Temperature.Kelvins);
+    public override string ToString() =>
+        Measure.Hours.Format(Duration.TotalSeconds) + " at " + Measure.Temperature.Format(Temperature.Kelvins);
 }

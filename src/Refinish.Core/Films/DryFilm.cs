@@ -34,9 +34,9 @@ public sealed record DryFilm
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public DryFilm(Length wetFilm, Ratio volumeSolids, Ratio reducer)
     {
-        WetFilm = Length.FromMeters(Guard.Within(wetFilm, Bounds.Positive(Measure.Film, 10e-3)));
-        VolumeSolids = Ratio.FromDecimalFractions(Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1)));
-        Reducer = Ratio.FromDecimalFractions(Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1)));
+        WetFilm = Guard.Checked(wetFilm, Bounds.Positive(Measure.Film, 10e-3));
+        VolumeSolids = Guard.Checked(volumeSolids, Bounds.Positive(Measure.Percent, 1));
+        Reducer = Guard.Checked(reducer, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>The wet film as laid.</summary>
@@ -57,8 +57,10 @@ public sealed record DryFilm
 
     /// <summary>The two films in one line, in metric units.</summary>
     /// <returns>Text such as <c>30 µm dry from 82.5 µm wet</c>.</returns>
-    public override string ToString() => Measure.Film.Format(Thickness.Meters) + " dry from " + Measure.Film.Format(WetFilm.Meters) + " wet";
+    public override string ToString() =>
+        Measure.Film.Format(Thickness.Meters) + " dry from " + Measure.Film.Format(WetFilm.Meters) + " wet";
 
     private Num Dry(Trace? t = null) => t.Step("dry film", "DFT", Measure.Film, Definition, FilmKernel.DryFilm(
-        t.Given("WFT", WetFilm.Meters, Measure.Film), t.Given("VS", VolumeSolids.DecimalFractions, Measure.Percent), t.Given("R", Reducer.DecimalFractions, Measure.Percent)));
+        t.Given("WFT", WetFilm.Meters, Measure.Film), t.Given("VS", VolumeSolids.DecimalFractions, Measure.Percent),
+            t.Given("R", Reducer.DecimalFractions, Measure.Percent)));
 }

@@ -47,7 +47,7 @@ public sealed record StrokePlan
             double cosine = Math.Min(1, Math.Abs(MeshPoint.Dot(travel, stroke.Aim)) / (travel.Norm * stroke.Aim.Norm));
             Guard.Rule(cosine <= 0.5, nameof(strokes), Math.Acos(cosine), Measure.Angle, "at least 60° between travel and aim");
             Guard.Rule(new SprayFan(stroke, pattern, 1).Bend > 0, nameof(strokes), Math.Acos(cosine), Measure.Angle, "an angle between travel and aim at which the gun does not move into its own fan");
-            TriggerSeconds += stroke.LengthSi / stroke.SpeedSi;
+            TriggerSeconds += stroke.LengthSi / stroke.Speed.MetersPerSecond;
         }
     }
 
@@ -156,7 +156,8 @@ public sealed record StrokePlan
         Bounds size = Bounds.Between(0.05, 10, Measure.Length);
         double x = Guard.Within(length, size);
         double y = Guard.Within(width, size);
-        double spacing = FanPatternKernel.Width(pattern.WidthSi, settings.DistanceSi, pattern.ReferenceSi).Value * (1 - settings.OverlapSi);
+        double spacing = FanPatternKernel.Width(pattern.Width.Meters, settings.Distance.Meters, pattern.ReferenceDistance.Meters).Value
+            * (1 - settings.Overlap.DecimalFractions);
         List<SprayStroke> strokes = [];
         Add(x, y, static (along, across, z) => new(along, across, z));
         if (crossed)
@@ -172,8 +173,8 @@ public sealed record StrokePlan
             for (int k = 0; k < count; k++)
             {
                 double at = (across / 2) + ((k - ((count - 1) / 2.0)) * spacing);
-                MeshPoint one = place(-settings.TriggerLeadSi, at, settings.DistanceSi);
-                MeshPoint other = place(along + settings.TriggerLeadSi, at, settings.DistanceSi);
+                MeshPoint one = place(-settings.TriggerLead.Meters, at, settings.Distance.Meters);
+                MeshPoint other = place(along + settings.TriggerLead.Meters, at, settings.Distance.Meters);
                 bool back = k % 2 == 1;
                 strokes.Add(new() { Start = back ? other : one, End = back ? one : other, Aim = new(0, 0, -1), Speed = settings.Speed });
             }

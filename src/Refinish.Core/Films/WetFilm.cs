@@ -36,9 +36,9 @@ public sealed record WetFilm
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public WetFilm(Length dryFilm, Ratio volumeSolids, Ratio reducer)
     {
-        DryFilm = Length.FromMeters(Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3)));
-        VolumeSolids = Ratio.FromDecimalFractions(Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1)));
-        Reducer = Ratio.FromDecimalFractions(Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1)));
+        DryFilm = Guard.Checked(dryFilm, Bounds.Positive(Measure.Film, 5e-3));
+        VolumeSolids = Guard.Checked(volumeSolids, Bounds.Positive(Measure.Percent, 1));
+        Reducer = Guard.Checked(reducer, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>The dry film wanted.</summary>
@@ -51,7 +51,8 @@ public sealed record WetFilm
     public Ratio Reducer { get; }
 
     /// <summary>Volume solids of the reduced coating: VS / (1 + R).</summary>
-    public Ratio ReducedSolids => Ratio.FromDecimalFractions(FilmKernel.ReducedSolids(VolumeSolids.DecimalFractions, Reducer.DecimalFractions).Value);
+    public Ratio ReducedSolids =>
+        Ratio.FromDecimalFractions(FilmKernel.ReducedSolids(VolumeSolids.DecimalFractions, Reducer.DecimalFractions).Value);
 
     /// <summary>The wet film thickness to lay down.</summary>
     public Length Thickness => Length.FromMeters(Wet().Value);
@@ -66,10 +67,13 @@ public sealed record WetFilm
     /// <summary>The films and the solids in one line, in metric units.</summary>
     /// <returns>Text such as <c>82.5 µm wet for 30 µm dry</c>.</returns>
     public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} wet for {1} dry", Measure.Film.Format(Thickness.Meters), Measure.Film.Format(DryFilm.Meters));
+        string.Format(
+            CultureInfo.InvariantCulture, "{0} wet for {1} dry", Measure.Film.Format(Thickness.Meters),
+                Measure.Film.Format(DryFilm.Meters));
 
     private Num Wet(Trace? t = null) => t.Step("wet film", "WFT", Measure.Film, Definition, FilmKernel.WetFilm(
-        t.Given("DFT", DryFilm.Meters, Measure.Film), t.Given("VS", VolumeSolids.DecimalFractions, Measure.Percent), t.Given("R", Reducer.DecimalFractions, Measure.Percent)));
+        t.Given("DFT", DryFilm.Meters, Measure.Film), t.Given("VS", VolumeSolids.DecimalFractions, Measure.Percent),
+            t.Given("R", Reducer.DecimalFractions, Measure.Percent)));
 
     private Num Rate(Trace? t = null) => t.Step("theoretical spreading rate", "SR", Measure.SpreadingRate, Definition, 1 / Wet(t));
 }

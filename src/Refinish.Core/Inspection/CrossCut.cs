@@ -34,8 +34,9 @@ public sealed record CrossCut
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public CrossCut(Ratio removed, Length? dryFilm)
     {
-        Removed = Ratio.FromDecimalFractions(Guard.Within(removed, Bounds.Between(0, 1, Measure.Percent)));
-        DryFilm = dryFilm is Length given ? Length.FromMeters(Guard.Within(given, Bounds.Positive(Measure.Film, 5e-3), nameof(dryFilm))) : null;
+        Removed = Guard.Checked(removed, Bounds.Between(0, 1, Measure.Percent));
+        DryFilm = dryFilm is Length given
+            ? Guard.Checked(given, Bounds.Positive(Measure.Film, 5e-3), nameof(dryFilm)) : null;
     }
 
     /// <summary>Part of the lattice that came off.</summary>
@@ -99,5 +100,6 @@ public sealed record CrossCut
     /// <summary>The grades in one line.</summary>
     /// <returns>Text such as <c>3 % removed: 4B (ASTM D3359 B), class 1 (ISO 2409)</c>.</returns>
     public override string ToString() =>
-        Measure.Percent.Format(Removed.DecimalFractions) + " removed: " + Figures.Significant((int)Grade) + "B (ASTM D3359 B), class " + Figures.Significant(IsoClass) + " (ISO 2409)";
+        Measure.Percent.Format(Removed.DecimalFractions) + " removed: " + Figures.Significant((int)Grade) + "B (ASTM D3359 B), class "
+            + Figures.Significant(IsoClass) + " (ISO 2409)";
 }

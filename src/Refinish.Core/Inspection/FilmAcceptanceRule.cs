@@ -63,6 +63,5 @@ public sealed record FilmAcceptanceRule
     public override string ToString() => Name;
 
     // Held as a fraction, so that 90 % is the same rule as 0.9.
-    private static Ratio? Part(Ratio? value, Bounds bounds, string name) =>
-        value is Ratio part ? Ratio.FromDecimalFractions(Guard.Within(part, bounds, name)) : null;
+    private static Ratio? Part(Ratio? value, Bounds bounds, string name) => value is Ratio part ? Guard.Checked(part, bounds, name) : null;
 }

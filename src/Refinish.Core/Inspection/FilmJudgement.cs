@@ -45,7 +45,7 @@ public sealed record FilmJudgement
         Specification = Guard.NotNull(specification);
         Statistics = new FilmStatistics(films);
         CoatedArea = coatedArea is Area coated
-            ? Area.FromSquareMeters(Guard.Within(coated, Bounds.Positive(Measure.Area, 10e3), nameof(coatedArea))) : null;
+            ? Guard.Checked(coated, Bounds.Positive(Measure.Area, 10e3), nameof(coatedArea)) : null;
         Comparisons = new ValueList<LimitComparison>(Compare());
     }
 

@@ -40,7 +40,7 @@ public sealed record FilmSamplingPlan
                 "areas and counts that rise from step to step");
         }
 
-        FurtherArea = Area.FromSquareMeters(Guard.Within(furtherArea, Bounds.Positive(Measure.Area, 10e3)));
+        FurtherArea = Guard.Checked(furtherArea, Bounds.Positive(Measure.Area, 10e3));
         FurtherCount = Guard.Count(furtherCount, 1, 1000);
         Source = Guard.NotNull(source);
     }

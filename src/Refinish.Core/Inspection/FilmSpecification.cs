@@ -14,9 +14,10 @@ public sealed record FilmSpecification
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range, or the maximum is below the minimum.</exception>
     public FilmSpecification(Length minimum, Length maximum, Source source)
     {
-        Minimum = Length.FromMeters(Guard.Within(minimum, Films));
-        Maximum = Length.FromMeters(Guard.Within(maximum, Films));
-        Guard.Rule(Maximum.Meters >= Minimum.Meters, nameof(maximum), Maximum.Meters, Measure.Film, "at least the minimum, ", Minimum.Meters);
+        Minimum = Guard.Checked(minimum, Films);
+        Maximum = Guard.Checked(maximum, Films);
+        Guard.Rule(Maximum.Meters >= Minimum.Meters, nameof(maximum), Maximum.Meters, Measure.Film, "at least the minimum, ",
+            Minimum.Meters);
         Source = Guard.NotNull(source);
     }
 

@@ -41,7 +41,7 @@ public sealed record FilmStatistics
     public FilmStatistics(IEnumerable<Length> films, Ratio confidence)
     {
         Values = new(Guard.List(films, 1).Select(film => Guard.Within(film, Bounds.NotNegative(Measure.Film, 10e-3), nameof(films))));
-        Confidence = Ratio.FromDecimalFractions(Guard.Within(confidence, Bounds.Between(0.5, 0.999, Measure.Percent)));
+        Confidence = Guard.Checked(confidence, Bounds.Between(0.5, 0.999, Measure.Percent));
     }
 
     /// <summary>The readings.</summary>

@@ -45,10 +45,12 @@ public sealed record FilmTolerance
         Specification = Guard.NotNull(specification);
         Statistics = new FilmStatistics(films);
         Bounds bounds = Bounds.Between(0.5, 0.999, Measure.Percent);
-        Coverage = Ratio.FromDecimalFractions(Guard.Within(coverage, bounds));
-        Confidence = Ratio.FromDecimalFractions(Guard.Within(confidence, bounds));
+        Coverage = Guard.Checked(coverage, bounds);
+        Confidence = Guard.Checked(confidence, bounds);
         Side = Guard.Defined(side);
-        Factor = Statistics.Count < 2 ? null : ToleranceKernel.Factor(Statistics.Count, Coverage.DecimalFractions, Confidence.DecimalFractions, side == ToleranceSide.Both);
+        Factor = Statistics.Count < 2
+            ? null : ToleranceKernel.Factor(
+                Statistics.Count, Coverage.DecimalFractions, Confidence.DecimalFractions, side == ToleranceSide.Both);
         Comparisons = new ValueList<LimitComparison>(Compare());
     }
 
@@ -110,7 +112,8 @@ public sealed record FilmTolerance
     /// <summary>The interval in one line, in metric units.</summary>
     /// <returns>Text such as <c>90 % of the surface with 95 % confidence: 56.5 µm to 201 µm</c>.</returns>
     public override string ToString() =>
-        Measure.Percent.Format(Coverage.DecimalFractions) + " of the surface with " + Measure.Percent.Format(Confidence.DecimalFractions) + " confidence: " + (Factor is null
+        Measure.Percent.Format(Coverage.DecimalFractions) + " of the surface with " + Measure.Percent.Format(Confidence.DecimalFractions)
+            + " confidence: " + (Factor is null
             ? "not to be told from one value"
             : (HasLow ? Measure.Film.Format(Low().Value, DisplayUnits.Si, 3) + (HasHigh ? " to " : " or more") : "up to ")
                 + (HasHigh ? Measure.Film.Format(High().Value, DisplayUnits.Si, 3) : string.Empty));

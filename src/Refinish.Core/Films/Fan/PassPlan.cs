@@ -41,12 +41,13 @@ public sealed record PassPlan
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public PassPlan(Length dryFilm, Ratio volumeSolids, Length leastWet, Length mostWet, Ratio reducer)
     {
-        DryFilm = Length.FromMeters(Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3)));
-        VolumeSolids = Ratio.FromDecimalFractions(Guard.Within(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent)));
-        LeastWet = Length.FromMeters(Guard.Within(leastWet, Bounds.Between(1e-6, 5e-3, Measure.Film)));
-        MostWet = Length.FromMeters(Guard.Within(mostWet, Bounds.Between(1e-6, 5e-3, Measure.Film)));
-        Guard.Rule(MostWet.Meters >= LeastWet.Meters, nameof(mostWet), MostWet.Meters, Measure.Film, "at least the least film, ", LeastWet.Meters);
-        Reducer = Ratio.FromDecimalFractions(Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1)));
+        DryFilm = Guard.Checked(dryFilm, Bounds.Positive(Measure.Film, 5e-3));
+        VolumeSolids = Guard.Checked(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent));
+        LeastWet = Guard.Checked(leastWet, Bounds.Between(1e-6, 5e-3, Measure.Film));
+        MostWet = Guard.Checked(mostWet, Bounds.Between(1e-6, 5e-3, Measure.Film));
+        Guard.Rule(MostWet.Meters >= LeastWet.Meters, nameof(mostWet), MostWet.Meters, Measure.Film, "at least the least film, ",
+            LeastWet.Meters);
+        Reducer = Guard.Checked(reducer, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>Dry film to be built in all.</summary>

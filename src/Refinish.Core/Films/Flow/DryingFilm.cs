@@ -25,23 +25,15 @@ public sealed record DryingFilm
 
     /// <summary>Wet film as laid, from 1 µm to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length WetFilm { get; init => field = Length.FromMeters(Guard.Within(value, FlowRanges.Film)); }
+    public required Length WetFilm { get; init => field = Guard.Checked(value, FlowRanges.Film); }
 
     /// <summary>Volume solids φ₀ of the coating as it lies on the surface, reducer and flight losses included, 5 to 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Ratio Solids
-    {
-        get;
-        init => field = Ratio.FromDecimalFractions(Guard.Within(value, Bounds.Between(0.05, 1, Measure.Percent)));
-    }
+    public required Ratio Solids { get; init => field = Guard.Checked(value, Bounds.Between(0.05, 1, Measure.Percent)); }
 
     /// <summary>Viscosity η₀ as laid, at slow shear, from 0.1 mPa·s to 10 000 Pa·s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required DynamicViscosity Viscosity
-    {
-        get;
-        init => field = DynamicViscosity.FromPascalSeconds(Guard.Within(value, FlowRanges.Viscosity));
-    }
+    public required DynamicViscosity Viscosity { get; init => field = Guard.Checked(value, FlowRanges.Viscosity); }
 
     /// <summary>Time τ in which the solvent left falls to 1/e, from 1 s to 1 day.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -61,23 +53,19 @@ public sealed record DryingFilm
 
     /// <summary>Slope from level, 0 (a floor) to 90° (a wall).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Angle Slope { get; init => field = Angle.FromRadians(Guard.Within(value, FlowRanges.Slope)); }
+    public required Angle Slope { get; init => field = Guard.Checked(value, FlowRanges.Slope); }
 
     /// <summary>Density of the wet coating, 0.5 to 3 g/mL.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Density Density { get; init => field = Density.FromKilogramsPerCubicMeter(Guard.Within(value, FlowRanges.Density)); }
+    public required Density Density { get; init => field = Guard.Checked(value, FlowRanges.Density); }
 
     /// <summary>Surface tension of the wet coating, 5 to 100 mN/m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required ForcePerLength SurfaceTension
-    {
-        get;
-        init => field = ForcePerLength.FromNewtonsPerMeter(Guard.Within(value, FlowRanges.Tension));
-    }
+    public required ForcePerLength SurfaceTension { get; init => field = Guard.Checked(value, FlowRanges.Tension); }
 
     /// <summary>The ripple, crest to crest, 0.05 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Wavelength { get; init => field = Length.FromMeters(Guard.Within(value, FlowRanges.Wavelength)); }
+    public required Length Wavelength { get; init => field = Guard.Checked(value, FlowRanges.Wavelength); }
 
     /// <summary>Φ = ∫ dt/η until it sets, in 1/Pa.</summary>
     public double Fluidity => Fluid().Value;
@@ -110,7 +98,8 @@ public sealed record DryingFilm
 
     private Num Fluid(Trace? t = null) => t.Step("fluidity over time", "Φ", Measure.Fluidity, Model, Moment(0, t));
 
-    private Num Creep(Trace? t = null) => t.Step("sag", "L", Measure.Length, Model, FlowKernel.Drive(Density.KilogramsPerCubicMeter, Slope.Radians, t) / 2 * Moment(2, t));
+    private Num Creep(Trace? t = null) =>
+        t.Step("sag", "L", Measure.Length, Model, FlowKernel.Drive(Density.KilogramsPerCubicMeter, Slope.Radians, t) / 2 * Moment(2, t));
 
     private Num Left(Trace? t = null)
     {
@@ -124,7 +113,8 @@ public sealed record DryingFilm
     private Num Film(Num time, Trace? t)
     {
         Num phi = t.Given("φ_0", Solids.DecimalFractions, Measure.Number);
-        return t.Given("h_0", WetFilm.Meters, Measure.Film) * (phi + ((1 - phi) * Num.Exp(-(time / t.Given("τ", SolventTime.TotalSeconds, Measure.Seconds)))));
+        return t.Given("h_0", WetFilm.Meters, Measure.Film) * (
+            phi + ((1 - phi) * Num.Exp(-(time / t.Given("τ", SolventTime.TotalSeconds, Measure.Seconds)))));
     }
 
     private Num Eta(Num time, Trace? t)

@@ -37,27 +37,23 @@ public sealed record FlowWindow
 
     /// <summary>Slope from level, 0 (a floor) to 90° (a wall).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Angle Slope { get; init => field = Angle.FromRadians(Guard.Within(value, FlowRanges.Slope)); }
+    public required Angle Slope { get; init => field = Guard.Checked(value, FlowRanges.Slope); }
 
     /// <summary>Density of the wet coating, 0.5 to 3 g/mL.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Density Density { get; init => field = Density.FromKilogramsPerCubicMeter(Guard.Within(value, FlowRanges.Density)); }
+    public required Density Density { get; init => field = Guard.Checked(value, FlowRanges.Density); }
 
     /// <summary>How far the surface may creep without being seen as a sag, 0.1 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length SagAllowed { get; init => field = Length.FromMeters(Guard.Within(value, FlowFigures.Sags)); }
+    public required Length SagAllowed { get; init => field = Guard.Checked(value, FlowFigures.Sags); }
 
     /// <summary>Surface tension of the wet coating, 5 to 100 mN/m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required ForcePerLength SurfaceTension
-    {
-        get;
-        init => field = ForcePerLength.FromNewtonsPerMeter(Guard.Within(value, FlowRanges.Tension));
-    }
+    public required ForcePerLength SurfaceTension { get; init => field = Guard.Checked(value, FlowRanges.Tension); }
 
     /// <summary>The ripple that has to level, crest to crest, 0.05 to 100 mm; that of spray is of some millimetres.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Wavelength { get; init => field = Length.FromMeters(Guard.Within(value, FlowRanges.Wavelength)); }
+    public required Length Wavelength { get; init => field = Guard.Checked(value, FlowRanges.Wavelength); }
 
     /// <summary>Part of the ripple that may be left, 0.001 to 0.99.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -65,7 +61,7 @@ public sealed record FlowWindow
 
     /// <summary>Yield stress, 0 to 1000 Pa; none unless given. With one the fluidity is that of the plastic viscosity.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Pressure YieldStress { get; init => field = Pressure.FromPascals(Guard.Within(value, FlowRanges.YieldStress)); }
+    public Pressure YieldStress { get; init => field = Guard.Checked(value, FlowRanges.YieldStress); }
 
     /// <summary>The thinnest wet film that levels.</summary>
     public Length LeastFilm => Length.FromMeters(Least().Value);
@@ -144,10 +140,12 @@ public sealed record FlowWindow
     private Num Least(Trace? t = null) =>
         t.Step("least film, levels", "h_lev", Measure.Film, FlowKernel.Orchard, Num.Power(Need(t) / Phi(t), t.Number(1) / 3));
 
-    private Num Held(Trace? t = null) => FlowKernel.HeldRipple(YieldStress.Pascals, Wavelength.Meters, SurfaceTension.NewtonsPerMeter, Least(t), t);
+    private Num Held(Trace? t = null) =>
+        FlowKernel.HeldRipple(YieldStress.Pascals, Wavelength.Meters, SurfaceTension.NewtonsPerMeter, Least(t), t);
 
     private Num Most(Trace? t = null) => t.Step("most film, sags", "h_sag", Measure.Film, Sagging,
-        (t.Given("τ_y", YieldStress.Pascals, Measure.Pressure) / FlowKernel.Drive(Density.KilogramsPerCubicMeter, Slope.Radians, t)) + Creeping(Phi(t), t));
+        (t.Given("τ_y", YieldStress.Pascals, Measure.Pressure) / FlowKernel.Drive(Density.KilogramsPerCubicMeter, Slope.Radians, t))
+            + Creeping(Phi(t), t));
 
     private Num Closing(Trace? t = null) => t.Step("fluidity that closes the window", "Φ*", Measure.Fluidity, Sagging,
         Num.Power(TwoSags(t) / FlowKernel.Drive(Density.KilogramsPerCubicMeter, Slope.Radians, t), 3) / Num.Square(Need(t)));
@@ -160,7 +158,8 @@ public sealed record FlowWindow
         / (16 * Num.Power(t.Pi(), 4) * t.Given("σ", SurfaceTension.NewtonsPerMeter, Measure.SurfaceTension));
 
     /// <summary>The film below the plug whose surface creeps as far as is allowed.</summary>
-    private Num Creeping(Num phi, Trace? t) => Num.Sqrt(TwoSags(t) / (FlowKernel.Drive(Density.KilogramsPerCubicMeter, Slope.Radians, t) * phi));
+    private Num Creeping(Num phi, Trace? t) =>
+        Num.Sqrt(TwoSags(t) / (FlowKernel.Drive(Density.KilogramsPerCubicMeter, Slope.Radians, t) * phi));
 
     private Num TwoSags(Trace? t) => 2 * t.Given("L", SagAllowed.Meters, Measure.Length);
 

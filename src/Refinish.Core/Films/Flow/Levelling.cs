@@ -24,38 +24,31 @@ public sealed record Levelling
 
     /// <summary>Crest to crest, from 0.05 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Wavelength { get; init => field = Length.FromMeters(Guard.Within(value, FlowRanges.Wavelength)); }
+    public required Length Wavelength { get; init => field = Guard.Checked(value, FlowRanges.Wavelength); }
 
     /// <summary>Mean wet film, from 1 µm to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Film { get; init => field = Length.FromMeters(Guard.Within(value, FlowRanges.Film)); }
+    public required Length Film { get; init => field = Guard.Checked(value, FlowRanges.Film); }
 
     /// <summary>Surface tension of the wet coating, 5 to 100 mN/m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required ForcePerLength SurfaceTension
-    {
-        get;
-        init => field = ForcePerLength.FromNewtonsPerMeter(Guard.Within(value, FlowRanges.Tension));
-    }
+    public required ForcePerLength SurfaceTension { get; init => field = Guard.Checked(value, FlowRanges.Tension); }
 
     /// <summary>Viscosity at slow shear, from 0.1 mPa·s to 10 000 Pa·s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required DynamicViscosity Viscosity
-    {
-        get;
-        init => field = DynamicViscosity.FromPascalSeconds(Guard.Within(value, FlowRanges.Viscosity));
-    }
+    public required DynamicViscosity Viscosity { get; init => field = Guard.Checked(value, FlowRanges.Viscosity); }
 
     /// <summary>Yield stress, 0 to 1000 Pa; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Pressure YieldStress { get; init => field = Pressure.FromPascals(Guard.Within(value, FlowRanges.YieldStress)); }
+    public Pressure YieldStress { get; init => field = Guard.Checked(value, FlowRanges.YieldStress); }
 
     /// <summary>Density of the wet coating, 0.5 to 3 g/mL, for a level floor where gravity helps; <see langword="null"/> leaves gravity out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Density? DensityOnFloor
     {
         get;
-        init => field = value is Density d ? Density.FromKilogramsPerCubicMeter(Guard.Within(d, FlowRanges.Density, nameof(DensityOnFloor))) : null;
+        init => field = value is Density d
+            ? Guard.Checked(d, FlowRanges.Density, nameof(DensityOnFloor)) : null;
     }
 
     /// <summary>k h, 2π times film over wavelength: well below 1 the film is shallow.</summary>
@@ -101,7 +94,8 @@ public sealed record Levelling
     private Num Depth(Trace? t = null) => t.Step("depth number", "kh", Measure.Number, FlowKernel.Orchard, Wave(t) * Height(t));
 
     private Num Thin(Trace? t = null) => t.Step("time to 1/e, shallow", "T_0", Measure.Seconds, FlowKernel.Orchard,
-        3 * Eta(t) * Num.Power(Crest(t) / (2 * t.Pi()), 4) / (t.Given("σ", SurfaceTension.NewtonsPerMeter, Measure.SurfaceTension) * Num.Power(Height(t), 3)));
+        3 * Eta(t) * Num.Power(Crest(t) / (2 * t.Pi()), 4)
+            / (t.Given("σ", SurfaceTension.NewtonsPerMeter, Measure.SurfaceTension) * Num.Power(Height(t), 3)));
 
     private Num ThinHalf(Trace? t = null) =>
         t.Step("half-time, shallow", "T_½0", Measure.Seconds, FlowKernel.Orchard, Num.Ln(t.Number(2)) * Thin(t));
@@ -119,7 +113,8 @@ public sealed record Levelling
 
     private Num Half(Trace? t = null) => t.Step("half-time", "T_½", Measure.Seconds, AnyDepth, Num.Ln(t.Number(2)) * Time(t));
 
-    private Num Held(Trace? t = null) => FlowKernel.HeldRipple(YieldStress.Pascals, Wavelength.Meters, SurfaceTension.NewtonsPerMeter, Height(t), t);
+    private Num Held(Trace? t = null) =>
+        FlowKernel.HeldRipple(YieldStress.Pascals, Wavelength.Meters, SurfaceTension.NewtonsPerMeter, Height(t), t);
 
     private Num Crest(Trace? t) => t.Given("λ", Wavelength.Meters, Measure.Length);
 

@@ -42,9 +42,9 @@ public sealed record SlopeFlow
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public SlopeFlow(Length film, Angle slope, Density density, FilmRheology rheology)
     {
-        Film = Length.FromMeters(Guard.Within(film, Bounds.Positive(Measure.Film, Thickest)));
-        Slope = Angle.FromRadians(Guard.Within(slope, FlowRanges.Slope));
-        Density = Density.FromKilogramsPerCubicMeter(Guard.Within(density, FlowRanges.Density));
+        Film = Guard.Checked(film, Bounds.Positive(Measure.Film, Thickest));
+        Slope = Guard.Checked(slope, FlowRanges.Slope);
+        Density = Guard.Checked(density, FlowRanges.Density);
         Rheology = Guard.NotNull(rheology);
     }
 

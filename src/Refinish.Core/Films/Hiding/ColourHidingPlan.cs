@@ -37,12 +37,13 @@ public sealed record ColourHidingPlan
     public required ReciprocalLength Scattering
     {
         get;
-        init => field = ReciprocalLength.FromInverseMeters(Guard.Within(value.InverseMeters, CoatingProduct.Scatterings, nameof(Scattering)));
+        init => field = ReciprocalLength.FromInverseMeters(
+            Guard.Within(value.InverseMeters, CoatingProduct.Scatterings, nameof(Scattering)));
     }
 
     /// <summary>Dry film of one coat, from 1 µm to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length CoatFilm { get; init => field = Length.FromMeters(Guard.Within(value, FlowRanges.Film)); }
+    public required Length CoatFilm { get; init => field = Guard.Checked(value, FlowRanges.Film); }
 
     /// <summary>Colour of the primer where it hides fully; no primer unless given.</summary>
     public CieLab? PrimerColour { get; init; }
@@ -57,7 +58,7 @@ public sealed record ColourHidingPlan
 
     /// <summary>Dry film of the primer in all, 0 to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length PrimerFilm { get; init => field = Length.FromMeters(Guard.Within(value, Bounds.NotNegative(Measure.Film, 5e-3))); }
+    public Length PrimerFilm { get; init => field = Guard.Checked(value, Bounds.NotNegative(Measure.Film, 5e-3)); }
 
     /// <summary>Illuminant and observer of the colours; D65 and 2° unless given.</summary>
     /// <exception cref="ArgumentNullException">None is given.</exception>

@@ -24,11 +24,12 @@ public sealed record Drawdown
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public Drawdown(Length dryFilm, Ratio overBlack, Ratio overWhite, Ratio white)
     {
-        DryFilm = Length.FromMeters(Guard.Within(dryFilm, FlowRanges.Film));
-        OverBlack = Ratio.FromDecimalFractions(Guard.Within(overBlack, Bounds.Below(1e-6, 1, Measure.Percent)));
-        OverWhite = Ratio.FromDecimalFractions(Guard.Within(overWhite, Bounds.Below(1e-6, 1, Measure.Percent)));
-        Guard.Rule(OverWhite.DecimalFractions >= OverBlack.DecimalFractions, nameof(overWhite), OverWhite.DecimalFractions, Measure.Percent, "at least the reflectance over black, ", OverBlack.DecimalFractions);
-        White = Ratio.FromDecimalFractions(Guard.Within(white, Bounds.Between(0.1, 1, Measure.Percent)));
+        DryFilm = Guard.Checked(dryFilm, FlowRanges.Film);
+        OverBlack = Guard.Checked(overBlack, Bounds.Below(1e-6, 1, Measure.Percent));
+        OverWhite = Guard.Checked(overWhite, Bounds.Below(1e-6, 1, Measure.Percent));
+        Guard.Rule(OverWhite.DecimalFractions >= OverBlack.DecimalFractions, nameof(overWhite), OverWhite.DecimalFractions, Measure.Percent,
+            "at least the reflectance over black, ", OverBlack.DecimalFractions);
+        White = Guard.Checked(white, Bounds.Between(0.1, 1, Measure.Percent));
     }
 
     /// <summary>Dry film.</summary>

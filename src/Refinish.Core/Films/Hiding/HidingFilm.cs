@@ -34,9 +34,9 @@ public sealed record HidingFilm
     public HidingFilm(PaintOptics optics, Length dryFilm, Ratio below, Ratio white)
     {
         Optics = Guard.NotNull(optics);
-        DryFilm = Length.FromMeters(Guard.Within(dryFilm, Bounds.NotNegative(Measure.Film, 5e-3)));
-        Below = Ratio.FromDecimalFractions(Guard.Within(below, Bounds.Between(0, 1, Measure.Percent)));
-        White = Ratio.FromDecimalFractions(Guard.Within(white, Bounds.Between(0.1, 1, Measure.Percent)));
+        DryFilm = Guard.Checked(dryFilm, Bounds.NotNegative(Measure.Film, 5e-3));
+        Below = Guard.Checked(below, Bounds.Between(0, 1, Measure.Percent));
+        White = Guard.Checked(white, Bounds.Between(0.1, 1, Measure.Percent));
     }
 
     /// <summary>How it absorbs and scatters.</summary>
@@ -78,7 +78,8 @@ public sealed record HidingFilm
         + ", reflects " + Measure.Percent.Format(OverBelow().Value, DisplayUnits.Si, 3);
 
     private Num Power(Trace? t = null) =>
-        t.Step("scattering power", "SX", Measure.Number, PaintOptics.KubelkaMunk, Optics.GivenS(t) * t.Given("X", DryFilm.Meters, Measure.Film));
+        t.Step("scattering power", "SX", Measure.Number, PaintOptics.KubelkaMunk,
+            Optics.GivenS(t) * t.Given("X", DryFilm.Meters, Measure.Film));
 
     private Num Depth(Trace? t = null) =>
         t.Step("optical depth", "T", Measure.Number, PaintOptics.KubelkaMunk, HidingKernel.Depth(Optics.B(t), Power(t)));

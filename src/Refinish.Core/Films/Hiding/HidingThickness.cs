@@ -34,8 +34,8 @@ public sealed record HidingThickness
     public HidingThickness(PaintOptics optics, Ratio contrastRatio, Ratio white)
     {
         Optics = Guard.NotNull(optics);
-        ContrastRatio = Ratio.FromDecimalFractions(Guard.Within(contrastRatio, Bounds.Between(0.1, 0.999, Measure.Percent)));
-        White = Ratio.FromDecimalFractions(Guard.Within(white, Bounds.Between(0.1, 1, Measure.Percent)));
+        ContrastRatio = Guard.Checked(contrastRatio, Bounds.Between(0.1, 0.999, Measure.Percent));
+        White = Guard.Checked(white, Bounds.Between(0.1, 1, Measure.Percent));
     }
 
     /// <summary>How it absorbs and scatters.</summary>
@@ -63,7 +63,8 @@ public sealed record HidingThickness
     /// <summary>The film in one line, in metric units.</summary>
     /// <returns>Text such as <c>contrast ratio 98 % at 61.1 µm dry</c>.</returns>
     public override string ToString() =>
-        "contrast ratio " + Measure.Percent.Format(ContrastRatio.DecimalFractions) + " at " + Measure.Film.Format(Thickness().Value, DisplayUnits.Si, 3) + " dry";
+        "contrast ratio " + Measure.Percent.Format(ContrastRatio.DecimalFractions) + " at "
+            + Measure.Film.Format(Thickness().Value, DisplayUnits.Si, 3) + " dry";
 
     // b coth bSX: the positive root of C R_w z² − (1 − C) z − ((1 − C) a − R_w (1 − C a²)) = 0.
     private Num Root(Trace? t)

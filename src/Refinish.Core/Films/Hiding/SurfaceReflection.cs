@@ -23,8 +23,8 @@ public sealed record SurfaceReflection
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public SurfaceReflection(Ratio outer, Ratio inner, bool glossIncluded)
     {
-        Outer = Ratio.FromDecimalFractions(Guard.Within(outer, Bounds.Between(0, 0.2, Measure.Percent)));
-        Inner = Ratio.FromDecimalFractions(Guard.Within(inner, Bounds.Between(0, 0.8, Measure.Percent)));
+        Outer = Guard.Checked(outer, Bounds.Between(0, 0.2, Measure.Percent));
+        Inner = Guard.Checked(inner, Bounds.Between(0, 0.8, Measure.Percent));
         GlossIncluded = glossIncluded;
     }
 
@@ -53,7 +53,8 @@ public sealed record SurfaceReflection
     {
         double most = Gloss + 1 - Outer.DecimalFractions;
         double m = Guard.Within(measured, Bounds.Between(Gloss, most, Measure.Percent)) - Gloss;
-        return Ratio.FromDecimalFractions(Math.Min(1, m / (((1 - Outer.DecimalFractions) * (1 - Inner.DecimalFractions)) + (Inner.DecimalFractions * m))));
+        return Ratio.FromDecimalFractions(
+            Math.Min(1, m / (((1 - Outer.DecimalFractions) * (1 - Inner.DecimalFractions)) + (Inner.DecimalFractions * m))));
     }
 
     /// <summary>How a measured reflectance follows.</summary>
@@ -64,7 +65,9 @@ public sealed record SurfaceReflection
 
     /// <summary>Both reflections in one line.</summary>
     /// <returns>Text such as <c>k1 4 %, k2 60 %, gloss included</c>.</returns>
-    public override string ToString() => "k1 " + Measure.Percent.Format(Outer.DecimalFractions) + ", k2 " + Measure.Percent.Format(Inner.DecimalFractions) + (GlossIncluded ? ", gloss included" : ", gloss excluded");
+    public override string ToString() =>
+        "k1 " + Measure.Percent.Format(Outer.DecimalFractions) + ", k2 " + Measure.Percent.Format(Inner.DecimalFractions)
+            + (GlossIncluded ? ", gloss included" : ", gloss excluded");
 
     private Num MeasuredOf(Ratio inside, Trace? t = null)
     {

@@ -35,6 +35,6 @@ public sealed record StrokeShortfall
     /// <summary>Where, how much and why in one line, in metric units.</summary>
     /// <returns>Text such as <c>Wall, 12 cm² about (1450 mm, 90 mm, 20 mm): no stroke reaches it</c>.</returns>
     public override string ToString() =>
-        (Zone is FixtureZoneKind zone ? zone.ToString() : "No zone") + ", " + Measure.SmallArea.Format(Area.SquareMeters, DisplayUnits.Si, 3)
-        + " about " + About + ": " + Reason;
+        (Zone is FixtureZoneKind zone ? zone.ToString() : "No zone") + ", "
+            + Measure.SmallArea.Format(Area.SquareMeters, DisplayUnits.Si, 3) + " about " + About + ": " + Reason;
 }

@@ -42,6 +42,7 @@ public sealed record StrokeSide
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
         "{0}, {1}: {2} strokes at {3}, {4}",
-        Zone is FixtureZoneKind zone ? zone.ToString() : "No zone", Facing, Strokes, Measure.Speed.Format(Speed.MetersPerSecond, DisplayUnits.Si, 3),
+        Zone is FixtureZoneKind zone ? zone.ToString() : "No zone", Facing, Strokes,
+        Measure.Speed.Format(Speed.MetersPerSecond, DisplayUnits.Si, 3),
         Measure.Liquid.Format(Sprayed.CubicMeters, DisplayUnits.Si, 3));
 }

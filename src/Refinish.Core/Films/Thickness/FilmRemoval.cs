@@ -42,10 +42,12 @@ public sealed record FilmRemoval
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public FilmRemoval(Length film, IEnumerable<RemovalStep> steps, Length? leastWanted, Length? thinnest)
     {
-        Film = Length.FromMeters(Guard.Within(film, Bounds.Positive(Measure.Film, 5e-3)));
+        Film = Guard.Checked(film, Bounds.Positive(Measure.Film, 5e-3));
         this.steps = Guard.List(steps);
-        LeastWanted = leastWanted is Length wanted ? Length.FromMeters(Guard.Within(wanted, Bounds.NotNegative(Measure.Film, 5e-3), nameof(leastWanted))) : null;
-        Thinnest = thinnest is Length least ? Length.FromMeters(Guard.Within(least, Bounds.NotNegative(Measure.Film, Film.Meters), nameof(thinnest))) : null;
+        LeastWanted = leastWanted is Length wanted
+            ? Guard.Checked(wanted, Bounds.NotNegative(Measure.Film, 5e-3), nameof(leastWanted)) : null;
+        Thinnest = thinnest is Length least
+            ? Guard.Checked(least, Bounds.NotNegative(Measure.Film, Film.Meters), nameof(thinnest)) : null;
     }
 
     /// <summary>Mean dry film before.</summary>
