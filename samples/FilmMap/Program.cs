@@ -7,6 +7,7 @@ using System.Linq;
 using Refinish;
 using Refinish.Films;
 using Refinish.Fixtures;
+using Refinish.Pictures;
 using UnitsNet;
 
 string folder = args.Length > 0 ? args[0] : "artifacts/pictures";
@@ -75,7 +76,7 @@ if (proposal.Map is FilmMap proposed)
 
     Draw("tub-proposal.svg", proposed, "The same tub, strokes proposed for the least coating");
     using FileStream ply = File.Create(Path.Combine(folder, "tub-proposal.ply"));
-    proposed.WritePly(ply);
+    new FilmMapDrawing(proposed, "tub-proposal").WritePly(ply);
 }
 
 // A parabolic fan on a flat panel: 33 % overlap is evener than 50 %.
@@ -113,5 +114,5 @@ void Print(string title, FilmMap map)
 void Draw(string name, FilmMap map, string title)
 {
     using FileStream file = File.Create(Path.Combine(folder, name));
-    map.WriteSvg(file, title, DisplayUnits.Si);
+    new FilmMapDrawing(map, title).WriteSvg(file, DisplayUnits.Si);
 }

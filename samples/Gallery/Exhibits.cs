@@ -38,7 +38,7 @@ internal static class Exhibits
         new("air", "The job", "`new AirPicture(plan)`; of several rooms one after the other", new AirPicture(OneBathroom)),
         new("air-room", "The job", "`new AirPicture(plan.Air[0])`: one room of several", new AirPicture(Guesthouse.Air[0])),
         new("film", "The job",
-            "`new FilmPicture(map, \"a tub sprayed straight down, two coats\")`; where on the tub it is thin, `FilmMap.WriteSvg` draws",
+            "`new FilmPicture(map, \"a tub sprayed straight down, two coats\")`; where on the tub it is thin, `FilmMapDrawing` draws",
             Film()),
         new("price", "Money", "`new PricePicture(plan)`: for the shop", new PricePicture(Guesthouse)),
         new("quote", "Money", "`new QuotePicture(plan)`: for the customer, here with a discount, a deposit and two taxes", new QuotePicture(Quoted().Plan())),

@@ -9,7 +9,7 @@ using Refinish.Pictures.Drawing;
 
 namespace Refinish.Pictures;
 
-/// <summary>How the wet film of a spray build is spread over thickness, zone by zone, against its two limits. Where on the fixture it is thin or thick, <see cref="FilmMap.WriteSvg"/> draws.</summary>
+/// <summary>How the wet film of a spray build is spread over thickness, zone by zone, against its two limits. Where on the fixture it is thin or thick, <see cref="FilmMapDrawing"/> draws.</summary>
 /// <remarks>Every triangle of the mesh counts by its area. All zones have one scale of thickness; each is as high as its own fullest bar.</remarks>
 /// <example><code>
 /// string svg = new FilmPicture(map, "tub, two coats").ToSvg();     // the map of StrokePlan
@@ -146,10 +146,7 @@ public sealed class FilmPicture : Picture
             MeshPoint a = map.Mesh.Vertices[triangles[i].A];
             MeshPoint b = map.Mesh.Vertices[triangles[i].B];
             MeshPoint c = map.Mesh.Vertices[triangles[i].C];
-            double ux = b.X - a.X, uy = b.Y - a.Y, uz = b.Z - a.Z;
-            double vx = c.X - a.X, vy = c.Y - a.Y, vz = c.Z - a.Z;
-            double x = (uy * vz) - (uz * vy), y = (uz * vx) - (ux * vz), z = (ux * vy) - (uy * vx);
-            yield return (map.WetFilm(i).Meters, Math.Sqrt((x * x) + (y * y) + (z * z)) / 2, triangles[i].Zone);
+            yield return (map.WetFilm(i).Meters, Space.DoubleNormal(a, b, c).Norm() / 2, triangles[i].Zone);
         }
     }
 

@@ -123,6 +123,15 @@ public class ExampleTests
     }
 
     [Fact]
+    public void FilmWhereItLies()
+    {
+        FilmMap map = FilmPictureTests.Map;
+        using MemoryStream file = new();
+        new FilmMapDrawing(map, "tub, two coats").WriteSvg(file, DisplayUnits.Si);     // the map of StrokePlan
+        Assert.NotEqual(0, file.Length);
+    }
+
+    [Fact]
     public void Fixture()
     {
         RecessedBathtubMeasurements tape = new()

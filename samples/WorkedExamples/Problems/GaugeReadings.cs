@@ -31,14 +31,15 @@ internal sealed class GaugeReadings : Problem
         given.Take(ref maximum, "greatest film of the specification");
         given.Take(ref thinnest, "the thinnest of five spots");
         // shown
-        FilmAcceptance film = new(
+        FilmJudgement film = new(
+            FilmAcceptanceRules.SpotsWithinAFifth,
             new FilmSpecification(minimum, maximum, Source.Supplied("job specification")),
             [Length.FromMils(9), Length.FromMils(10), Length.FromMils(11), Length.FromMils(8.5), thinnest]);
         bool passes = film.IsAccepted;
         // end
         return new(film.Workings(),
         [
-            new("mean of the spots", Measure.Film, film.Mean.Meters, "8.94", DisplayUnits.UsCustomary),
+            new("mean of the spots", Measure.Film, film.Statistics.Mean.Meters, "8.94", DisplayUnits.UsCustomary),
             new("least that a spot may read", Measure.Film, film.Comparisons[2].Limit!.Value, "6.4", DisplayUnits.UsCustomary),
             new("most that a spot may read", Measure.Film, film.Comparisons[3].Limit!.Value, "14.4", DisplayUnits.UsCustomary),
             new("comparisons beyond their limit (none: it passes)", Measure.Number, passes ? 0 : film.Comparisons.Count(one => one.Outcome != ComparisonOutcome.Within), "1"),

@@ -33,7 +33,7 @@ internal sealed class ToleranceOfTen : Problem
         FilmTolerance film = new(
             new FilmSpecification(Length.FromMicrometers(60), Length.FromMicrometers(120), Source.Supplied("job specification")),
             [.. micrometers.Select(reading => Length.FromMicrometers(reading)), last],
-            coverage, confidence);
+            coverage, confidence, ToleranceSide.Both);
         double? factor = film.Factor;
         // end
         return new(film.Workings(),

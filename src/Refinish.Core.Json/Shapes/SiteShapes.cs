@@ -26,7 +26,8 @@ internal static class SiteShapes
         .With("dryBulb", Quantities.Temperature, air => air.DryBulb, out Slot<Temperature> dryBulb)
         .With("relativeHumidity", Quantities.Percent, air => air.RelativeHumidity, out Slot<Ratio> relativeHumidity)
         .WithOr("pressure", Quantities.Pressure.OrNull(), air => air.Pressure, null, out Slot<Pressure?> pressure)
-        .Making(v => new MoistAir(dryBulb(v), relativeHumidity(v), pressure(v)));
+        .Making(v => pressure(v) is Pressure given
+            ? new MoistAir(dryBulb(v), relativeHumidity(v), given) : new MoistAir(dryBulb(v), relativeHumidity(v)));
 
     public static ObjectShape<TemperatureSegment> Segment { get; } = new Fields<TemperatureSegment>("temperatureSegment")
         .With("duration", Quantities.Duration, segment => segment.Duration, out Slot<TimeSpan> duration)

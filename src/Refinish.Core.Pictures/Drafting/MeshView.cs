@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Linq;
 using OxyPlot;
 using Refinish.Fixtures;
+using Refinish.Pictures.Drawing;
 
 namespace Refinish.Pictures.Drafting;
 
@@ -100,10 +101,8 @@ internal sealed class MeshView
 
     private static MeshPoint Normal(MeshPoint a, MeshPoint b, MeshPoint c)
     {
-        double ux = b.X - a.X, uy = b.Y - a.Y, uz = b.Z - a.Z;
-        double vx = c.X - a.X, vy = c.Y - a.Y, vz = c.Z - a.Z;
-        MeshPoint cross = new((uy * vz) - (uz * vy), (uz * vx) - (ux * vz), (ux * vy) - (uy * vx));
-        double length = Math.Sqrt((cross.X * cross.X) + (cross.Y * cross.Y) + (cross.Z * cross.Z));
+        MeshPoint cross = Space.DoubleNormal(a, b, c);
+        double length = cross.Norm();
         return length == 0 ? default : new(cross.X / length, cross.Y / length, cross.Z / length);
     }
 

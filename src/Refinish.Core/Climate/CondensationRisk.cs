@@ -37,19 +37,27 @@ public sealed record CondensationRisk
 
     private static readonly Source DewPoint = Source.Derived("water settles on what is colder than the dew point");
 
-    private readonly double spread;
+    /// <summary>Takes the warming and the air that warms; the surface has to be 3 K above the dew point, see <see cref="SprayLimits.MinimumSpreadAboveDewPoint"/>.</summary>
+    /// <param name="warming">The fixture; its target and its highest temperature are not used.</param>
+    /// <param name="air">The air of the room, at the temperature of <see cref="WarmUp.Room"/>.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The air has another temperature than the room, or the spread is outside its range.</exception>
+    public CondensationRisk(WarmUp warming, MoistAir air)
+        : this(warming, air, TemperatureDelta.FromKelvins(3))
+    {
+    }
 
     /// <summary>Takes the warming and the air that warms.</summary>
     /// <param name="warming">The fixture; its target and its highest temperature are not used.</param>
     /// <param name="air">The air of the room, at the temperature of <see cref="WarmUp.Room"/>.</param>
-    /// <param name="spread">How far the surface has to be above the dew point, 0 to 20 K; 3 K when omitted, see <see cref="SprayLimits.MinimumSpreadAboveDewPoint"/>.</param>
+    /// <param name="spread">How far the surface has to be above the dew point, 0 to 20 K, see <see cref="SprayLimits.MinimumSpreadAboveDewPoint"/>.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The air has another temperature than the room, or the spread is outside its range.</exception>
-    public CondensationRisk(WarmUp warming, MoistAir air, TemperatureDelta? spread = null)
+    public CondensationRisk(WarmUp warming, MoistAir air, TemperatureDelta spread)
     {
         Warming = Guard.NotNull(warming);
         Air = Guard.NotNull(air);
-        this.spread = spread is TemperatureDelta given ? Guard.Within(given, Bounds.NotNegative(Measure.TemperatureDifference, 20), nameof(spread)) : 3;
+        RequiredSpread = Guard.Checked(spread, Bounds.NotNegative(Measure.TemperatureDifference, 20));
         Guard.Rule(Math.Abs(air.Kelvins - Room) < 1e-6, nameof(air), air.Kelvins, Measure.Temperature, "the temperature of the room, ", Room);
     }
 
@@ -60,7 +68,7 @@ public sealed record CondensationRisk
     public MoistAir Air { get; }
 
     /// <summary>How far the surface has to be above the dew point.</summary>
-    public TemperatureDelta RequiredSpread => TemperatureDelta.FromKelvins(spread);
+    public TemperatureDelta RequiredSpread { get; }
 
     /// <summary>How far the face is above the dew point now; negative when water settles on it.</summary>
     public TemperatureDelta SpreadNow => TemperatureDelta.FromKelvins(Spread().Value);
@@ -72,7 +80,7 @@ public sealed record CondensationRisk
     /// From when on the face has the required spread, zero when it has it now; <see langword="null"/> when this air never lets it, or takes
     /// it away again from a face that is warmer than the room.
     /// </summary>
-    public TimeSpan? SpreadFrom => Reaching(Dew + spread)?.Time;
+    public TimeSpan? SpreadFrom => Reaching(Dew + RequiredSpread.Kelvins)?.Time;
 
     /// <summary>The highest relative humidity of the room at which nothing settles on the fixture as cold as it is now; 100 % when it is not colder than the room.</summary>
     public Ratio DryBelow => Ratio.FromDecimalFractions(HumidityForDry().Value);
@@ -85,9 +93,10 @@ public sealed record CondensationRisk
             Start >= Dew ? null : "Dry the air to " + Measure.Percent.Format(HumidityForDry().Value, DisplayUnits.Si, 3)
                 + " relative humidity before it is warmed, or wipe the fixture dry when it has warmed."),
         new(
-            "room above dew point", Room - Dew, spread + LeastExcess, LimitSense.AtLeast, Measure.TemperatureDifference,
+            "room above dew point", Room - Dew, RequiredSpread.Kelvins + LeastExcess, LimitSense.AtLeast, Measure.TemperatureDifference,
             Lasting,
-            Room - Dew >= spread + LeastExcess ? null : "Dry the air: its dew point is too near to its temperature for any surface to have the spread."),
+            Room - Dew >= RequiredSpread.Kelvins + LeastExcess
+                ? null : "Dry the air: its dew point is too near to its temperature for any surface to have the spread."),
     ]);
 
     /// <summary>What goes with heating.</summary>
@@ -111,7 +120,7 @@ public sealed record CondensationRisk
     {
         List<Workings> parts = [Air.Workings()];
         Add("Warming to the dew point", Dew);
-        Add("Warming to the required spread", Dew + spread);
+        Add("Warming to the required spread", Dew + RequiredSpread.Kelvins);
         return Trace.Of("Condensation while a fixture warms", parts, Spread, HumidityForDry);
 
         void Add(string title, double kelvins)
@@ -128,7 +137,7 @@ public sealed record CondensationRisk
     public override string ToString() =>
         Measure.TemperatureDifference.Format(Spread().Value, DisplayUnits.Si, 3) + " above dew point now; "
         + (WetUntil is TimeSpan wet ? "wet for " + Measure.Minutes.Format(wet.TotalSeconds, DisplayUnits.Si, 3) : "wet until the air is drier")
-        + "; spread of " + Measure.TemperatureDifference.Format(spread)
+        + "; spread of " + Measure.TemperatureDifference.Format(RequiredSpread.Kelvins)
         + (SpreadFrom is TimeSpan from ? " from " + Measure.Minutes.Format(from.TotalSeconds, DisplayUnits.Si, 3) : " not in this air");
 
     private Num Spread(Trace? t = null) => t.Step(

@@ -9,7 +9,7 @@ namespace Refinish.Climate;
 /// and its relative humidity at a colder or warmer surface.
 /// </summary>
 /// <remarks>
-/// <para>Any two of the usual readings do: see <see cref="FromReadings"/>.</para>
+/// <para>Any two of the usual readings do: see <see cref="FromReadings(AirReading, AirReading, Pressure)"/>.</para>
 /// <para>pw = RH · pws(T); the dew point is the temperature at which pws = pw; W = 0.621945 pw / (p − pw); v = 287.042 T (1 + 1.607858 W) / p;
 /// h = 1.006 t + W (2501 + 1.86 t) kJ/kg; the wet bulb is the temperature at which air of that wet bulb has this W. Formulas: ASHRAE Handbook Fundamentals
 /// (2017), chapter 1, eqs. 5 and 6 (Hyland and Wexler) for pws, 12 and 22, 20, 26, 30, 33 and 35; ideal-gas mixture, no enhancement factor.</para>
@@ -25,7 +25,7 @@ namespace Refinish.Climate;
 /// </code></example>
 public sealed record MoistAir
 {
-    private const double SeaLevel = 101325;
+    private static readonly Pressure SeaLevel = Pressure.FromPascals(101325);
     internal static readonly Bounds Thermometer = Bounds.Between(213.15, 333.15, Measure.Temperature);
 
     private static readonly string DewPointInRange =
@@ -46,16 +46,25 @@ public sealed record MoistAir
     private static readonly Source Caloric = ClimateKernel.Ashrae("eq. 30");
     private static readonly Source WaterPerVolume = Source.Derived("mass of water per kg of dry air over the volume of that kg");
 
+    /// <summary>Takes the readings of air at sea level, 101 325 Pa.</summary>
+    /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
+    /// <param name="relativeHumidity">Relative humidity, more than 0 and at most 100 %, with a dew point of −100 °C or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public MoistAir(Temperature dryBulb, Ratio relativeHumidity)
+        : this(dryBulb, relativeHumidity, SeaLevel)
+    {
+    }
+
     /// <summary>Takes the readings.</summary>
     /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
     /// <param name="relativeHumidity">Relative humidity, more than 0 and at most 100 %, with a dew point of −100 °C or more.</param>
-    /// <param name="pressure">Absolute air pressure at the place (not reduced to sea level), 20 to 110 kPa; 101 325 Pa when omitted.</param>
+    /// <param name="pressure">Absolute air pressure at the place (not reduced to sea level), 20 to 110 kPa.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public MoistAir(Temperature dryBulb, Ratio relativeHumidity, Pressure? pressure = null)
+    public MoistAir(Temperature dryBulb, Ratio relativeHumidity, Pressure pressure)
         : this(
             Guard.Within(dryBulb, Thermometer),
             Guard.Within(relativeHumidity, Bounds.Positive(Measure.Percent, 1)),
-            Pascals(pressure),
+            Guard.Within(pressure, Barometer),
             nameof(relativeHumidity))
     {
     }
@@ -138,36 +147,58 @@ public sealed record MoistAir
         }
     }
 
+    /// <summary>Air at sea level, 101 325 Pa, from its temperature and its dew point, as some instruments show it.</summary>
+    /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
+    /// <param name="dewPoint">Dew point (frost point at and below 0.01 °C), −100 °C to the air temperature.</param>
+    /// <returns>The air.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range; a dew point is never above the air temperature.</exception>
+    public static MoistAir FromDewPoint(Temperature dryBulb, Temperature dewPoint) => FromDewPoint(dryBulb, dewPoint, SeaLevel);
+
     /// <summary>Air from its temperature and its dew point, as some instruments show it.</summary>
     /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
     /// <param name="dewPoint">Dew point (frost point at and below 0.01 °C), −100 °C to the air temperature.</param>
-    /// <param name="pressure">Absolute air pressure, 20 to 110 kPa; 101 325 Pa when omitted.</param>
+    /// <param name="pressure">Absolute air pressure, 20 to 110 kPa.</param>
     /// <returns>The air.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range; a dew point is never above the air temperature.</exception>
-    public static MoistAir FromDewPoint(Temperature dryBulb, Temperature dewPoint, Pressure? pressure = null)
+    public static MoistAir FromDewPoint(Temperature dryBulb, Temperature dewPoint, Pressure pressure)
     {
         double t = Guard.Within(dryBulb, Thermometer);
         double dew = Guard.Within(dewPoint, Bounds.Between(ClimateKernel.Coldest, t, Measure.Temperature));
-        double p = Pascals(pressure);
+        double p = Guard.Within(pressure, Barometer);
         return new MoistAir(t, HumidityAt(ClimateKernel.SaturationPressure(dew), t), p, nameof(dewPoint));
     }
+
+    /// <summary>Air at sea level, 101 325 Pa, from a psychrometer.</summary>
+    /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
+    /// <param name="wetBulb">Wet bulb, at most the air temperature; at and below 0.01 °C the bulb is taken to be covered with ice.</param>
+    /// <returns>The air.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or no air is so dry that a bulb gets that cold.</exception>
+    public static MoistAir FromWetBulb(Temperature dryBulb, Temperature wetBulb) => FromWetBulb(dryBulb, wetBulb, SeaLevel);
 
     /// <summary>Air from a psychrometer.</summary>
     /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
     /// <param name="wetBulb">Wet bulb, at most the air temperature; at and below 0.01 °C the bulb is taken to be covered with ice.</param>
-    /// <param name="pressure">Absolute air pressure, 20 to 110 kPa; 101 325 Pa when omitted.</param>
+    /// <param name="pressure">Absolute air pressure, 20 to 110 kPa.</param>
     /// <returns>The air.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or no air is so dry that a bulb gets that cold.</exception>
-    public static MoistAir FromWetBulb(Temperature dryBulb, Temperature wetBulb, Pressure? pressure = null)
+    public static MoistAir FromWetBulb(Temperature dryBulb, Temperature wetBulb, Pressure pressure)
     {
         double t = Guard.Within(dryBulb, Thermometer);
         double wet = Guard.Within(wetBulb, Bounds.Between(ClimateKernel.Coldest, t, Measure.Temperature));
-        double p = Pascals(pressure);
+        double p = Guard.Within(pressure, Barometer);
         Num ratio = ClimateKernel.HumidityRatioOfWetBulb(t, wet, p, ClimateKernel.IsOverIce(wet));
         double vapour = ClimateKernel.VapourPressure(ratio, p).Value;
         Guard.Rule(vapour >= ClimateKernel.LeastPressure, nameof(wetBulb), wet, Measure.Temperature, "a wet bulb to which the driest air at the dry bulb can cool");
         return new MoistAir(t, HumidityAt(vapour, t), p, nameof(wetBulb));
     }
+
+    /// <summary>Air at sea level, 101 325 Pa, from any two readings that do not say the same.</summary>
+    /// <param name="first">One reading.</param>
+    /// <param name="second">Another, in any order.</param>
+    /// <returns>The air, with an air temperature of −60 to 60 °C.</returns>
+    /// <exception cref="ArgumentNullException">A reading is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is outside its range, or the two readings do not fix the air or cannot both hold.</exception>
+    public static MoistAir FromReadings(AirReading first, AirReading second) => FromReadings(first, second, SeaLevel);
 
     /// <summary>
     /// Air from any two readings that do not say the same. Not taken are two of one kind, dew point with humidity ratio (at a known pressure they are the same
@@ -175,7 +206,7 @@ public sealed record MoistAir
     /// </summary>
     /// <param name="first">One reading.</param>
     /// <param name="second">Another, in any order.</param>
-    /// <param name="pressure">Absolute air pressure, 20 to 110 kPa; 101 325 Pa when omitted. <see cref="StandardAtmosphere"/> tells it from the altitude.</param>
+    /// <param name="pressure">Absolute air pressure, 20 to 110 kPa. <see cref="StandardAtmosphere"/> tells it from the altitude.</param>
     /// <returns>The air, with an air temperature of −60 to 60 °C.</returns>
     /// <exception cref="ArgumentNullException">A reading is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is outside its range, or the two readings do not fix the air or cannot both hold.</exception>
@@ -184,23 +215,35 @@ public sealed record MoistAir
     ///     AirReading.DewPoint(Temperature.FromDegreesCelsius(12)), AirReading.RelativeHumidity(Ratio.FromPercent(50)));
     /// Temperature dryBulb = air.DryBulb;                               // 22.97 °C
     /// </code></example>
-    public static MoistAir FromReadings(AirReading first, AirReading second, Pressure? pressure = null)
+    public static MoistAir FromReadings(AirReading first, AirReading second, Pressure pressure)
     {
         (AirSolution solution, double p) = Readings(first, second, pressure);
         (double t, double vapour) = solution.Solve();
-        Guard.Rule(
-            !double.IsNaN(t), nameof(second), second.Value, second.Measure, "a reading that can hold together with " + first + " in air of −60 °C to 60 °C");
+        if (double.IsNaN(t))
+        {
+            string allowed = "a reading that can hold together with " + first + " in air of −60 °C to 60 °C";
+            Guard.Rule(false, nameof(second), second.Value, second.Measure, allowed);
+        }
+
         return new MoistAir(t, HumidityAt(vapour, t), p, nameof(second));
     }
+
+    /// <summary>How the air temperature and the relative humidity follow from two readings at sea level, 101 325 Pa, and every result from those.</summary>
+    /// <param name="first">One reading.</param>
+    /// <param name="second">Another, in any order.</param>
+    /// <returns>The derivation, with that of the air as its part.</returns>
+    /// <exception cref="ArgumentNullException">A reading is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">As for <see cref="FromReadings(AirReading, AirReading, Pressure)"/>.</exception>
+    public static Workings WorkingsFromReadings(AirReading first, AirReading second) => WorkingsFromReadings(first, second, SeaLevel);
 
     /// <summary>How the air temperature and the relative humidity follow from two readings, and every result from those.</summary>
     /// <param name="first">One reading.</param>
     /// <param name="second">Another, in any order.</param>
-    /// <param name="pressure">Absolute air pressure, 20 to 110 kPa; 101 325 Pa when omitted.</param>
+    /// <param name="pressure">Absolute air pressure, 20 to 110 kPa.</param>
     /// <returns>The derivation, with that of the air as its part.</returns>
     /// <exception cref="ArgumentNullException">A reading is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">As for <see cref="FromReadings"/>.</exception>
-    public static Workings WorkingsFromReadings(AirReading first, AirReading second, Pressure? pressure = null) =>
+    /// <exception cref="ArgumentOutOfRangeException">As for <see cref="FromReadings(AirReading, AirReading, Pressure)"/>.</exception>
+    public static Workings WorkingsFromReadings(AirReading first, AirReading second, Pressure pressure) =>
         Readings(first, second, pressure).Solution.Workings(FromReadings(first, second, pressure));
 
     /// <summary>
@@ -245,18 +288,19 @@ public sealed record MoistAir
         Measure.Temperature.Format(dryBulb, DisplayUnits.Si, 4) + ", " + Measure.Percent.Format(relativeHumidity, DisplayUnits.Si, 3)
         + " relative humidity, dew point " + Measure.Temperature.Format(DewPointKelvins, DisplayUnits.Si, 3);
 
-    private static (AirSolution Solution, double Pressure) Readings(AirReading first, AirReading second, Pressure? pressure)
+    private static (AirSolution Solution, double Pressure) Readings(AirReading first, AirReading second, Pressure pressure)
     {
         Guard.NotNull(first);
         Guard.NotNull(second);
-        double p = Pascals(pressure);
+        double p = Guard.Within(pressure, Barometer);
         AirSolution solution = new(first, second, p);
-        Guard.Rule(!solution.IsDependent, nameof(second), second.Value, second.Measure, "a reading that tells something else than the " + first.Name);
+        if (solution.IsDependent)
+        {
+            Guard.Rule(false, nameof(second), second.Value, second.Measure, "a reading that tells something else than the " + first.Name);
+        }
+
         return (solution, p);
     }
-
-    private static double Pascals(Pressure? pressure) =>
-        pressure is Pressure given ? Guard.Within(given, Barometer, nameof(pressure)) : SeaLevel;
 
     // A state at its own dew point comes out at 1 to within rounding; the callers have checked that it is not beyond.
     private static double HumidityAt(double vapourPressure, double t) => Math.Min(1, vapourPressure / ClimateKernel.SaturationPressure(t));

@@ -32,8 +32,6 @@ public sealed record SprayWindow
     private static readonly Source Difference = Source.Derived("difference of the two temperatures");
     private static readonly Source Comparison = Source.Derived("value against limit");
 
-    private readonly double surface;
-
     /// <summary>Holds the readings against the limits.</summary>
     /// <param name="air">The air near the surface.</param>
     /// <param name="surface">Temperature of the surface at its coldest place, −60 to 60 °C.</param>
@@ -45,7 +43,7 @@ public sealed record SprayWindow
     public SprayWindow(MoistAir air, Temperature surface, SprayLimits limits)
     {
         Air = Guard.NotNull(air);
-        this.surface = Guard.Within(surface, MoistAir.Thermometer);
+        Surface = Guard.Checked(surface, MoistAir.Thermometer);
         Limits = Guard.NotNull(limits);
         Guard.Rule(
             LeastHumidity <= HumidityLimit, nameof(SprayLimits.MinimumRelativeHumidity), LeastHumidity, Measure.Percent,
@@ -60,13 +58,13 @@ public sealed record SprayWindow
     public SprayLimits Limits { get; }
 
     /// <summary>Temperature of the surface.</summary>
-    public Temperature Surface => Temperature.FromKelvins(surface);
+    public Temperature Surface { get; }
 
     /// <summary>How far the surface is above the dew point; negative when water condenses on it.</summary>
     public TemperatureDelta SpreadAboveDewPoint => TemperatureDelta.FromKelvins(Spread().Value);
 
     /// <summary>Relative humidity of the air at the surface; above 100 % water condenses.</summary>
-    public Ratio SurfaceRelativeHumidity => Ratio.FromDecimalFractions(Air.AtSurface(surface).Value);
+    public Ratio SurfaceRelativeHumidity => Ratio.FromDecimalFractions(Air.AtSurface(Surface.Kelvins).Value);
 
     /// <summary>
     /// The coldest surface that this air and these limits allow: dew point plus spread, and not below the minimum; <see langword="null"/>
@@ -97,8 +95,8 @@ public sealed record SprayWindow
         Check("relative humidity of the air", Air.RelativeHumidity.DecimalFractions, HumidityLimit, LimitSense.AtMost, Measure.Percent, SprayRemedies.Humidity),
         Check("lowest air temperature", Air.Kelvins, Least, LimitSense.AtLeast, Measure.Temperature, SprayRemedies.ColdAir),
         Check("highest air temperature", Air.Kelvins, Most, LimitSense.AtMost, Measure.Temperature, SprayRemedies.HotAir),
-        Check("lowest surface temperature", surface, Least, LimitSense.AtLeast, Measure.Temperature, SprayRemedies.ColdSurface),
-        Check("highest surface temperature", surface, Most, LimitSense.AtMost, Measure.Temperature, SprayRemedies.HotSurface),
+        Check("lowest surface temperature", Surface.Kelvins, Least, LimitSense.AtLeast, Measure.Temperature, SprayRemedies.ColdSurface),
+        Check("highest surface temperature", Surface.Kelvins, Most, LimitSense.AtMost, Measure.Temperature, SprayRemedies.HotSurface),
         .. LeastHumidity > 0
             ? [Check("lowest relative humidity of the air", Air.RelativeHumidity.DecimalFractions, LeastHumidity, LimitSense.AtLeast,
             Measure.Percent, SprayRemedies.DryAir)] : Array.Empty<LimitComparison>(),
@@ -132,7 +130,7 @@ public sealed record SprayWindow
     /// <returns>The derivation, with that of the air as its part.</returns>
     public Workings Workings() => Trace.Of(
         "Spray window", [Air.Workings()],
-        Spread, t => Air.AtSurface(surface, t), Needed, Greatest, Heated, t => t.Margins(Checks, "x", "limit", Comparison));
+        Spread, t => Air.AtSurface(Surface.Kelvins, t), Needed, Greatest, Heated, t => t.Margins(Checks, "x", "limit", Comparison));
 
     /// <summary>Whether the window is open and which limits are not met, in metric units.</summary>
     /// <returns>Text such as <c>closed: surface above dew point: 0.56 K; limit at least 3 K; 2.44 K beyond</c>.</returns>
@@ -164,7 +162,7 @@ public sealed record SprayWindow
             t.Given("p_w", Air.Vapour, Measure.Pressure) / Dampest(t), heated)
         : default;
 
-    private Num At(Trace? t) => t.Given("T_s", surface, Measure.Temperature);
+    private Num At(Trace? t) => t.Given("T_s", Surface.Kelvins, Measure.Temperature);
 
     private Num Dew(Trace? t) => t.Given("T_d", Air.DewPointKelvins, Measure.Temperature);
 

@@ -53,40 +53,23 @@ public sealed record WarmUp
     private static readonly Source Behind = Source.Derived("τ Bi = L²/a when the mass lies behind the area");
     private static readonly Source Lumped = Source.Published("Incropera and DeWitt, Fundamentals of Heat and Mass Transfer", "lumped-capacitance method, Bi < 0.1 (section from memory)");
 
-    private readonly double mass;
-    private readonly double thickness;
-    private readonly double heatTransfer;
-    private readonly double area;
-    private readonly double start;
-    private readonly double room;
-    private readonly double target;
-    private readonly double? highest;
-
     /// <summary>Mass of the fixture, more than 0 and at most 1000 kg.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Mass Mass
-    {
-        get => Mass.FromKilograms(mass);
-        init => mass = Guard.Within(value, Bounds.Positive(Measure.Weight, 1000));
-    }
+    public required Mass Mass { get; init => field = Guard.Checked(value, Bounds.Positive(Measure.Weight, 1000)); }
 
     /// <summary>What it is made of.</summary>
     public required FixtureThermalData Material { get; init => field = Guard.NotNull(value); }
 
     /// <summary>Thickness of the wall, more than 0 and at most 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length WallThickness
-    {
-        get => Length.FromMeters(thickness);
-        init => thickness = Guard.Within(value, Bounds.Positive(Measure.Length, 0.5));
-    }
+    public required Length WallThickness { get; init => field = Guard.Checked(value, Bounds.Positive(Measure.Length, 0.5)); }
 
     /// <summary>Heat transfer from air and radiation, more than 0 and at most 500 W/(m² K).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required HeatTransferCoefficient HeatTransfer
     {
-        get => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(heatTransfer);
-        init => heatTransfer = Guard.Within(value, Bounds.Positive(Measure.HeatTransfer, 500));
+        get;
+        init => field = Guard.Checked(value, Bounds.Positive(Measure.HeatTransfer, 500));
     }
 
     /// <summary>
@@ -97,19 +80,19 @@ public sealed record WarmUp
     /// The mass lies behind this area: mass over density and area is the wall thickness, with <see cref="BothFaces"/> half of it.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Area Area { get => Area.FromSquareMeters(area); init => area = Guard.Within(value, Bounds.Positive(Measure.Area, 50)); }
+    public required Area Area { get; init => field = Guard.Checked(value, Bounds.Positive(Measure.Area, 50)); }
 
     /// <summary>Temperature of the fixture now, −40 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Temperature Start { get => Temperature.FromKelvins(start); init => start = Guard.Within(value, Thermometer); }
+    public required Temperature Start { get; init => field = Guard.Checked(value, Thermometer); }
 
     /// <summary>Temperature of the room, −40 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Temperature Room { get => Temperature.FromKelvins(room); init => room = Guard.Within(value, Thermometer); }
+    public required Temperature Room { get; init => field = Guard.Checked(value, Thermometer); }
 
     /// <summary>Lowest temperature that the fixture has to have, −40 to 60 °C.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Temperature Target { get => Temperature.FromKelvins(target); init => target = Guard.Within(value, Thermometer); }
+    public required Temperature Target { get; init => field = Guard.Checked(value, Thermometer); }
 
     /// <summary>
     /// Highest temperature that the fixture may have, −40 to 60 °C; a hotter one has to cool to it first. <see langword="null"/>, as unless
@@ -118,8 +101,8 @@ public sealed record WarmUp
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Temperature? Highest
     {
-        get => highest is double most ? Temperature.FromKelvins(most) : null;
-        init => highest = value is Temperature given ? Guard.Within(given, Thermometer, nameof(Highest)) : null;
+        get;
+        init => field = value is Temperature given ? Guard.Checked(given, Thermometer, nameof(Highest)) : null;
     }
 
     /// <summary>
@@ -139,7 +122,7 @@ public sealed record WarmUp
     /// warm, since it would cool again; with <see cref="Highest"/>, that is at least the target, and a room in which a hotter fixture cools
     /// is at least 0.1 K below it.
     /// </summary>
-    public IReadOnlyList<LimitComparison> Checks => WarmUpChecks.Of(start, room, target, highest);
+    public IReadOnlyList<LimitComparison> Checks => WarmUpChecks.Of(Start.Kelvins, Room.Kelvins, Target.Kelvins, Highest?.Kelvins);
 
     /// <summary>Whether a time can be given: every check is within.</summary>
     public bool IsAvailable => Checks.All(check => check.Outcome == ComparisonOutcome.Within);
@@ -166,17 +149,17 @@ public sealed record WarmUp
 
     private bool IsLumped => BiotNumber <= BiotLimit;
 
-    private bool IsWarm => start >= target;
+    private bool IsWarm => Start.Kelvins >= Target.Kelvins;
 
-    private bool IsHot => start > highest;
+    private bool IsHot => Start.Kelvins > Highest?.Kelvins;
 
     private bool IsThere => IsWarm && !IsHot;
 
     // The temperature at which waiting ends.
-    private double Goal => highest is double most && IsHot ? most : target;
+    private double Goal => Highest?.Kelvins is double most && IsHot ? most : Target.Kelvins;
 
     // What is left of the first difference when waiting ends.
-    private double Left => (room - Goal) / (room - start);
+    private double Left => (Room.Kelvins - Goal) / (Room.Kelvins - Start.Kelvins);
 
     /// <summary>Temperature of the face after a time in this room, whether it warms or cools.</summary>
     /// <param name="time">Time from now, 0 to 60 days.</param>
@@ -197,7 +180,8 @@ public sealed record WarmUp
     /// <param name="time">Time from now, 0 to 60 days.</param>
     /// <returns>The heat flux.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public HeatFlux HeatFluxAfter(TimeSpan time) => HeatFlux.FromWattsPerSquareMeter(heatTransfer * (room - After(time, true)));
+    public HeatFlux HeatFluxAfter(TimeSpan time) =>
+        HeatFlux.FromWattsPerSquareMeter(HeatTransfer.WattsPerSquareMeterKelvin * (Room.Kelvins - After(time, true)));
 
     /// <summary>
     /// Heat that the fixture draws from the room at a moment, <see cref="HeatFluxAfter"/> over the whole <see cref="Area"/>; negative while
@@ -207,7 +191,8 @@ public sealed record WarmUp
     /// <returns>The power. A heater has to give it on top of what the room itself loses, or the room does not stay at its
     /// temperature.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Power PowerAfter(TimeSpan time) => Power.FromWatts(heatTransfer * area * (room - After(time, true)));
+    public Power PowerAfter(TimeSpan time) =>
+        Power.FromWatts(HeatTransfer.WattsPerSquareMeterKelvin * Area.SquareMeters * (Room.Kelvins - After(time, true)));
 
     /// <summary>Heat that the fixture has taken up by a time, the sum of <see cref="PowerAfter"/> until then; negative when it has
     /// cooled.</summary>
@@ -225,7 +210,7 @@ public sealed record WarmUp
         double taken = IsLumped
             ? seconds / tau * PhiFunctions.Phi1(-seconds / tau)
             : SlabKernel.Taken(BiotNumber, seconds / DiffusionTime().Value);
-        return Energy.FromJoules(HeatCapacity(null).Value * (room - start) * taken);
+        return Energy.FromJoules(HeatCapacity(null).Value * (Room.Kelvins - Start.Kelvins) * taken);
     }
 
     /// <summary>How the Biot number, the heat and, where they can be given, the time constant and the time follow.</summary>
@@ -240,8 +225,8 @@ public sealed record WarmUp
     /// <returns>Text such as <c>57.9 min from 10 °C to 18 °C in a room of 22 °C</c>.</returns>
     public override string ToString() =>
         (IsAvailable ? Measure.Minutes.Format(FaceTime().Value, DisplayUnits.Si, 3) : "no time can be given")
-        + " from " + Measure.Temperature.Format(start)
-        + " to " + Measure.Temperature.Format(Goal) + " in a room of " + Measure.Temperature.Format(room);
+        + " from " + Measure.Temperature.Format(Start.Kelvins)
+        + " to " + Measure.Temperature.Format(Goal) + " in a room of " + Measure.Temperature.Format(Room.Kelvins);
 
     private static double Seconds(TimeSpan time) => Guard.Within(time, Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600));
 
@@ -250,24 +235,26 @@ public sealed record WarmUp
         double seconds = Seconds(time);
         if (IsLumped)
         {
-            return room - ((room - start) * Math.Exp(-seconds / Tau().Value));
+            return Room.Kelvins - ((Room.Kelvins - Start.Kelvins) * Math.Exp(-seconds / Tau().Value));
         }
 
         double fourier = seconds / DiffusionTime().Value;
-        return room - ((room - start) * (face ? SlabKernel.Face(BiotNumber, fourier) : SlabKernel.Back(BiotNumber, fourier)));
+        double left = face ? SlabKernel.Face(BiotNumber, fourier) : SlabKernel.Back(BiotNumber, fourier);
+        return Room.Kelvins - ((Room.Kelvins - Start.Kelvins) * left);
     }
 
     private Num Biot(Trace? t = null) => t.Step(
         "Biot number", "Bi", Measure.Number, Material.ConductivitySource,
-        Transfer(t) * t.Given("L", BothFaces ? thickness / 2 : thickness, Measure.Length)
+        Transfer(t) * t.Given("L", BothFaces ? WallThickness.Meters / 2 : WallThickness.Meters, Measure.Length)
             / t.Given("k", Material.Conductivity.WattsPerMeterKelvin, Measure.Conductivity));
 
     private Num HeatTaken(Trace? t = null) => t.Step(
         "heat taken up", "Q", Measure.Heat, Material.SpecificHeatSource,
-        HeatCapacity(t) * Num.Max(0, t.Given("T_t", target, Measure.Temperature) - First(t)));
+        HeatCapacity(t) * Num.Max(0, t.Given("T_t", Target.Kelvins, Measure.Temperature) - First(t)));
 
     private Num Tau(Trace? t = null) => t.Step(
-        "time constant of one lump", "τ", Measure.Minutes, Lumped, HeatCapacity(t) / (Transfer(t) * t.Given("A", area, Measure.Area)));
+        "time constant of one lump", "τ", Measure.Minutes, Lumped,
+            HeatCapacity(t) / (Transfer(t) * t.Given("A", Area.SquareMeters, Measure.Area)));
 
     // The area times the depth carries the mass.
     private Num DiffusionTime(Trace? t = null) =>
@@ -298,13 +285,13 @@ public sealed record WarmUp
     }
 
     private Num HeatCapacity(Trace? t) =>
-        t.Given("m", mass, Measure.Weight) * t.Given("c", Material.SpecificHeat.JoulesPerKilogramKelvin, Measure.SpecificHeat);
+        t.Given("m", Mass.Kilograms, Measure.Weight) * t.Given("c", Material.SpecificHeat.JoulesPerKilogramKelvin, Measure.SpecificHeat);
 
-    private Num Transfer(Trace? t) => t.Given("h", heatTransfer, Measure.HeatTransfer);
+    private Num Transfer(Trace? t) => t.Given("h", HeatTransfer.WattsPerSquareMeterKelvin, Measure.HeatTransfer);
 
-    private Num First(Trace? t) => t.Given("T_0", start, Measure.Temperature);
+    private Num First(Trace? t) => t.Given("T_0", Start.Kelvins, Measure.Temperature);
 
-    private Num Ambient(Trace? t) => t.Given("T_r", room, Measure.Temperature);
+    private Num Ambient(Trace? t) => t.Given("T_r", Room.Kelvins, Measure.Temperature);
 
     private Num Wanted(Trace? t) => t.Given(IsHot ? "T_h" : "T_t", Goal, Measure.Temperature);
 }

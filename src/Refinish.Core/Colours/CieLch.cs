@@ -10,8 +10,6 @@ namespace Refinish.Colours;
 /// </code></example>
 public readonly record struct CieLch
 {
-    private readonly double hue;
-
     /// <summary>Makes a colour.</summary>
     /// <param name="lightness">L*, 0 (black) to 100 (white).</param>
     /// <param name="chroma">C*ab, 0 (grey) to 500.</param>
@@ -21,7 +19,7 @@ public readonly record struct CieLch
     {
         L = Guard.Within(lightness, Bounds.Between(0, 100, Measure.Number));
         Chroma = Guard.Within(chroma, Bounds.Between(0, 500, Measure.Number));
-        this.hue = Guard.Within(hue, Bounds.Between(0, 2 * Math.PI, Measure.Angle));
+        Hue = Guard.Checked(hue, Bounds.Between(0, 2 * Math.PI, Measure.Angle));
     }
 
     /// <summary>L*, 0 (black) to 100 (white).</summary>
@@ -31,7 +29,7 @@ public readonly record struct CieLch
     public double Chroma { get; }
 
     /// <summary>hab, from 0 (red) over 90° (yellow).</summary>
-    public Angle Hue => Angle.FromRadians(hue);
+    public Angle Hue { get; }
 
     /// <summary>The colour in rectangular form.</summary>
     /// <returns>The colour in L*a*b*.</returns>
@@ -43,7 +41,9 @@ public readonly record struct CieLch
 
     /// <summary>The three coordinates in one line.</summary>
     /// <returns>Text such as <c>L* 50, C* 5, h 53.13°</c>.</returns>
-    public override string ToString() => "L* " + Figures.Significant(L) + ", C* " + Figures.Significant(Chroma) + ", h " + Measure.Angle.Format(hue, DisplayUnits.Si, 4);
+    public override string ToString() =>
+        "L* " + Figures.Significant(L) + ", C* " + Figures.Significant(Chroma) + ", h "
+            + Measure.Angle.Format(Hue.Radians, DisplayUnits.Si, 4);
 
     private Num Red(Trace? t = null) => t.Step("green to red", "a*", Measure.Number, CieLab.Polar, GivenChroma(t) * Num.Cos(GivenHue(t)));
 
@@ -52,5 +52,5 @@ public readonly record struct CieLch
 
     private Num GivenChroma(Trace? t) => t.Given("C*", Chroma, Measure.Number);
 
-    private Num GivenHue(Trace? t) => t.Given("h", hue, Measure.Angle);
+    private Num GivenHue(Trace? t) => t.Given("h", Hue.Radians, Measure.Angle);
 }

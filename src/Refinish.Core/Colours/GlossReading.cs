@@ -10,33 +10,24 @@ namespace Refinish.Colours;
 /// on the curve of a basin they read low.
 /// </remarks>
 /// <example><code>
-/// GlossReading reading = new(22, at85: 35);
+/// GlossReading reading = new() { At60 = 22, At85 = 35 };
 /// IReadOnlyList&lt;GlossLevel&gt; levels = reading.LevelsOf(GlossLevels.Painting);      // levels 3 and 4
 /// </code></example>
 public sealed record GlossReading
 {
     private static readonly Bounds Units = Bounds.Between(0, 2000, Measure.Gloss);
 
-    /// <summary>Takes the readings.</summary>
-    /// <param name="at60">Gloss at 60°, 0 to 2000 GU (above about 100 only over metal).</param>
-    /// <param name="at20">Gloss at 20°, where read.</param>
-    /// <param name="at85">Gloss at 85°, where read.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A reading is outside its range.</exception>
-    public GlossReading(double at60, double? at20 = null, double? at85 = null)
-    {
-        At60 = Guard.Within(at60, Units);
-        At20 = at20 is double high ? Guard.Within(high, Units, nameof(at20)) : null;
-        At85 = at85 is double low ? Guard.Within(low, Units, nameof(at85)) : null;
-    }
+    /// <summary>Gloss at 60°, 0 to 2000 GU (above about 100 only over metal).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public required double At60 { get; init => field = Guard.Within(value, Units); }
 
-    /// <summary>Gloss at 60° in gloss units.</summary>
-    public double At60 { get; }
+    /// <summary>Gloss at 20°, 0 to 2000 GU; <see langword="null"/> when not read.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public double? At20 { get; init => field = value is double high ? Guard.Within(high, Units, nameof(At20)) : null; }
 
-    /// <summary>Gloss at 20°; <see langword="null"/> when not read.</summary>
-    public double? At20 { get; }
-
-    /// <summary>Gloss at 85°; <see langword="null"/> when not read.</summary>
-    public double? At85 { get; }
+    /// <summary>Gloss at 85°, 0 to 2000 GU; <see langword="null"/> when not read.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public double? At85 { get; init => field = value is double low ? Guard.Within(low, Units, nameof(At85)) : null; }
 
     /// <summary>The angle to compare such surfaces at: 20° above 70 GU at 60°, 85° below 10, else 60°.</summary>
     public GlossAngle AngleToUse => At60 > 70 ? GlossAngle.Twenty : At60 < 10 ? GlossAngle.EightyFive : GlossAngle.Sixty;

@@ -6,9 +6,6 @@ namespace Refinish.Coverage;
 /// <summary>One surface of a job: its area, and its own transfer efficiency where a leg or a small sink catches less than a wall.</summary>
 public sealed record CoatedSurface
 {
-    private readonly double area;
-    private readonly double? transferEfficiency;
-
     /// <summary>Makes a surface that catches what the gun's transfer efficiency says.</summary>
     /// <param name="id">
     /// Identity, such as that of the fixture; 1 to 100 characters, no '/', no control characters, no white space at either end.
@@ -31,20 +28,21 @@ public sealed record CoatedSurface
     public CoatedSurface(string id, Area area, Ratio? transferEfficiency)
     {
         Id = Guard.Id(id);
-        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000));
-        this.transferEfficiency = transferEfficiency is Ratio part ? Guard.Within(part, Bounds.Between(0.05, 1, Measure.Percent), nameof(transferEfficiency)) : null;
+        Area = Guard.Checked(area, Bounds.Positive(Measure.Area, 1000));
+        TransferEfficiency = transferEfficiency is Ratio part
+            ? Guard.Checked(part, Bounds.Between(0.05, 1, Measure.Percent), nameof(transferEfficiency)) : null;
     }
 
     /// <summary>Identity of the surface.</summary>
     public string Id { get; }
 
     /// <summary>Its area.</summary>
-    public Area Area => Area.FromSquareMeters(area);
+    public Area Area { get; }
 
     /// <summary>Part that lands on this one; <see langword="null"/> for the gun's.</summary>
-    public Ratio? TransferEfficiency => transferEfficiency is double part ? Ratio.FromDecimalFractions(part) : null;
+    public Ratio? TransferEfficiency { get; }
 
     /// <summary>Identity and area.</summary>
     /// <returns>Text such as <c>tub, 2.57 m²</c>.</returns>
-    public override string ToString() => Id + ", " + Measure.Area.Format(area, DisplayUnits.Si, 4);
+    public override string ToString() => Id + ", " + Measure.Area.Format(Area.SquareMeters, DisplayUnits.Si, 4);
 }

@@ -5,13 +5,11 @@ namespace Refinish.Coverage;
 /// <summary>One batch: how much, in which cup.</summary>
 public sealed record CupBatch
 {
-    private readonly double volume;
-
     internal CupBatch(MixingCup cup, int graduations)
     {
         Cup = cup;
         Graduations = graduations;
-        volume = graduations * cup.Step;
+        Volume = Volume.FromCubicMeters(graduations * cup.Step);
     }
 
     /// <summary>The cup.</summary>
@@ -21,11 +19,11 @@ public sealed record CupBatch
     public int Graduations { get; }
 
     /// <summary>Reduced coating in it.</summary>
-    public Volume Volume => Volume.FromCubicMeters(volume);
+    public Volume Volume { get; }
 
-    internal double CubicMeters => volume;
+    internal double CubicMeters => Volume.CubicMeters;
 
     /// <summary>Volume and cup.</summary>
     /// <returns>Text such as <c>435 mL in the 600 mL cup, to 5 mL</c>.</returns>
-    public override string ToString() => Measure.Liquid.Format(volume) + " in the " + Cup;
+    public override string ToString() => Measure.Liquid.Format(Volume.CubicMeters) + " in the " + Cup;
 }

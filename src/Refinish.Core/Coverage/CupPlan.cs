@@ -266,8 +266,8 @@ public sealed record CupPlan
         - t.Given("t_ind", Induction.TotalSeconds, Measure.Minutes) - t.Given("t_mix", Rules.MixingTime.TotalSeconds, Measure.Minutes));
 
     private Num All(Trace? t) =>
-        t is null ? mixed : t.Step("mixed in all", "V_all", Measure.Liquid, Balance, Num.Sum(Batches.Select(batch =>
-        t.Given("n", batch.Graduations, Measure.Number) * t.Given("g", batch.Cup.Step, Measure.Liquid))));
+        t is null ? mixed : t.Step("mixed in all", "V_all", Measure.Liquid, Balance, Num.Sum(Batches.Count, (Batches, t), static (of, i) =>
+        of.t.Given("n", of.Batches[i].Graduations, Measure.Number) * of.t.Given("g", of.Batches[i].Cup.Step, Measure.Liquid)));
 
     private Num DeliveredOf(Trace? t = null) => t.Step("delivered", "V_del", Measure.Liquid, Balance,
         All(t) - (t.Given("r", Rules.Residue.CubicMeters, Measure.Liquid) * t.Given("N", Batches.Count, Measure.Number)));

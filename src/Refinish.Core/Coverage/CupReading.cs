@@ -24,8 +24,6 @@ public sealed record CupReading
 {
     private static readonly Source Misread = Source.Derived("one graduation misread at one line between two parts, the others read right");
 
-    private readonly double graduation;
-
     /// <summary>Looks at a cup.</summary>
     /// <param name="cup">The cup of a product in two parts or more.</param>
     /// <param name="graduation">Its graduation, more than 0 and less than each part.</param>
@@ -39,16 +37,17 @@ public sealed record CupReading
             throw new ArgumentException("cup holds a product in one part; there is no ratio to be off.", nameof(cup));
         }
 
-        this.graduation = Guard.Within(graduation, Bounds.Positive(Measure.Liquid));
+        Graduation = Guard.Checked(graduation, Bounds.Positive(Measure.Liquid));
         double smallest = Enumerable.Range(0, Lines + 1).Min(VolumeOf);
-        Guard.Rule(this.graduation < smallest, nameof(graduation), this.graduation, Measure.Liquid, "less than each part, ", smallest);
+        Guard.Rule(Graduation.CubicMeters < smallest, nameof(graduation), Graduation.CubicMeters, Measure.Liquid, "less than each part, ",
+            smallest);
     }
 
     /// <summary>The cup.</summary>
     public PouredMix Cup { get; }
 
     /// <summary>Its graduation.</summary>
-    public Volume Graduation => Volume.FromCubicMeters(graduation);
+    public Volume Graduation { get; }
 
     /// <summary>Largest deviation of two parts' ratio with too much of the later one.</summary>
     public Ratio DeviationHigh => Ratio.FromDecimalFractions(High);
@@ -96,8 +95,9 @@ public sealed record CupReading
             t.Step(name + " short", "δ_low," + after, Measure.Percent, Misread, Off(line, -1, t));
             if (isStated)
             {
-                ReactiveGroups.Index(Cup.Product, Poured(line, graduation), "index, " + name + " too much", "I_high," + after, t);
-                ReactiveGroups.Index(Cup.Product, Poured(line, -graduation), "index, " + name + " short", "I_low," + after, t);
+                ReactiveGroups.Index(
+                    Cup.Product, Poured(line, Graduation.CubicMeters), "index, " + name + " too much", "I_high," + after, t);
+                ReactiveGroups.Index(Cup.Product, Poured(line, -Graduation.CubicMeters), "index, " + name + " short", "I_low," + after, t);
             }
 
             if (Tolerance is double tolerance)
@@ -111,7 +111,8 @@ public sealed record CupReading
 
     /// <summary>The largest deviation in one line.</summary>
     /// <returns>Text such as <c>6.3 % off when 5 mL is misread</c>.</returns>
-    public override string ToString() => Measure.Percent.Format(High, DisplayUnits.Si, 3) + " off when " + Measure.Liquid.Format(graduation) + " is misread";
+    public override string ToString() =>
+        Measure.Percent.Format(High, DisplayUnits.Si, 3) + " off when " + Measure.Liquid.Format(Graduation.CubicMeters) + " is misread";
 
     private double VolumeOf(int part) => Cup.Parts[part].Volume.CubicMeters;
 
@@ -134,7 +135,8 @@ public sealed record CupReading
 
     private IEnumerable<double?> Indices() => Enumerable.Range(0, Lines).SelectMany(line => new[]
     {
-        ReactiveGroups.Index(Cup.Product, Poured(line, graduation)), ReactiveGroups.Index(Cup.Product, Poured(line, -graduation)),
+        ReactiveGroups.Index(Cup.Product, Poured(line, Graduation.CubicMeters)),
+            ReactiveGroups.Index(Cup.Product, Poured(line, -Graduation.CubicMeters)),
     });
 
     private Num Smallest(int line, double tolerance, Trace? t = null)
@@ -144,7 +146,7 @@ public sealed record CupReading
         return (1 + t.Given("R", Cup.Reducer.DecimalFractions, Measure.Percent)) * Graduations(t) * shares / allowed;
     }
 
-    private Num Graduations(Trace? t) => t.Given("g", graduation, Measure.Liquid);
+    private Num Graduations(Trace? t) => t.Given("g", Graduation.CubicMeters, Measure.Liquid);
 
     private Num VolumeOf(int part, Trace? t) =>
         t is null ? VolumeOf(part) : t.Given("V_" + ReactiveGroups.Letter(part), VolumeOf(part), Measure.Liquid);

@@ -7,9 +7,6 @@ namespace Refinish.Coverage;
 /// <summary>How mixing is done where several sizes of cup are at hand.</summary>
 public sealed record CupRules
 {
-    private readonly double potLifeShare = 0.7;
-    private readonly double residue;
-
     /// <summary>
     /// A start that a shop replaces by its own, every figure invented: one cup of 600 mL marked every 5 mL, smallest batch 50 mL, 70 % of
     /// the pot life,
@@ -36,11 +33,8 @@ public sealed record CupRules
 
     /// <summary>Part of the pot life within which a batch has to be sprayed out, more than 0 and at most 100 %; 70 % unless given (invented default).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio PotLifeShare
-    {
-        get => Ratio.FromDecimalFractions(potLifeShare);
-        init => potLifeShare = Guard.Within(value, Bounds.Positive(Measure.Percent, 1));
-    }
+    public Ratio PotLifeShare { get; init => field = Guard.Checked(value, Bounds.Positive(Measure.Percent, 1)); }
+    = Ratio.FromDecimalFractions(0.7);
 
     /// <summary>Mixing, straining and filling, 0 to 2 h; 5 min unless given (invented default).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -57,11 +51,7 @@ public sealed record CupRules
 
     /// <summary>What stays in each cup and cannot be sprayed, 0 to 1 L; none unless given, for a need that has the residue in it already.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Volume Residue
-    {
-        get => Volume.FromCubicMeters(residue);
-        init => residue = Guard.Within(value, Bounds.NotNegative(Measure.Liquid, 1e-3));
-    }
+    public Volume Residue { get; init => field = Guard.Checked(value, Bounds.NotNegative(Measure.Liquid, 1e-3)); }
 
     /// <summary>
     /// Whether all batches of a plan have one size and are mixed in one cup, because equal batches are easier to mix alike;
@@ -72,6 +62,6 @@ public sealed record CupRules
     /// <summary>The rules in one line.</summary>
     /// <returns>Text such as <c>600 mL cup, to 5 mL; 250 mL cup, to 1 mL; within 70 % of the pot life</c>.</returns>
     public override string ToString() =>
-        string.Join("; ", Cups) + "; within " + Measure.Percent.Format(potLifeShare) + " of the pot life"
+        string.Join("; ", Cups) + "; within " + Measure.Percent.Format(PotLifeShare.DecimalFractions) + " of the pot life"
         + (EqualBatches ? "; equal batches" : string.Empty);
 }

@@ -27,57 +27,62 @@ public sealed record MeasuredTransfer
 
     private static readonly Source Balance = Source.Derived("volume balance from film to gun, volumes additive");
 
-    private readonly double area;
-    private readonly double dry;
-    private readonly double solids;
-    private readonly double reducer;
-    private readonly double sprayed;
-    private readonly double edge;
+    /// <summary>Takes what was measured of a coating without reducer that did not pass the edges.</summary>
+    /// <param name="area">Area coated, more than 0 and at most 1000 m².</param>
+    /// <param name="dryFilm">Mean dry film of this coat found on it, more than 0 and at most 5 mm.</param>
+    /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating, 1 to 100 %.</param>
+    /// <param name="sprayed">Reduced coating through the gun, more than 0 and at most 1 m³.</param>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range, or less was sprayed at the piece than lies on it: then one of the measurements is wrong.
+    /// </exception>
+    public MeasuredTransfer(Area area, Length dryFilm, Ratio volumeSolids, Volume sprayed)
+        : this(area, dryFilm, volumeSolids, sprayed, Ratio.Zero, Ratio.Zero)
+    {
+    }
 
     /// <summary>Takes what was measured.</summary>
     /// <param name="area">Area coated, more than 0 and at most 1000 m².</param>
     /// <param name="dryFilm">Mean dry film of this coat found on it, more than 0 and at most 5 mm.</param>
     /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating, 1 to 100 %.</param>
     /// <param name="sprayed">Reduced coating through the gun, more than 0 and at most 1 m³.</param>
-    /// <param name="reducer">Reducer per volume of mixed coating, 0 to 100 %; none when omitted.</param>
-    /// <param name="edgeOverspray">Part of it that passed the edges, 0 to 50 %; none when omitted.</param>
+    /// <param name="reducer">Reducer per volume of mixed coating, 0 to 100 %.</param>
+    /// <param name="edgeOverspray">Part of it that passed the edges, 0 to 50 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">
     /// An argument is outside its range, or less was sprayed at the piece than lies on it: then one of the measurements is wrong.
     /// </exception>
-    public MeasuredTransfer(
-        Area area, Length dryFilm, Ratio volumeSolids, Volume sprayed, Ratio reducer = default, Ratio edgeOverspray = default)
+    public MeasuredTransfer(Area area, Length dryFilm, Ratio volumeSolids, Volume sprayed, Ratio reducer, Ratio edgeOverspray)
     {
-        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000));
-        dry = Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3));
-        solids = Guard.Within(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent));
-        this.sprayed = Guard.Within(sprayed, Bounds.Positive(Measure.Liquid, 1));
-        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1));
-        edge = Guard.Within(edgeOverspray, Bounds.NotNegative(Measure.Percent, 0.5));
+        Area = Guard.Checked(area, Bounds.Positive(Measure.Area, 1000));
+        DryFilm = Guard.Checked(dryFilm, Bounds.Positive(Measure.Film, 5e-3));
+        VolumeSolids = Guard.Checked(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent));
+        Sprayed = Guard.Checked(sprayed, Bounds.Positive(Measure.Liquid, 1));
+        Reducer = Guard.Checked(reducer, Bounds.NotNegative(Measure.Percent, 1));
+        EdgeOverspray = Guard.Checked(edgeOverspray, Bounds.NotNegative(Measure.Percent, 0.5));
 
         // Up to the last digits, so that a coat of which all landed is one.
         Guard.Rule(
-            Share().Value <= 1 + 1e-12, nameof(sprayed), this.sprayed, Measure.Liquid,
+            Share().Value <= 1 + 1e-12, nameof(sprayed), Sprayed.CubicMeters, Measure.Liquid,
                 "at least what lies on the area and passed its edges, ",
-            Landed().Value / (1 - edge));
+            Landed().Value / (1 - EdgeOverspray.DecimalFractions));
     }
 
     /// <summary>Area coated.</summary>
-    public Area Area => Area.FromSquareMeters(area);
+    public Area Area { get; }
 
     /// <summary>Mean dry film found.</summary>
-    public Length DryFilm => Length.FromMeters(dry);
+    public Length DryFilm { get; }
 
     /// <summary>Volume solids of the mixed, unreduced coating.</summary>
-    public Ratio VolumeSolids => Ratio.FromDecimalFractions(solids);
+    public Ratio VolumeSolids { get; }
 
     /// <summary>Reduced coating through the gun.</summary>
-    public Volume Sprayed => Volume.FromCubicMeters(sprayed);
+    public Volume Sprayed { get; }
 
     /// <summary>Reducer per volume of mixed coating.</summary>
-    public Ratio Reducer => Ratio.FromDecimalFractions(reducer);
+    public Ratio Reducer { get; }
 
     /// <summary>Part of what was sprayed that passed the edges.</summary>
-    public Ratio EdgeOverspray => Ratio.FromDecimalFractions(edge);
+    public Ratio EdgeOverspray { get; }
 
     /// <summary>Reduced coating that became film.</summary>
     public Volume Film => Volume.FromCubicMeters(Landed().Value);
@@ -96,17 +101,17 @@ public sealed record MeasuredTransfer
     /// <returns>Text such as <c>55.6 %: 183 mL of 330 mL became film</c>.</returns>
     public override string ToString() =>
         Measure.Percent.Format(Share().Value, DisplayUnits.Si, 3) + ": " + Measure.Liquid.Format(Landed().Value, DisplayUnits.Si, 3)
-            + " of "
-        + Measure.Liquid.Format(sprayed, DisplayUnits.Si, 3) + " became film";
+            + " of " + Measure.Liquid.Format(Sprayed.CubicMeters, DisplayUnits.Si, 3) + " became film";
 
     private Num Wet(Trace? t) => t.Step("wet film", "WFT", Measure.Film, Balance, FilmKernel.WetFilm(
-        t.Given("DFT", dry, Measure.Film), t.Given("VS", solids, Measure.Percent), t.Given("R", reducer, Measure.Percent)));
+        t.Given("DFT", DryFilm.Meters, Measure.Film), t.Given("VS", VolumeSolids.DecimalFractions, Measure.Percent),
+            t.Given("R", Reducer.DecimalFractions, Measure.Percent)));
 
     private Num Landed(Trace? t = null) =>
-        t.Step("became film", "V_film", Measure.Liquid, Balance, t.Given("A", area, Measure.Area) * Wet(t));
+        t.Step("became film", "V_film", Measure.Liquid, Balance, t.Given("A", Area.SquareMeters, Measure.Area) * Wet(t));
 
     private Num Aimed(Trace? t) => t.Step("aimed at the piece", "V_aim", Measure.Liquid, Balance,
-        t.Given("V_gun", sprayed, Measure.Liquid) * (1 - t.Given("o", edge, Measure.Percent)));
+        t.Given("V_gun", Sprayed.CubicMeters, Measure.Liquid) * (1 - t.Given("o", EdgeOverspray.DecimalFractions, Measure.Percent)));
 
     private Num BlownOff(Trace? t = null) => t.Step("blown off", "V_over", Measure.Liquid, Balance, Aimed(t) - Landed(t));
 

@@ -23,9 +23,6 @@ public sealed record PouredMix
     private static readonly Source Balance = Source.Derived("parts by volume of the data sheet, volumes additive");
     private static readonly Source Weighing = Source.Derived("definition of density");
 
-    private readonly double total;
-    private readonly double reducer;
-
     /// <summary>Divides a cup into its components.</summary>
     /// <param name="product">The product.</param>
     /// <param name="total">Reduced volume in the cup, more than 0 and at most 100 L.</param>
@@ -37,8 +34,8 @@ public sealed record PouredMix
     {
         Product = Guard.NotNull(product);
         product.CheckConsistency();
-        this.total = Guard.Within(total, Bounds.Positive(Measure.Liquid, 0.1));
-        this.reducer = Guard.Within(reducer,
+        Total = Guard.Checked(total, Bounds.Positive(Measure.Liquid, 0.1));
+        Reducer = Guard.Checked(reducer,
             Bounds.Between(product.MinimumReducer.DecimalFractions, product.MaximumReducer.DecimalFractions, Measure.Percent));
         Parts = ValueList<PouredPart>.Owning(Pour());
     }
@@ -47,10 +44,10 @@ public sealed record PouredMix
     public CoatingProduct Product { get; }
 
     /// <summary>Reduced volume in the cup; its last fill line.</summary>
-    public Volume Total => Volume.FromCubicMeters(total);
+    public Volume Total { get; }
 
     /// <summary>Reducer per volume of mixed product.</summary>
-    public Ratio Reducer => Ratio.FromDecimalFractions(reducer);
+    public Ratio Reducer { get; }
 
     /// <summary>What is poured, in order: the parts of the product, and the reducer last where there is any.</summary>
     public IReadOnlyList<PouredPart> Parts { get; }
@@ -82,7 +79,7 @@ public sealed record PouredMix
 
     private PouredPart[] Pour()
     {
-        PouredPart[] poured = new PouredPart[Product.Parts.Count + (Product.Reducer is not null && reducer > 0 ? 1 : 0)];
+        PouredPart[] poured = new PouredPart[Product.Parts.Count + (Product.Reducer is not null && Reducer.DecimalFractions > 0 ? 1 : 0)];
         for (int i = 0; i < poured.Length; i++)
         {
             poured[i] = new PouredPart(
@@ -95,8 +92,8 @@ public sealed record PouredMix
     /// <summary>Of a part; of the reducer where the parts are at their end.</summary>
     private Num VolumeOf(int part, Trace? t = null)
     {
-        Num reduced = t.Given("R", reducer, Measure.Percent);
-        Num all = t.Given("V", total, Measure.Liquid);
+        Num reduced = t.Given("R", Reducer.DecimalFractions, Measure.Percent);
+        Num all = t.Given("V", Total.CubicMeters, Measure.Liquid);
         if (part == Product.Parts.Count)
         {
             return all * reduced / (1 + reduced);
@@ -104,7 +101,8 @@ public sealed record PouredMix
 
         return t is null
             ? all * Product.ShareOf(part) / (1 + reduced)
-            : all * PartsOf(part, t) / Num.Sum(Product.Parts.Select((one, i) => PartsOf(i, t))) / (1 + reduced);
+            : all * PartsOf(part, t) / Num.Sum(Product.Parts.Count, (Mix: this, t), static (of, i) => of.Mix.PartsOf(i, of.t))
+                / (1 + reduced);
     }
 
     private Num PartsOf(int part, Trace t) => t.Given("p_" + ReactiveGroups.Letter(part), Product.Parts[part].Parts, Measure.Number);

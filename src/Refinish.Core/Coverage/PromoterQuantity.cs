@@ -10,20 +10,18 @@ public sealed record PromoterQuantity
 {
     private static readonly Source Definition = Source.Derived("definition of the spreading rate");
 
-    private readonly double area;
-
     /// <summary>Calculates the quantity.</summary>
     /// <param name="area">Area to wipe, more than 0 and at most 1000 m².</param>
     /// <param name="promoter">The wipe.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="area"/> is outside its range.</exception>
     public PromoterQuantity(Area area, AdhesionPromoter promoter)
     {
-        this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 1000));
+        Area = Guard.Checked(area, Bounds.Positive(Measure.Area, 1000));
         Promoter = Guard.NotNull(promoter);
     }
 
     /// <summary>Area to wipe.</summary>
-    public Area Area => Area.FromSquareMeters(area);
+    public Area Area { get; }
 
     /// <summary>The wipe.</summary>
     public AdhesionPromoter Promoter { get; }
@@ -40,5 +38,6 @@ public sealed record PromoterQuantity
     public override string ToString() => Measure.Liquid.Format(Volume.CubicMeters, DisplayUnits.Si, 3) + " of " + Promoter.Name;
 
     private Num ToPour(Trace? t = null) => t.Step("promoter to pour", "V", Measure.Liquid, Definition,
-        t.Given("A", area, Measure.Area) / t.Given("SR", Promoter.SpreadingRate.SquareMetersPerCubicMeter, Measure.SpreadingRate));
+        t.Given("A", Area.SquareMeters, Measure.Area)
+        / t.Given("SR", Promoter.SpreadingRate.SquareMetersPerCubicMeter, Measure.SpreadingRate));
 }

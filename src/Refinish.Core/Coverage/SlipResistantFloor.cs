@@ -21,11 +21,6 @@ public sealed record SlipResistantFloor
     private static readonly Source Sphere = Source.Derived("geometry of spheres of one size");
     private static readonly Source Band = Source.FromMemory("grains 40 to 70 % embedded and 10 to 35 % of the floor covered");
 
-    private readonly double floor;
-    private readonly double rate;
-    private readonly double film;
-    private readonly double loss;
-
     /// <summary>Calculates the grains.</summary>
     /// <param name="floor">The floor that gets them, more than 0 and at most 100 m².</param>
     /// <param name="additive">The grains.</param>
@@ -35,30 +30,36 @@ public sealed record SlipResistantFloor
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or so many grains do not fit side by side.</exception>
     public SlipResistantFloor(Area floor, SlipAdditive additive, AreaDensity rate, Length filmAround, Ratio loss)
     {
-        this.floor = Guard.Within(floor, Bounds.Positive(Measure.Area, 100));
+        Floor = Guard.Checked(floor, Bounds.Positive(Measure.Area, 100));
         Additive = Guard.NotNull(additive);
-        this.rate = Guard.Within(rate, Bounds.Positive(Measure.ArealMass, 1));
-        film = Guard.Within(filmAround, Bounds.Positive(Measure.Film, 2e-3));
-        this.loss = Guard.Within(loss, Bounds.NotNegative(Measure.Percent, 0.8));
+        Rate = AreaDensity.FromKilogramsPerSquareMeter(Guard.Within(rate, Bounds.Positive(Measure.ArealMass, 1)));
+        FilmAround = Guard.Checked(filmAround, Bounds.Positive(Measure.Film, 2e-3));
+        Loss = Guard.Checked(loss, Bounds.NotNegative(Measure.Percent, 0.8));
 
         // π/(2√3): circles of one size cover no more than that.
-        Guard.Rule(Fraction <= Math.PI / (2 * Math.Sqrt(3)), nameof(rate), this.rate, Measure.ArealMass, "grains that fit side by side, " + Measure.ArealMass.Format(this.rate / Fraction * Math.PI / (2 * Math.Sqrt(3)), DisplayUnits.Si, 3));
+        double densest = Math.PI / (2 * Math.Sqrt(3));
+        if (Fraction > densest)
+        {
+            double most = Rate.KilogramsPerSquareMeter / Fraction * Math.PI / (2 * Math.Sqrt(3));
+            string allowed = "grains that fit side by side, " + Measure.ArealMass.Format(most, DisplayUnits.Si, 3);
+            Guard.Rule(false, nameof(rate), Rate.KilogramsPerSquareMeter, Measure.ArealMass, allowed);
+        }
     }
 
     /// <summary>The floor that gets them.</summary>
-    public Area Floor => Area.FromSquareMeters(floor);
+    public Area Floor { get; }
 
     /// <summary>The grains.</summary>
     public SlipAdditive Additive { get; }
 
     /// <summary>Grains that stay on the floor.</summary>
-    public AreaDensity Rate => AreaDensity.FromKilogramsPerSquareMeter(rate);
+    public AreaDensity Rate { get; }
 
     /// <summary>Dry film in which they sit.</summary>
-    public Length FilmAround => Length.FromMeters(film);
+    public Length FilmAround { get; }
 
     /// <summary>Part that bounces off or is swept up.</summary>
-    public Ratio Loss => Ratio.FromDecimalFractions(loss);
+    public Ratio Loss { get; }
 
     /// <summary>Part of the floor that lies under grains.</summary>
     public Ratio AreaFraction => Ratio.FromDecimalFractions(Fraction);
@@ -120,17 +121,18 @@ public sealed record SlipResistantFloor
     private Num Grains(Trace? t = null) => t.Step("grains per area", "N", Measure.ArealCount, Sphere,
         6 * Spread(t) / (Num.Pi * GrainDensity(t) * Num.Power(Grain(t), 3)));
 
-    private Num Embedded(Trace? t = null) => t.Step("embedment", "e", Measure.Percent, Sphere, t.Given("h", film, Measure.Film) / Grain(t));
+    private Num Embedded(Trace? t = null) =>
+        t.Step("embedment", "e", Measure.Percent, Sphere, t.Given("h", FilmAround.Meters, Measure.Film) / Grain(t));
 
     private Num Proud(Trace? t = null) =>
-        t.Step("stands out", "s", Measure.Film, Sphere, Num.Max(0, Grain(t) - t.Given("h", film, Measure.Film)));
+        t.Step("stands out", "s", Measure.Film, Sphere, Num.Max(0, Grain(t) - t.Given("h", FilmAround.Meters, Measure.Film)));
 
     private Num Added(Trace? t = null) => t.Step("surface added", "a", Measure.Percent, Sphere, Grains(t) * Num.Pi * Num.Square(Proud(t)));
 
     private Num WeighedOut(Trace? t = null) => t.Step("to weigh out", "M", Measure.Mass, Sphere,
-        Spread(t) * t.Given("A", floor, Measure.Area) / (1 - t.Given("l", loss, Measure.Percent)));
+        Spread(t) * t.Given("A", Floor.SquareMeters, Measure.Area) / (1 - t.Given("l", Loss.DecimalFractions, Measure.Percent)));
 
-    private Num Spread(Trace? t) => t.Given("m", rate, Measure.ArealMass);
+    private Num Spread(Trace? t) => t.Given("m", Rate.KilogramsPerSquareMeter, Measure.ArealMass);
 
     private Num GrainDensity(Trace? t) => t.Given("ρ", Additive.Density.KilogramsPerCubicMeter, Measure.Density);
 

@@ -23,9 +23,6 @@ public sealed record StockDraw
 {
     private static readonly Source Balance = Source.Derived("need less what leftovers within their shelf life give");
 
-    private readonly double need;
-    private readonly double covered;
-
     /// <summary>Draws on the leftovers.</summary>
     /// <param name="product">The product.</param>
     /// <param name="need">Mixed product needed, 0 to 1000 L.</param>
@@ -38,7 +35,7 @@ public sealed record StockDraw
     public StockDraw(CoatingProduct product, Volume need, DateTimeOffset when, IEnumerable<OpenedKit> leftovers)
     {
         Product = Guard.NotNull(product);
-        this.need = Guard.Within(need, Bounds.NotNegative(Measure.Capacity, 1));
+        Need = Guard.Checked(need, Bounds.NotNegative(Measure.Capacity, 1));
         When = when;
         ValueList<OpenedKit> kits = Guard.List(leftovers);
         if (kits.Any(kit => kit.Product.Id != product.Id))
@@ -48,7 +45,7 @@ public sealed record StockDraw
 
         List<StockUse> uses = [];
         List<LimitComparison> refused = [];
-        double open = this.need;
+        double open = Need.CubicMeters;
         foreach (OpenedKit kit in kits.OrderBy(kit => kit.ShelfLife is TimeSpan life ? (kit.Opened + life).UtcTicks : long.MaxValue).ThenBy(kit => kit.Usable.CubicMeters))
         {
             LimitComparison age = kit.CompareAge(when);
@@ -66,14 +63,14 @@ public sealed record StockDraw
 
         Uses = new ValueList<StockUse>(uses);
         NotCounted = new ValueList<LimitComparison>(refused);
-        covered = uses.Sum(use => use.Mixed.CubicMeters);
+        Covered = Volume.FromCubicMeters(uses.Sum(use => use.Mixed.CubicMeters));
     }
 
     /// <summary>The product.</summary>
     public CoatingProduct Product { get; }
 
     /// <summary>Mixed product needed.</summary>
-    public Volume Need => Volume.FromCubicMeters(need);
+    public Volume Need { get; }
 
     /// <summary>The day of use.</summary>
     public DateTimeOffset When { get; }
@@ -85,7 +82,7 @@ public sealed record StockDraw
     public IReadOnlyList<LimitComparison> NotCounted { get; }
 
     /// <summary>Mixed product from leftovers.</summary>
-    public Volume Covered => Volume.FromCubicMeters(covered);
+    public Volume Covered { get; }
 
     /// <summary>Mixed product still to be bought.</summary>
     public Volume ToBuy => Volume.FromCubicMeters(Buy().Value);
@@ -101,11 +98,13 @@ public sealed record StockDraw
 
     /// <summary>Covered and to buy in one line.</summary>
     /// <returns>Text such as <c>450 mL from leftovers, 250 mL to buy</c>.</returns>
-    public override string ToString() => Measure.Liquid.Format(covered, DisplayUnits.Si, 3) + " from leftovers, " + Measure.Liquid.Format(ToBuy.CubicMeters, DisplayUnits.Si, 3) + " to buy";
+    public override string ToString() =>
+        Measure.Liquid.Format(Covered.CubicMeters, DisplayUnits.Si, 3) + " from leftovers, "
+            + Measure.Liquid.Format(ToBuy.CubicMeters, DisplayUnits.Si, 3) + " to buy";
 
-    private Num Left(Trace? t) => t is null ? covered : t.Step("from leftovers", "V_left", Measure.Liquid, Balance,
-        Num.Sum(Uses.Select(use => t.Given("V", use.Mixed.CubicMeters, Measure.Liquid))));
+    private Num Left(Trace? t) => t is null ? Covered.CubicMeters : t.Step("from leftovers", "V_left", Measure.Liquid, Balance,
+        Num.Sum(Uses.Count, (Uses, t), static (of, i) => of.t.Given("V", of.Uses[i].Mixed.CubicMeters, Measure.Liquid)));
 
     private Num Buy(Trace? t = null) =>
-        t.Step("to buy", "V_buy", Measure.Liquid, Balance, Num.Max(0, t.Given("V_need", need, Measure.Liquid) - Left(t)));
+        t.Step("to buy", "V_buy", Measure.Liquid, Balance, Num.Max(0, t.Given("V_need", Need.CubicMeters, Measure.Liquid) - Left(t)));
 }

@@ -8,12 +8,10 @@ namespace Refinish.Coverage;
 /// <summary>How much of one leftover goes into a job.</summary>
 public sealed record StockUse
 {
-    private readonly double mixed;
-
     internal StockUse(OpenedKit kit, double mixed, LimitComparison age)
     {
         Kit = kit;
-        this.mixed = mixed;
+        Mixed = Volume.FromCubicMeters(mixed);
         Age = age;
     }
 
@@ -21,16 +19,17 @@ public sealed record StockUse
     public OpenedKit Kit { get; }
 
     /// <summary>Mixed product made of it.</summary>
-    public Volume Mixed => Volume.FromCubicMeters(mixed);
+    public Volume Mixed { get; }
 
     /// <summary>What is taken of each part, in the order of the product's parts.</summary>
     public IReadOnlyList<PartVolume> Parts => new ValueList<PartVolume>(
-        Kit.Product.Parts.Select((part, i) => new PartVolume(part.Component.Id, Volume.FromCubicMeters(mixed * Kit.Product.ShareOf(i)))));
+        Kit.Product.Parts.Select(
+            (part, i) => new PartVolume(part.Component.Id, Volume.FromCubicMeters(Mixed.CubicMeters * Kit.Product.ShareOf(i)))));
 
     /// <summary>Its age against its shelf life on the day.</summary>
     public LimitComparison Age { get; }
 
     /// <summary>How much of what.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => Measure.Liquid.Format(mixed, DisplayUnits.Si, 3) + " out of " + Kit;
+    public override string ToString() => Measure.Liquid.Format(Mixed.CubicMeters, DisplayUnits.Si, 3) + " out of " + Kit;
 }

@@ -10,15 +10,12 @@ public sealed record TakeoffLine
 {
     private static readonly Source Balance = Source.Derived("sum over the coats, parts by volume and densities of the data sheet");
 
-    private readonly double mixed;
-    private readonly double reducer;
-
     internal TakeoffLine(CoatingProduct product, IReadOnlyList<CoatDemand> coats)
     {
         Product = product;
         Coats = coats;
-        mixed = coats.Sum(coat => coat.Mixed.CubicMeters);
-        reducer = coats.Sum(coat => coat.Total.CubicMeters - coat.Mixed.CubicMeters);
+        Mixed = Volume.FromCubicMeters(coats.Sum(coat => coat.Mixed.CubicMeters));
+        Reducer = Volume.FromCubicMeters(coats.Sum(coat => coat.Total.CubicMeters - coat.Mixed.CubicMeters));
     }
 
     /// <summary>The product.</summary>
@@ -28,15 +25,15 @@ public sealed record TakeoffLine
     public IReadOnlyList<CoatDemand> Coats { get; }
 
     /// <summary>All parts together: what kits are bought for.</summary>
-    public Volume Mixed => Volume.FromCubicMeters(mixed);
+    public Volume Mixed { get; }
 
     /// <summary>Each part, in the order of the product's parts.</summary>
     public IReadOnlyList<PartVolume> Parts =>
         new ValueList<PartVolume>(Product.Parts.Select((part, i) =>
-            new PartVolume(part.Component.Id, Volume.FromCubicMeters(mixed * Product.ShareOf(i)))));
+            new PartVolume(part.Component.Id, Volume.FromCubicMeters(Mixed.CubicMeters * Product.ShareOf(i)))));
 
     /// <summary>Reducer.</summary>
-    public Volume Reducer => Volume.FromCubicMeters(reducer);
+    public Volume Reducer { get; }
 
     /// <summary>All parts and the reducer by weight.</summary>
     public Mass Weight => Mass.FromKilograms(Weighed().Value);
@@ -49,14 +46,15 @@ public sealed record TakeoffLine
     {
         double there = Guard.Within(available, Bounds.NotNegative(Measure.Capacity, 1));
         return new(
-            Product.Name + " there against needed", there, mixed, LimitSense.AtLeast, Measure.Liquid, Balance,
-            there < mixed ? "Get " + Measure.Liquid.Format(mixed - there, DisplayUnits.Si, 3) + " more." : null);
+            Product.Name + " there against needed", there, Mixed.CubicMeters, LimitSense.AtLeast, Measure.Liquid, Balance,
+            there < Mixed.CubicMeters ? "Get " + Measure.Liquid.Format(Mixed.CubicMeters - there, DisplayUnits.Si, 3) + " more." : null);
     }
 
     /// <summary>Product and volume in one line.</summary>
     /// <returns>Text such as <c>1.27 L of two-part acrylic urethane topcoat in 3 coats</c>.</returns>
     public override string ToString() =>
-        Measure.Capacity.Format(mixed, DisplayUnits.Si, 3) + " of " + Product.Name + " in " + Figures.Fixed(Coats.Count, 0) + (Coats.Count == 1 ? " coat" : " coats");
+        Measure.Capacity.Format(Mixed.CubicMeters, DisplayUnits.Si, 3) + " of " + Product.Name + " in " + Figures.Fixed(Coats.Count, 0)
+            + (Coats.Count == 1 ? " coat" : " coats");
 
     internal Workings Workings()
     {
@@ -67,7 +65,7 @@ public sealed record TakeoffLine
         }
 
         Num all = AllParts(t);
-        Num parts = Num.Sum(Product.Parts.Select((part, i) => PartsOf(t, i)));
+        Num parts = Num.Sum(Product.Parts.Count, (Line: this, t), static (of, i) => of.Line.PartsOf(of.t, i));
         for (int i = 0; i < Product.Parts.Count; i++)
         {
             t.Step(Product.Parts[i].Component.Name, "V_" + ReactiveGroups.Letter(i), Measure.Liquid, Balance, all * PartsOf(t, i) / parts);
@@ -77,11 +75,13 @@ public sealed record TakeoffLine
         return t.Workings(Product.Name);
     }
 
-    private Num AllParts(Trace? t) => t is null ? mixed : t.Step("all parts", "V_mix", Measure.Liquid, Balance,
-        Num.Sum(Coats.Select(coat => t.Given("V", coat.Mixed.CubicMeters, Measure.Liquid))));
+    private Num AllParts(Trace? t) => t is null ? Mixed.CubicMeters : t.Step("all parts", "V_mix", Measure.Liquid, Balance,
+        Num.Sum(Coats.Count, (Coats, t), static (of, i) => of.t.Given("V", of.Coats[i].Mixed.CubicMeters, Measure.Liquid)));
 
-    private Num Thinner(Trace? t) => t is null ? reducer : t.Step("reducer", "V_R", Measure.Liquid, Balance, Num.Sum(Coats.Select(coat =>
-        t.Given("V_all", coat.Total.CubicMeters, Measure.Liquid) - t.Given("V", coat.Mixed.CubicMeters, Measure.Liquid))));
+    private Num Thinner(Trace? t) => t is null ? Reducer.CubicMeters : t.Step("reducer", "V_R", Measure.Liquid, Balance,
+        Num.Sum(Coats.Count, (Coats, t), static (of, i) =>
+            of.t.Given("V_all", of.Coats[i].Total.CubicMeters, Measure.Liquid)
+            - of.t.Given("V", of.Coats[i].Mixed.CubicMeters, Measure.Liquid)));
 
     private Num Weighed(Trace? t = null) => t.Step("weight", "m", Measure.Mass, Balance,
         (AllParts(t) * t.Given("ρ_mix", Product.MixedDensity.KilogramsPerCubicMeter, Measure.Density))

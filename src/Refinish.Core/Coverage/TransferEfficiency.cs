@@ -5,9 +5,6 @@ namespace Refinish.Coverage;
 /// <summary>Part of the sprayed solids that lands, for one way of spraying, as one source prints it.</summary>
 public sealed record TransferEfficiency
 {
-    private readonly double low;
-    private readonly double high;
-
     /// <summary>Makes an entry.</summary>
     /// <param name="method">The way of spraying.</param>
     /// <param name="low">Lower end, 5 to 100 %.</param>
@@ -18,8 +15,8 @@ public sealed record TransferEfficiency
     public TransferEfficiency(string method, Ratio low, Ratio high, Source source)
     {
         Method = Guard.Named(method);
-        this.low = Guard.Within(low, Bounds.Between(0.05, 1, Measure.Percent));
-        this.high = Guard.Within(high, Bounds.Between(this.low, 1, Measure.Percent));
+        Low = Guard.Checked(low, Bounds.Between(0.05, 1, Measure.Percent));
+        High = Guard.Checked(high, Bounds.Between(Low.DecimalFractions, 1, Measure.Percent));
         Source = Guard.NotNull(source);
     }
 
@@ -27,13 +24,13 @@ public sealed record TransferEfficiency
     public string Method { get; }
 
     /// <summary>Lower end.</summary>
-    public Ratio Low => Ratio.FromDecimalFractions(low);
+    public Ratio Low { get; }
 
     /// <summary>Upper end.</summary>
-    public Ratio High => Ratio.FromDecimalFractions(high);
+    public Ratio High { get; }
 
     /// <summary>The middle of the two.</summary>
-    public Ratio Middle => Ratio.FromDecimalFractions((low + high) / 2);
+    public Ratio Middle => Ratio.FromDecimalFractions((Low.DecimalFractions + High.DecimalFractions) / 2);
 
     /// <summary>Where it is printed.</summary>
     public Source Source { get; }
@@ -41,5 +38,6 @@ public sealed record TransferEfficiency
     /// <summary>Method and range.</summary>
     /// <returns>Text such as <c>air-assisted airless, 60 % to 80 %</c>.</returns>
     public override string ToString() =>
-        Method + ", " + Measure.Percent.Format(low) + (high > low ? " to " + Measure.Percent.Format(high) : string.Empty);
+        Method + ", " + Measure.Percent.Format(Low.DecimalFractions)
+            + (High.DecimalFractions > Low.DecimalFractions ? " to " + Measure.Percent.Format(High.DecimalFractions) : string.Empty);
 }

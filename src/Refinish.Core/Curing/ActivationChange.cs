@@ -14,10 +14,6 @@ namespace Refinish.Curing;
 /// </code></example>
 public sealed record ActivationChange
 {
-    private readonly double at;
-    private readonly double energy;
-    private readonly double autocatalyticEnergy;
-
     /// <summary>Makes a change.</summary>
     /// <param name="at">The temperature from which it holds, −40 to 300 °C.</param>
     /// <param name="activationEnergy">E_1 from there on, 0 to 200 kJ/mol.</param>
@@ -25,29 +21,29 @@ public sealed record ActivationChange
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ActivationChange(Temperature at, MolarEnergy activationEnergy, MolarEnergy autocatalyticActivationEnergy)
     {
-        this.at = Guard.Within(at, CureReaction.Thermometer);
-        energy = Guard.Within(activationEnergy, CureReaction.Energies);
-        autocatalyticEnergy = Guard.Within(autocatalyticActivationEnergy, CureReaction.Energies);
+        At = Guard.Checked(at, CureReaction.Thermometer);
+        ActivationEnergy = Guard.Checked(activationEnergy, CureReaction.Energies);
+        AutocatalyticActivationEnergy = Guard.Checked(autocatalyticActivationEnergy, CureReaction.Energies);
     }
 
     /// <summary>The temperature from which it holds.</summary>
-    public Temperature At => Temperature.FromKelvins(at);
+    public Temperature At { get; }
 
     /// <summary>E_1 from there on.</summary>
-    public MolarEnergy ActivationEnergy => MolarEnergy.FromJoulesPerMole(energy);
+    public MolarEnergy ActivationEnergy { get; }
 
     /// <summary>E_2 from there on.</summary>
-    public MolarEnergy AutocatalyticActivationEnergy => MolarEnergy.FromJoulesPerMole(autocatalyticEnergy);
+    public MolarEnergy AutocatalyticActivationEnergy { get; }
 
-    internal double Kelvins => at;
+    internal double Kelvins => At.Kelvins;
 
-    internal double Energy => energy;
+    internal double Energy => ActivationEnergy.JoulesPerMole;
 
-    internal double AutocatalyticEnergy => autocatalyticEnergy;
+    internal double AutocatalyticEnergy => AutocatalyticActivationEnergy.JoulesPerMole;
 
     /// <summary>The energies and the temperature in one line.</summary>
     /// <returns>Text such as <c>30 kJ/mol and 35 kJ/mol from 40 °C</c>.</returns>
     public override string ToString() =>
-        Measure.MolarEnergy.Format(energy) + " and " + Measure.MolarEnergy.Format(autocatalyticEnergy) + " from "
-        + Measure.Temperature.Format(at);
+        Measure.MolarEnergy.Format(ActivationEnergy.JoulesPerMole) + " and "
+            + Measure.MolarEnergy.Format(AutocatalyticActivationEnergy.JoulesPerMole) + " from " + Measure.Temperature.Format(At.Kelvins);
 }

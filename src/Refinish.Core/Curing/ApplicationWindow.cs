@@ -42,16 +42,29 @@ public sealed record ApplicationWindow
     // The law of the times, as if the coat had been applied at the start of the history.
     private readonly CureClock clock;
 
-    /// <summary>Takes the times, the temperatures and the instant of the next coat.</summary>
+    /// <summary>Takes the times, the temperatures and the instant of the next coat; the law is the data sheet's own factor for ten kelvins.</summary>
     /// <param name="times">The data sheet's times.</param>
     /// <param name="history">The temperatures of the coated surface.</param>
     /// <param name="nextCoat">When the next coat is to go on; within the history.</param>
-    /// <param name="shift">The law; the data sheet's own factor for ten kelvins when omitted.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
     /// <paramref name="nextCoat"/> is outside the history, or the times contradict each other.
     /// </exception>
-    public ApplicationWindow(CureTimes times, TemperatureHistory history, DateTimeOffset nextCoat, TemperatureShift? shift = null)
+    public ApplicationWindow(CureTimes times, TemperatureHistory history, DateTimeOffset nextCoat)
+        : this(times, history, nextCoat, TemperatureShift.Doubling(Guard.NotNull(times).RatePerTenKelvin))
+    {
+    }
+
+    /// <summary>Takes the times, the temperatures and the instant of the next coat.</summary>
+    /// <param name="times">The data sheet's times.</param>
+    /// <param name="history">The temperatures of the coated surface.</param>
+    /// <param name="nextCoat">When the next coat is to go on; within the history.</param>
+    /// <param name="shift">The law.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="nextCoat"/> is outside the history, or the times contradict each other.
+    /// </exception>
+    public ApplicationWindow(CureTimes times, TemperatureHistory history, DateTimeOffset nextCoat, TemperatureShift shift)
         : this(new CureClock(times, Guard.NotNull(history), history.Start, shift), nextCoat)
     {
     }

@@ -4,18 +4,15 @@ using UnitsNet;
 
 namespace Refinish.Curing;
 
-/// <summary>What becomes of a batch in its cup: how long it can be applied, how hot it gets and when, and whether it runs away. Made by <see cref="BatchExotherm.Run"/>.</summary>
+/// <summary>What becomes of a batch in its cup: how long it can be applied, how hot it gets and when, and whether it runs away. Made by <see cref="BatchExotherm.Run()"/>.</summary>
 public sealed record BatchCourse
 {
-    private readonly double peak;
-    private readonly double conversion;
-
     internal BatchCourse(double? potLife, double peak, double peakAfter, double conversion, LimitComparison selfHeating)
     {
         PotLife = potLife is double seconds ? Durations.FromSeconds(seconds) : null;
-        this.peak = peak;
+        Peak = Temperature.FromKelvins(peak);
         PeakAfter = Durations.FromSeconds(peakAfter);
-        this.conversion = conversion;
+        ConversionAtPeak = Ratio.FromDecimalFractions(conversion);
         SelfHeating = selfHeating;
     }
 
@@ -23,13 +20,13 @@ public sealed record BatchCourse
     public TimeSpan? PotLife { get; }
 
     /// <summary>The hottest it gets.</summary>
-    public Temperature Peak => Temperature.FromKelvins(peak);
+    public Temperature Peak { get; }
 
     /// <summary>When, from mixing; zero when it only cools.</summary>
     public TimeSpan PeakAfter { get; }
 
     /// <summary>Conversion by then.</summary>
-    public Ratio ConversionAtPeak => Ratio.FromDecimalFractions(conversion);
+    public Ratio ConversionAtPeak { get; }
 
     /// <summary>How far it heats itself above the air, against the critical rise beyond which it runs away.</summary>
     public LimitComparison SelfHeating { get; }
@@ -49,6 +46,7 @@ public sealed record BatchCourse
     /// <returns>Text such as <c>pot life 38 min, peak 142 °C after 61.5 min, runs away</c>.</returns>
     public override string ToString() =>
         "pot life " + (PotLife is TimeSpan life ? CarefulTime.AtMost(life) : "not reached")
-        + ", peak " + Measure.Temperature.Format(peak, DisplayUnits.Si, 3) + " after " + Measure.Minutes.Format(PeakAfter.TotalSeconds, DisplayUnits.Si, 3)
+        + ", peak " + Measure.Temperature.Format(Peak.Kelvins, DisplayUnits.Si, 3) + " after "
+            + Measure.Minutes.Format(PeakAfter.TotalSeconds, DisplayUnits.Si, 3)
         + (RunsAway switch { true => ", runs away", false => string.Empty, null => ", runaway cannot be judged" });
 }

@@ -29,23 +29,32 @@ public sealed record ConversionCurve
 {
     private const double Longest = 3650.0 * 24 * 3600;
 
-    private readonly double first;
+    /// <summary>Takes the reaction, the temperatures and when it begins, with nothing converted by then.</summary>
+    /// <param name="reaction">The law.</param>
+    /// <param name="history">The temperatures of the coat.</param>
+    /// <param name="applied">When the reaction begins; within the history.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the law has no reaction.</exception>
+    public ConversionCurve(CureReaction reaction, TemperatureHistory history, DateTimeOffset applied)
+        : this(reaction, history, applied, Ratio.Zero)
+    {
+    }
 
     /// <summary>Takes the reaction, the temperatures and when it begins.</summary>
     /// <param name="reaction">The law.</param>
     /// <param name="history">The temperatures of the coat.</param>
     /// <param name="applied">When the reaction begins; within the history.</param>
-    /// <param name="firstConversion">Conversion by then, 0 to less than 100 %; 0 when omitted. A law without its first reaction needs some.</param>
+    /// <param name="firstConversion">Conversion by then, 0 to less than 100 %. A law without its first reaction needs some.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the law has no reaction.</exception>
-    public ConversionCurve(CureReaction reaction, TemperatureHistory history, DateTimeOffset applied, Ratio? firstConversion = null)
+    public ConversionCurve(CureReaction reaction, TemperatureHistory history, DateTimeOffset applied, Ratio firstConversion)
     {
         Reaction = Guard.NotNull(reaction);
         Reaction.CheckReacts();
         History = Guard.NotNull(history);
         History.TicksOf(applied, nameof(applied));
         Applied = applied;
-        first = firstConversion is Ratio given ? Guard.Within(given, Bounds.Below(0, 1, Measure.Percent), nameof(firstConversion)) : 0;
+        FirstConversion = Guard.Checked(firstConversion, Bounds.Below(0, 1, Measure.Percent));
     }
 
     /// <summary>The law.</summary>
@@ -58,7 +67,13 @@ public sealed record ConversionCurve
     public DateTimeOffset Applied { get; }
 
     /// <summary>Conversion at the beginning.</summary>
-    public Ratio FirstConversion => Ratio.FromDecimalFractions(first);
+    public Ratio FirstConversion { get; }
+
+    /// <summary>The conversion at an instant.</summary>
+    /// <param name="instant">From the application to the end of the history, at most ten years of 365 days later.</param>
+    /// <returns>0 to 100 %.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The instant is outside that time.</exception>
+    public Ratio ConversionAt(DateTimeOffset instant) => ConversionAt(instant, CancellationToken.None);
 
     /// <summary>The conversion at an instant.</summary>
     /// <param name="instant">From the application to the end of the history, at most ten years of 365 days later.</param>
@@ -66,7 +81,14 @@ public sealed record ConversionCurve
     /// <returns>0 to 100 %.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The instant is outside that time.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public Ratio ConversionAt(DateTimeOffset instant, CancellationToken cancellation = default) => Ratio.FromDecimalFractions(Alpha(instant, cancellation));
+    public Ratio ConversionAt(DateTimeOffset instant, CancellationToken cancellation) =>
+        Ratio.FromDecimalFractions(Alpha(instant, cancellation));
+
+    /// <summary>The first instant at which a conversion is reached.</summary>
+    /// <param name="conversion">0 to less than 100 %.</param>
+    /// <returns>The instant, with the offset of <see cref="Applied"/>; <see langword="null"/> when the history ends before, or it takes more than ten years because the film has turned glassy.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
+    public DateTimeOffset? InstantOf(Ratio conversion) => InstantOf(conversion, CancellationToken.None);
 
     /// <summary>The first instant at which a conversion is reached.</summary>
     /// <param name="conversion">0 to less than 100 %.</param>
@@ -74,7 +96,7 @@ public sealed record ConversionCurve
     /// <returns>The instant, with the offset of <see cref="Applied"/>; <see langword="null"/> when the history ends before, or it takes more than ten years because the film has turned glassy.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public DateTimeOffset? InstantOf(Ratio conversion, CancellationToken cancellation = default)
+    public DateTimeOffset? InstantOf(Ratio conversion, CancellationToken cancellation)
     {
         double target = Guard.Within(conversion, Bounds.Below(0, 1, Measure.Percent));
         return Reach(_ => target, cancellation);
@@ -82,20 +104,26 @@ public sealed record ConversionCurve
 
     /// <summary>The first instant at which the film's glass transition has come up to its own temperature: it turns glassy and cure slows to a crawl.</summary>
     /// <param name="glass">The glass transition against conversion.</param>
+    /// <returns>The instant; <see langword="null"/> when the history ends before, or it takes more than ten years.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="glass"/> is missing.</exception>
+    public DateTimeOffset? InstantOfVitrification(GlassTransition glass) => InstantOfVitrification(glass, CancellationToken.None);
+
+    /// <summary>The first instant at which the film's glass transition has come up to its own temperature: it turns glassy and cure slows to a crawl.</summary>
+    /// <param name="glass">The glass transition against conversion.</param>
     /// <param name="cancellation">Stops a long integration.</param>
     /// <returns>The instant; <see langword="null"/> when the history ends before, or it takes more than ten years.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="glass"/> is missing.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
-    public DateTimeOffset? InstantOfVitrification(GlassTransition glass, CancellationToken cancellation = default)
+    public DateTimeOffset? InstantOfVitrification(GlassTransition glass, CancellationToken cancellation)
     {
         Guard.NotNull(glass);
         return Reach(glass.ConversionKelvins, cancellation);
     }
 
     /// <summary>The conversion at an instant, and how the rate of cure there follows from it.</summary>
-    /// <param name="instant">As for <see cref="ConversionAt"/>.</param>
+    /// <param name="instant">As for <see cref="ConversionAt(DateTimeOffset)"/>.</param>
     /// <returns>The derivation; the conversion itself comes from the integration.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">As for <see cref="ConversionAt"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">As for <see cref="ConversionAt(DateTimeOffset)"/>.</exception>
     public Workings Workings(DateTimeOffset instant) => Reaction.Workings(History.At(instant), ConversionAt(instant));
 
     /// <summary>The law, and when it begins in UTC.</summary>
@@ -109,7 +137,7 @@ public sealed record ConversionCurve
         long end = History.TicksOf(instant, nameof(instant));
         double seconds = (end - applied) / (double)TimeSpan.TicksPerSecond;
         Guard.Rule(seconds >= 0 && seconds <= Longest, nameof(instant), seconds, Measure.Hours, "0 h to ten years after the application");
-        CureStepper stepper = new(Reaction, first, 0);
+        CureStepper stepper = new(Reaction, FirstConversion.DecimalFractions, 0);
         for (int i = History.SegmentAt(applied); stepper.Time < seconds && i < History.List.Count; i++)
         {
             stepper.SetTemperature(History.List[i].Kelvins);
@@ -122,7 +150,7 @@ public sealed record ConversionCurve
     private DateTimeOffset? Reach(Func<double, double> target, CancellationToken cancellation)
     {
         long applied = History.TicksOf(Applied, nameof(Applied));
-        CureStepper stepper = new(Reaction, first, 0);
+        CureStepper stepper = new(Reaction, FirstConversion.DecimalFractions, 0);
         for (int i = History.SegmentAt(applied); i < History.List.Count; i++)
         {
             double kelvins = History.List[i].Kelvins;

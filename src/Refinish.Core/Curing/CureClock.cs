@@ -37,20 +37,31 @@ public sealed record CureClock
     // The age of each stage by its own law, where a table tells it.
     private readonly ValueList<EquivalentAge?> stages = ValueList<EquivalentAge?>.Empty;
 
+    /// <summary>Takes the times, the temperatures and the instant of application; the law is the data sheet's own factor for ten kelvins.</summary>
+    /// <param name="times">The data sheet's times.</param>
+    /// <param name="history">The temperatures of the coated surface.</param>
+    /// <param name="applied">When the application of the coat ended; within the history.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="applied"/> is outside the history, or the times contradict each other.</exception>
+    public CureClock(CureTimes times, TemperatureHistory history, DateTimeOffset applied)
+        : this(times, history, applied, TemperatureShift.Doubling(Guard.NotNull(times).RatePerTenKelvin))
+    {
+    }
+
     /// <summary>Takes the times, the temperatures and the instant of application.</summary>
     /// <param name="times">The data sheet's times.</param>
     /// <param name="history">The temperatures of the coated surface.</param>
     /// <param name="applied">When the application of the coat ended; within the history.</param>
-    /// <param name="shift">The law; the data sheet's own factor for ten kelvins when omitted.</param>
+    /// <param name="shift">The law.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="applied"/> is outside the history, or the times contradict each other.</exception>
-    public CureClock(CureTimes times, TemperatureHistory history, DateTimeOffset applied, TemperatureShift? shift = null)
+    public CureClock(CureTimes times, TemperatureHistory history, DateTimeOffset applied, TemperatureShift shift)
     {
         Times = Guard.NotNull(times);
         Times.CheckOrder();
         Guard.NotNull(history).TicksOf(applied, nameof(applied));
         Applied = applied;
-        age = new EquivalentAge(history, shift ?? TemperatureShift.Doubling(Times.RatePerTenKelvin), Times.ReferenceTemperature);
+        age = new EquivalentAge(history, shift, Times.ReferenceTemperature);
     }
 
     private CureClock(CureTableFit table, TemperatureHistory history, DateTimeOffset applied, double reference)

@@ -34,18 +34,28 @@ public sealed record CureForecast
     private readonly double site;
     private readonly double factor;
 
+    /// <summary>Takes the times and the temperature; the law is the data sheet's own factor for ten kelvins.</summary>
+    /// <param name="times">The data sheet's times.</param>
+    /// <param name="site">Temperature of the coated surface and of the mix, −20 to 60 °C.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="times"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range, or the times contradict each other.</exception>
+    public CureForecast(CureTimes times, Temperature site)
+        : this(times, site, TemperatureShift.Doubling(Guard.NotNull(times).RatePerTenKelvin))
+    {
+    }
+
     /// <summary>Shifts the times.</summary>
     /// <param name="times">The data sheet's times.</param>
     /// <param name="site">Temperature of the coated surface and of the mix, −20 to 60 °C.</param>
-    /// <param name="shift">The law; the data sheet's own factor for ten kelvins when omitted.</param>
+    /// <param name="shift">The law.</param>
     /// <exception cref="ArgumentNullException"><paramref name="times"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range, or the times contradict each other.</exception>
-    public CureForecast(CureTimes times, Temperature site, TemperatureShift? shift = null)
+    public CureForecast(CureTimes times, Temperature site, TemperatureShift shift)
     {
         Times = Guard.NotNull(times);
         Times.CheckOrder();
         this.site = Guard.Within(site, TemperatureShift.Thermometer);
-        Shift = shift ?? TemperatureShift.Doubling(Times.RatePerTenKelvin);
+        Shift = Guard.NotNull(shift);
         IsAvailable = this.site >= Times.MinimumTemperature.Kelvins && this.site <= Times.MaximumTemperature.Kelvins;
         factor = Shift.Factor(this.site, Times.ReferenceTemperature.Kelvins);
     }

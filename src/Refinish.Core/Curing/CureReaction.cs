@@ -34,38 +34,21 @@ public sealed record CureReaction
     private static readonly Source Law = Source.Published("M. R. Kamal and S. Sourour, Polymer Engineering and Science 13 (1973)", "page 59");
     private static readonly Bounds Factors = Bounds.NotNegative(Measure.Rate, 1e20);
 
-    private readonly double factor;
-    private readonly double energy;
-    private readonly double autocatalyticFactor;
-    private readonly double autocatalyticEnergy;
-
     /// <summary>A_1 of the reaction that needs no product, 0 to 1e20 per second.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Frequency Factor { get => Frequency.FromHertz(factor); init => factor = Guard.Within(value, Factors); }
+    public required Frequency Factor { get; init => field = Guard.Checked(value, Factors); }
 
     /// <summary>E_1, 0 to 200 kJ/mol.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required MolarEnergy ActivationEnergy
-    {
-        get => MolarEnergy.FromJoulesPerMole(energy);
-        init => energy = Guard.Within(value, Energies);
-    }
+    public required MolarEnergy ActivationEnergy { get; init => field = Guard.Checked(value, Energies); }
 
     /// <summary>A_2 of the reaction that its product quickens, 0 to 1e20 per second; zero for none.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Frequency AutocatalyticFactor
-    {
-        get => Frequency.FromHertz(autocatalyticFactor);
-        init => autocatalyticFactor = Guard.Within(value, Factors);
-    }
+    public required Frequency AutocatalyticFactor { get; init => field = Guard.Checked(value, Factors); }
 
     /// <summary>E_2, 0 to 200 kJ/mol.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required MolarEnergy AutocatalyticActivationEnergy
-    {
-        get => MolarEnergy.FromJoulesPerMole(autocatalyticEnergy);
-        init => autocatalyticEnergy = Guard.Within(value, Energies);
-    }
+    public required MolarEnergy AutocatalyticActivationEnergy { get; init => field = Guard.Checked(value, Energies); }
 
     /// <summary>m, how the product quickens it, 0 to 5.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -109,12 +92,14 @@ public sealed record CureReaction
     /// <summary>The law in one line.</summary>
     /// <returns>Text such as <c>Kamal–Sourour, m 1, n 2, 48 kJ/mol and 52 kJ/mol</c>.</returns>
     public override string ToString() => "Kamal–Sourour, m " + Figures.Significant(AutocatalyticOrder) + ", n " + Figures.Significant(Order) + ", "
-        + Measure.MolarEnergy.Format(energy) + " and " + Measure.MolarEnergy.Format(autocatalyticEnergy)
-        + (Change is null ? string.Empty : ", " + Change)
-        + (Diffusion is null ? string.Empty : ", " + Diffusion);
+        + Measure.MolarEnergy.Format(ActivationEnergy.JoulesPerMole) + " and "
+            + Measure.MolarEnergy.Format(AutocatalyticActivationEnergy.JoulesPerMole)
+        + (Change is null ? string.Empty : ", " + Change) + (Diffusion is null ? string.Empty : ", " + Diffusion);
 
     /// <summary>Both factors zero is no reaction; called where a reaction is taken.</summary>
-    internal void CheckReacts() => Guard.Rule(factor + autocatalyticFactor > 0, nameof(Factor), factor, Measure.Rate, "more than 0 for this or AutocatalyticFactor");
+    internal void CheckReacts() =>
+        Guard.Rule(Factor.Hertz + AutocatalyticFactor.Hertz > 0, nameof(Factor), Factor.Hertz, Measure.Rate,
+            "more than 0 for this or AutocatalyticFactor");
 
     internal Num RateAt(double kelvins, double alpha, Trace? trace = null) =>
         trace.Step("rate of cure", "dα/dt", Measure.Rate, Law, Rate(First(kelvins, trace), Second(kelvins, trace), alpha, kelvins, trace));
@@ -131,13 +116,15 @@ public sealed record CureReaction
     internal Num First(double kelvins, Trace? trace = null) => trace.Step(
         "rate constant 1", "k_1", Measure.Rate, Source,
         Constant(
-            kelvins, trace.Given("A_1", factor, Measure.Rate), trace.Given("E_1", energy, Measure.MolarEnergy), "E_1'",
+            kelvins, trace.Given("A_1", Factor.Hertz, Measure.Rate),
+                trace.Given("E_1", ActivationEnergy.JoulesPerMole, Measure.MolarEnergy), "E_1'",
             Change?.Energy, trace));
 
     internal Num Second(double kelvins, Trace? trace = null) => trace.Step(
         "rate constant 2", "k_2", Measure.Rate, Source,
         Constant(
-            kelvins, trace.Given("A_2", autocatalyticFactor, Measure.Rate), trace.Given("E_2", autocatalyticEnergy, Measure.MolarEnergy),
+            kelvins, trace.Given("A_2", AutocatalyticFactor.Hertz, Measure.Rate),
+                trace.Given("E_2", AutocatalyticActivationEnergy.JoulesPerMole, Measure.MolarEnergy),
             "E_2'", Change?.AutocatalyticEnergy, trace));
 
     // k = A e^(−E/RT), from the change on k(T_c) e^(E'/R (1/T_c − 1/T)).

@@ -36,8 +36,6 @@ public sealed record CureTableFit
 
     private readonly ValueList<StageTimes> rows;
     private readonly ValueList<CureTimeFit> fits;
-    private readonly double minimum;
-    private readonly double maximum;
     private readonly double commonSlope;
 
     /// <summary>Takes the table.</summary>
@@ -45,13 +43,26 @@ public sealed record CureTableFit
     /// <param name="minimum">Below this temperature the product is not to be used, −20 to 60 °C.</param>
     /// <param name="maximum">Above this temperature it is not to be used, −20 to 60 °C.</param>
     /// <param name="source">Where the table comes from.</param>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentException">A needed stage is missing, or a stage has two rows.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A row has no law (see <see cref="CureTimeFit"/>), or the temperatures leave nothing between them.</exception>
+    public CureTableFit(IEnumerable<StageTimes> rows, Temperature minimum, Temperature maximum, Source source)
+        : this(rows, minimum, maximum, source, TemperatureLaw.Arrhenius, CureTimeFit.UsualMargin)
+    {
+    }
+
+    /// <summary>Takes the table.</summary>
+    /// <param name="rows">One row for a stage; touch dry, recoat opens, water service and full cure have to be among them.</param>
+    /// <param name="minimum">Below this temperature the product is not to be used, −20 to 60 °C.</param>
+    /// <param name="maximum">Above this temperature it is not to be used, −20 to 60 °C.</param>
+    /// <param name="source">Where the table comes from.</param>
     /// <param name="law">Which law is laid through each row.</param>
-    /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K; 5 K when omitted.</param>
+    /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException">A needed stage is missing, or a stage has two rows.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A row has no law (see <see cref="CureTimeFit"/>), or the temperatures leave nothing between them.</exception>
     public CureTableFit(
-        IEnumerable<StageTimes> rows, Temperature minimum, Temperature maximum, Source source, TemperatureLaw law = TemperatureLaw.Arrhenius, TemperatureDelta? margin = null)
+        IEnumerable<StageTimes> rows, Temperature minimum, Temperature maximum, Source source, TemperatureLaw law, TemperatureDelta margin)
     {
         this.rows = Guard.List(rows);
         foreach (CureStage stage in Needed)
@@ -73,9 +84,10 @@ public sealed record CureTableFit
         double least = Guard.Within(minimum, TemperatureShift.Thermometer);
         double most = Guard.Within(maximum, Bounds.Between(least, TemperatureShift.Thermometer.Maximum, Measure.Temperature));
         double beyond = fits[0].Margin.Kelvins;
-        this.minimum = Math.Max(least, fits.Max(fit => fit.Low) - beyond);
-        this.maximum = Math.Min(most, fits.Min(fit => fit.High) + beyond);
-        Guard.Rule(this.minimum <= this.maximum, nameof(rows), this.minimum, Measure.Temperature, "rows and limits that share a temperature");
+        Coldest = Temperature.FromKelvins(Math.Max(least, fits.Max(fit => fit.Low) - beyond));
+        Warmest = Temperature.FromKelvins(Math.Min(most, fits.Min(fit => fit.High) + beyond));
+        Guard.Rule(Coldest.Kelvins <= Warmest.Kelvins, nameof(rows), Coldest.Kelvins, Measure.Temperature,
+            "rows and limits that share a temperature");
         commonSlope = Slope().Value;
     }
 
@@ -89,22 +101,29 @@ public sealed record CureTableFit
     public Source Source { get; }
 
     /// <summary>The coldest temperature for which times are given: the product's least, or the table's with its margin.</summary>
-    public Temperature Coldest => Temperature.FromKelvins(minimum);
+    public Temperature Coldest { get; }
 
     /// <summary>The warmest temperature for which times are given.</summary>
-    public Temperature Warmest => Temperature.FromKelvins(maximum);
+    public Temperature Warmest { get; }
 
     /// <summary>One law for all rows together, each with its own level: least squares with a common slope.</summary>
     public TemperatureShift CommonShift => CureTimeFit.ShiftOf(Law, commonSlope);
 
     /// <summary>Lays the laws through a product's table; a stage that has no time in every row is left out.</summary>
     /// <param name="table">The table; its product limits are those of the outer rows.</param>
-    /// <param name="law">Which law is laid through each stage.</param>
-    /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K; 5 K when omitted.</param>
     /// <returns>The laws.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="table"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A stage has no law (see <see cref="CureTimeFit"/>).</exception>
-    public static CureTableFit Of(CureTable table, TemperatureLaw law = TemperatureLaw.Arrhenius, TemperatureDelta? margin = null)
+    public static CureTableFit Of(CureTable table) => Of(table, TemperatureLaw.Arrhenius, CureTimeFit.UsualMargin);
+
+    /// <summary>Lays the laws through a product's table; a stage that has no time in every row is left out.</summary>
+    /// <param name="table">The table; its product limits are those of the outer rows.</param>
+    /// <param name="law">Which law is laid through each stage.</param>
+    /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K.</param>
+    /// <returns>The laws.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="table"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A stage has no law (see <see cref="CureTimeFit"/>).</exception>
+    public static CureTableFit Of(CureTable table, TemperatureLaw law, TemperatureDelta margin)
     {
         IReadOnlyList<CureTimes> sheet = Guard.NotNull(table).Rows;
         List<StageTimes> stages = [];
@@ -151,7 +170,7 @@ public sealed record CureTableFit
     public CureTimes? TimesAt(Temperature reference)
     {
         double t = Guard.Within(reference, TemperatureShift.Thermometer);
-        return t < minimum || t > maximum ? null : Times(t);
+        return t < Coldest.Kelvins || t > Warmest.Kelvins ? null : Times(t);
     }
 
     /// <summary>How each stage's law and time follow, and the common slope.</summary>
@@ -166,10 +185,12 @@ public sealed record CureTableFit
 
     /// <summary>How many rows, the common law and the range.</summary>
     /// <returns>One line of text.</returns>
-    public override string ToString() => "table of " + Figures.Significant(rows.Count) + " stages, " + CommonShift + ", " + Measure.Temperature.Format(minimum) + " to " + Measure.Temperature.Format(maximum);
+    public override string ToString() =>
+        "table of " + Figures.Significant(rows.Count) + " stages, " + CommonShift + ", " + Measure.Temperature.Format(Coldest.Kelvins)
+            + " to " + Measure.Temperature.Format(Warmest.Kelvins);
 
     /// <summary>The temperature within the range that is nearest.</summary>
-    internal double Nearest(double kelvins) => Math.Min(maximum, Math.Max(minimum, kelvins));
+    internal double Nearest(double kelvins) => Math.Min(Warmest.Kelvins, Math.Max(Coldest.Kelvins, kelvins));
 
     internal CureTimes Times(double t)
     {

@@ -26,13 +26,14 @@ namespace Refinish.Curing;
 /// </code></example>
 public sealed record CureTimeFit
 {
+    internal static readonly TemperatureDelta UsualMargin = TemperatureDelta.FromKelvins(5);
+
     private const double LargestFactor = 3;
 
     private static readonly Source LeastSquares = Source.Derived("least squares of a straight line through ln t");
     private static readonly Source MarginSource = Source.Invented("5 K beyond a table unless told otherwise; no rule was found");
 
     private readonly ValueList<TabulatedTime> times;
-    private readonly double margin;
     private readonly double meanX;
     private readonly double meanLog;
     private readonly double slope;
@@ -40,16 +41,25 @@ public sealed record CureTimeFit
     /// <summary>Lays the law through the times.</summary>
     /// <param name="times">At least two, at temperatures at least 1 K apart.</param>
     /// <param name="law">Which law.</param>
-    /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K; 5 K when omitted.</param>
     /// <exception cref="ArgumentException">Fewer than two times, or an empty entry.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The temperatures are too close together, or the times do not shorten by a factor of 1 to 3 with ten kelvins more.</exception>
-    public CureTimeFit(IEnumerable<TabulatedTime> times, TemperatureLaw law, TemperatureDelta? margin = null)
+    public CureTimeFit(IEnumerable<TabulatedTime> times, TemperatureLaw law)
+        : this(times, law, UsualMargin)
+    {
+    }
+
+    /// <summary>Lays the law through the times.</summary>
+    /// <param name="times">At least two, at temperatures at least 1 K apart.</param>
+    /// <param name="law">Which law.</param>
+    /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K.</param>
+    /// <exception cref="ArgumentException">Fewer than two times, or an empty entry.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The temperatures are too close together, or the times do not shorten by a factor of 1 to 3 with ten kelvins more.</exception>
+    public CureTimeFit(IEnumerable<TabulatedTime> times, TemperatureLaw law, TemperatureDelta margin)
     {
         this.times = Guard.List(times, 2);
         Law = Guard.Defined(law);
-        this.margin = margin is TemperatureDelta given ? Guard.Within(given, Bounds.NotNegative(Measure.TemperatureDifference, 15), nameof(margin)) : 5;
-        Guard.Rule(
-            High - Low >= 1 - 1e-9, nameof(times), High - Low, Measure.TemperatureDifference, "temperatures that span at least " + Measure.TemperatureDifference.Format(1));
+        Margin = Guard.Checked(margin, Bounds.NotNegative(Measure.TemperatureDifference, 15));
+        Guard.Rule(High - Low >= 1 - 1e-9, nameof(times), High - Low, Measure.TemperatureDifference, "temperatures that span at least ", 1);
         LineFit line = Line(this.times, law);
         (meanX, meanLog, slope) = (line.MeanX, line.MeanY, line.Slope);
         double middle = (Low + High) / 2;
@@ -66,7 +76,7 @@ public sealed record CureTimeFit
     public TemperatureLaw Law { get; }
 
     /// <summary>How far beyond the table a time is given.</summary>
-    public TemperatureDelta Margin => TemperatureDelta.FromKelvins(margin);
+    public TemperatureDelta Margin { get; }
 
     /// <summary>The law as it shifts a time from one temperature to another.</summary>
     public TemperatureShift Shift => ShiftOf(Law, slope);
@@ -117,8 +127,10 @@ public sealed record CureTimeFit
         const string remedy = "Ask the maker for a time at this temperature.";
         return new ValueList<LimitComparison>(
         [
-            new("coldest of the table, less the margin", t, Low - margin, LimitSense.AtLeast, Measure.Temperature, MarginSource, t >= Low - margin ? null : remedy),
-            new("warmest of the table, with the margin", t, High + margin, LimitSense.AtMost, Measure.Temperature, MarginSource, t <= High + margin ? null : remedy),
+            new("coldest of the table, less the margin", t, Low - Margin.Kelvins, LimitSense.AtLeast, Measure.Temperature, MarginSource,
+                t >= Low - Margin.Kelvins ? null : remedy),
+            new("warmest of the table, with the margin", t, High + Margin.Kelvins, LimitSense.AtMost, Measure.Temperature, MarginSource,
+                t <= High + Margin.Kelvins ? null : remedy),
         ]);
     }
 
@@ -139,7 +151,7 @@ public sealed record CureTimeFit
     public override string ToString() =>
         Shift + ", within " + Measure.Percent.Format(Math.Round(Largest().Value, 6), DisplayUnits.Si, 2)
         + " from " + Measure.Temperature.Format(Low)
-        + " to " + Measure.Temperature.Format(High) + ", margin " + Measure.TemperatureDifference.Format(margin);
+        + " to " + Measure.Temperature.Format(High) + ", margin " + Measure.TemperatureDifference.Format(Margin.Kelvins);
 
     internal static TemperatureShift ShiftOf(TemperatureLaw law, double slope) => law == TemperatureLaw.Arrhenius
         ? TemperatureShift.Arrhenius(MolarEnergy.FromJoulesPerMole(Math.Max(0, Parameter(law, slope).Value)))
@@ -148,7 +160,7 @@ public sealed record CureTimeFit
     internal static LineFit Line(IReadOnlyList<TabulatedTime> times, TemperatureLaw law) =>
         LineFit.Through([.. times.Select(time => X(law, time.Kelvins).Value)], [.. times.Select(time => Math.Log(time.Time.TotalSeconds))]);
 
-    internal bool Covers(double t) => t >= Low - margin && t <= High + margin;
+    internal bool Covers(double t) => t >= Low - Margin.Kelvins && t <= High + Margin.Kelvins;
 
     internal Num Seconds(double kelvins, Trace? t = null) => t.Step(
         "time at the temperature", "t", Measure.Hours, LeastSquares,
@@ -170,19 +182,21 @@ public sealed record CureTimeFit
     // Without a derivation the line is the one that the constructor laid.
     private Num MeanX(Trace? t) => t is null ? meanX : t.Step(
         "mean abscissa, " + (Law == TemperatureLaw.Arrhenius ? "1/K" : "K"), "x̄", Measure.Number, LeastSquares,
-        Num.Sum(times.Select((_, i) => XOf(i, t))) / times.Count);
+        Num.Sum(times.Count, (Fit: this, t), static (of, i) => of.Fit.XOf(i, of.t)) / times.Count);
 
     private Num MeanLog(Trace? t) => t is null ? meanLog : t.Step(
         "mean logarithm of the times in seconds", "ȳ", Measure.Number, LeastSquares,
-        Num.Sum(times.Select((_, i) => LogOf(i, t))) / times.Count);
+        Num.Sum(times.Count, (Fit: this, t), static (of, i) => of.Fit.LogOf(i, of.t)) / times.Count);
 
     private Num Slope(Trace? t) => t is null ? slope : t.Step(
         "slope", "b", Measure.Number, LeastSquares,
-        Num.Sum(times.Select((_, i) => (XOf(i, t) - MeanX(t)) * (LogOf(i, t) - MeanLog(t))))
-            / Num.Sum(times.Select((_, i) => Num.Square(XOf(i, t) - MeanX(t)))));
+        Num.Sum(times.Count, (Fit: this, t), static (of, i) => of.Fit.Off(i, of.t) * (of.Fit.LogOf(i, of.t) - of.Fit.MeanLog(of.t)))
+            / Num.Sum(times.Count, (Fit: this, t), static (of, i) => Num.Square(of.Fit.Off(i, of.t))));
 
     private Num XOf(int i, Trace? t) =>
         X(Law, t is null ? times[i].Kelvins : t.Given(Indexed("T", i), times[i].Kelvins, Measure.AbsoluteTemperature));
+
+    private Num Off(int i, Trace? t) => XOf(i, t) - MeanX(t);
 
     private Num LogOf(int i, Trace? t)
     {

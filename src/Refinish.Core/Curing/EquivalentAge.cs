@@ -33,26 +33,42 @@ public sealed record EquivalentAge
 
     private static readonly Source Stopped = Source.Derived("nothing progresses below the temperature at which the product stops");
 
-    private readonly double reference;
-    private readonly double? stopsBelow;
-
     // Follow from the inputs, which equality compares.
     private readonly double[] rates;
 
-    /// <summary>Takes the history, the law and the reference.</summary>
+    /// <summary>Takes the history, the law and the reference; the law holds at every temperature.</summary>
     /// <param name="history">The temperatures.</param>
     /// <param name="shift">The law.</param>
     /// <param name="reference">The temperature whose hours are counted, −20 to 60 °C.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The reference is outside its range.</exception>
     public EquivalentAge(TemperatureHistory history, TemperatureShift shift, Temperature reference)
+        : this(history, shift, reference, null)
+    {
+    }
+
+    /// <summary>Takes the history, the law, the reference and where the law ends.</summary>
+    /// <param name="history">The temperatures.</param>
+    /// <param name="shift">The law.</param>
+    /// <param name="reference">The temperature whose hours are counted, −20 to 60 °C.</param>
+    /// <param name="stopsBelow">See <see cref="StopsBelow"/>, −20 to 60 °C.</param>
+    /// <exception cref="ArgumentNullException">History or law is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A temperature is outside its range.</exception>
+    public EquivalentAge(TemperatureHistory history, TemperatureShift shift, Temperature reference, Temperature? stopsBelow)
     {
         History = Guard.NotNull(history);
         Shift = Guard.NotNull(shift);
-        this.reference = Guard.Within(reference, TemperatureShift.Thermometer);
-        double[] factors = new double[history.List.Count];
-        shift.Factors(history.Kelvins, this.reference, factors);
-        rates = factors;
+        Reference = Guard.Checked(reference, TemperatureShift.Thermometer);
+        rates = new double[history.List.Count];
+        shift.Factors(history.Kelvins, Reference.Kelvins, rates);
+        if (stopsBelow is Temperature least)
+        {
+            StopsBelow = Guard.Checked(least, TemperatureShift.Thermometer, nameof(stopsBelow));
+            for (int i = 0; i < rates.Length; i++)
+            {
+                rates[i] = IsStopped(history.Kelvins[i]) ? 0 : rates[i];
+            }
+        }
     }
 
     /// <summary>The temperatures.</summary>
@@ -62,39 +78,26 @@ public sealed record EquivalentAge
     public TemperatureShift Shift { get; }
 
     /// <summary>The temperature whose hours are counted.</summary>
-    public Temperature Reference => Temperature.FromKelvins(reference);
+    public Temperature Reference { get; }
 
     /// <summary>
     /// The temperature below which nothing progresses (rate 0), such as the lowest of the product's data sheet, −20 to 60 °C; <see
     /// langword="null"/>
     /// when the law holds at every temperature of the history. At this temperature itself the law holds.
     /// </summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside −20 to 60 °C.</exception>
-    public Temperature? StopsBelow
-    {
-        get => stopsBelow is double least ? Temperature.FromKelvins(least) : null;
-        init
-        {
-            stopsBelow = value is Temperature given ? Guard.Within(given, TemperatureShift.Thermometer, nameof(StopsBelow)) : null;
-            rates = new double[History.List.Count];
-            Shift.Factors(History.Kelvins, reference, rates);
-            for (int i = 0; i < rates.Length && stopsBelow is not null; i++)
-            {
-                rates[i] = History.Kelvins[i] < stopsBelow ? 0 : rates[i];
-            }
-        }
-    }
+    public Temperature? StopsBelow { get; }
 
     /// <summary>Whether history, law, reference and the temperature below which nothing progresses are equal.</summary>
     /// <param name="other">The age to compare with.</param>
     /// <returns><see langword="true"/> when they are.</returns>
     public bool Equals(EquivalentAge? other) =>
-        other is not null && reference == other.reference && stopsBelow == other.stopsBelow && Shift.Equals(other.Shift)
-            && History.Equals(other.History);
+        other is not null && Reference.Kelvins == other.Reference.Kelvins && StopsBelow?.Kelvins == other.StopsBelow?.Kelvins
+            && Shift.Equals(other.Shift) && History.Equals(other.History);
 
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked(
-        (History.GetHashCode() * 31) + (Shift.GetHashCode() * 17) + reference.GetHashCode() + (stopsBelow.GetHashCode() * 7));
+        (History.GetHashCode() * 31) + (Shift.GetHashCode() * 17) + Reference.Kelvins.GetHashCode()
+            + (StopsBelow?.Kelvins.GetHashCode() * 7 ?? 0));
 
     /// <summary>The age that a film gains between two instants.</summary>
     /// <param name="from">When it begins to count, within the history.</param>
@@ -208,7 +211,7 @@ public sealed record EquivalentAge
         else
         {
             Num gained = t.Step("equivalent age before the last stretch", "t_e,before", Measure.Hours, Sum, passed);
-            Num rate = Shift.Factor(History.List[passage.Segment].Kelvins, reference, t);
+            Num rate = Shift.Factor(History.List[passage.Segment].Kelvins, Reference.Kelvins, t);
             passed = t.Given("t_before", (passage.LastStart - first) / (double)TimeSpan.TicksPerSecond, Measure.Hours)
                 + ((t.Given("t_e", age.TotalSeconds, Measure.Hours) - gained) / rate);
         }
@@ -219,8 +222,8 @@ public sealed record EquivalentAge
 
     /// <summary>The law and the reference in one line.</summary>
     /// <returns>Text such as <c>hours at 25 °C, rate × 2 for ten kelvins</c>.</returns>
-    public override string ToString() => "hours at " + Measure.Temperature.Format(reference) + ", " + Shift
-        + (stopsBelow is double least ? ", nothing below " + Measure.Temperature.Format(least) : string.Empty);
+    public override string ToString() => "hours at " + Measure.Temperature.Format(Reference.Kelvins) + ", " + Shift
+        + (StopsBelow is Temperature least ? ", nothing below " + Measure.Temperature.Format(least.Kelvins) : string.Empty);
 
     /// <summary>The greatest and the least rate of the history.</summary>
     internal (double Greatest, double Least) Rates()
@@ -272,6 +275,8 @@ public sealed record EquivalentAge
         Guard.Rule(first <= last, nameof(to), (last - first) / (double)TimeSpan.TicksPerSecond, Measure.Hours, "at least 0 h after from");
         return (first, last);
     }
+
+    private bool IsStopped(double kelvins) => kelvins < StopsBelow?.Kelvins;
 
     // The sum that the workings write out, on plain numbers: a log has thousands of stretches.
     private double Seconds(long first, long last)
@@ -350,13 +355,13 @@ public sealed record EquivalentAge
             string index = Figures.Significant(++count);
             Num time = t.Given("Δt_" + index, (end - begin) / (double)TimeSpan.TicksPerSecond, Measure.Hours);
             double kelvins = History.List[i].Kelvins;
-            bool stopped = kelvins < stopsBelow;
+            bool stopped = IsStopped(kelvins);
             sum += t.Step(
                 "age gained in stretch " + index + (stopped ? ", too cold for anything to progress" : string.Empty),
                 "t_e," + index,
                 Measure.Hours,
                 stopped ? Stopped : Shift.Source,
-                time * (stopped ? t.Number(0) : Shift.Formula(kelvins, reference, t, "T_" + index)));
+                time * (stopped ? t.Number(0) : Shift.Formula(kelvins, Reference.Kelvins, t, "T_" + index)));
             begin = end;
         }
 

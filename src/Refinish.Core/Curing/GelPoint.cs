@@ -27,9 +27,18 @@ public sealed record GelPoint
     /// <summary>Two parts that react with each other.</summary>
     /// <param name="scarce">Functionality f of the part that runs out first, 2 to 20; an average need not be whole.</param>
     /// <param name="other">Functionality g of the other part, 2 to 20.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public GelPoint(double scarce, double other)
+        : this(scarce, other, 1)
+    {
+    }
+
+    /// <summary>Two parts that react with each other.</summary>
+    /// <param name="scarce">Functionality f of the part that runs out first, 2 to 20; an average need not be whole.</param>
+    /// <param name="other">Functionality g of the other part, 2 to 20.</param>
     /// <param name="ratio">r: groups of the first part per group of the other, more than 0 and at most 1; 1 is the stoichiometric mix.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public GelPoint(double scarce, double other, double ratio = 1)
+    public GelPoint(double scarce, double other, double ratio)
         : this(
             Guard.Within(scarce, Functionalities),
             (double?)Guard.Within(other, Functionalities),

@@ -20,9 +20,6 @@ public sealed record GlassTransition
     private static readonly Source Form = Source.Published("A. T. DiBenedetto, Journal of Polymer Science B 25 (1987)",
         "page 1949 (from memory)");
 
-    private readonly double uncured;
-    private readonly double cured;
-
     /// <summary>Takes the two ends and the bend between them.</summary>
     /// <param name="uncured">T_g0 of the mix before it reacts, −150 to 300 °C.</param>
     /// <param name="cured">T_g∞ of the full cure, above <paramref name="uncured"/> and at most 400 °C.</param>
@@ -30,16 +27,16 @@ public sealed record GlassTransition
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public GlassTransition(Temperature uncured, Temperature cured, double lambda)
     {
-        this.uncured = Guard.Within(uncured, Bounds.Between(123.15, 573.15, Measure.Temperature));
-        this.cured = Guard.Within(cured, Bounds.Above(this.uncured, 673.15, Measure.Temperature));
+        Uncured = Guard.Checked(uncured, Bounds.Between(123.15, 573.15, Measure.Temperature));
+        Cured = Guard.Checked(cured, Bounds.Above(Uncured.Kelvins, 673.15, Measure.Temperature));
         Lambda = Guard.Within(lambda, Bounds.Positive(Measure.Number, 1));
     }
 
     /// <summary>T_g0 of the mix before it reacts.</summary>
-    public Temperature Uncured => Temperature.FromKelvins(uncured);
+    public Temperature Uncured { get; }
 
     /// <summary>T_g∞ of the full cure.</summary>
-    public Temperature Cured => Temperature.FromKelvins(cured);
+    public Temperature Cured { get; }
 
     /// <summary>λ, how much the curve sags.</summary>
     public double Lambda { get; }
@@ -57,7 +54,7 @@ public sealed record GlassTransition
     public Ratio? ConversionAt(Temperature temperature)
     {
         double t = Guard.Within(temperature, Bounds.Between(123.15, 673.15, Measure.Temperature));
-        return t < uncured || t > cured ? null : Ratio.FromDecimalFractions(ConversionKelvins(t));
+        return t < Uncured.Kelvins || t > Cured.Kelvins ? null : Ratio.FromDecimalFractions(ConversionKelvins(t));
     }
 
     /// <summary>How the glass transition follows.</summary>
@@ -73,12 +70,13 @@ public sealed record GlassTransition
     /// <summary>The two ends and λ in one line.</summary>
     /// <returns>Text such as <c>glass transition -20 °C to 90 °C, λ 0.5</c>.</returns>
     public override string ToString() =>
-        "glass transition " + Measure.Temperature.Format(uncured) + " to " + Measure.Temperature.Format(cured) + ", λ " + Figures.Significant(Lambda);
+        "glass transition " + Measure.Temperature.Format(Uncured.Kelvins) + " to " + Measure.Temperature.Format(Cured.Kelvins) + ", λ "
+            + Figures.Significant(Lambda);
 
     /// <summary>0 below T_g0, more than 1 above T_g∞, where no conversion is enough.</summary>
     internal double ConversionKelvins(double t)
     {
-        double share = (t - uncured) / (cured - uncured);
+        double share = (t - Uncured.Kelvins) / (Cured.Kelvins - Uncured.Kelvins);
         return share <= 0 ? 0 : share > 1 ? 2 : share / (Lambda + ((1 - Lambda) * share));
     }
 
@@ -88,9 +86,9 @@ public sealed record GlassTransition
     {
         Num a = t.Given("α", alpha, Measure.Percent);
         Num l = t.Given("λ", Lambda, Measure.Number);
-        Num low = t.Given("T_g0", uncured, Measure.AbsoluteTemperature);
+        Num low = t.Given("T_g0", Uncured.Kelvins, Measure.AbsoluteTemperature);
         return t.Step(
             "glass transition", "T_g", Measure.Temperature, Form,
-            low + ((t.Given("T_g∞", cured, Measure.AbsoluteTemperature) - low) * l * a / (1 - ((1 - l) * a))));
+            low + ((t.Given("T_g∞", Cured.Kelvins, Measure.AbsoluteTemperature) - low) * l * a / (1 - ((1 - l) * a))));
     }
 }

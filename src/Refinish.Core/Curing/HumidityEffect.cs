@@ -40,7 +40,7 @@ public sealed record HumidityEffect
         {
             Guard.Rule(
                 this.points[i].Fraction > this.points[i - 1].Fraction, nameof(points), this.points[i].Fraction, Measure.Percent,
-                "more than the row before, " + Measure.Percent.Format(this.points[i - 1].Fraction));
+                "more than the row before, ", this.points[i - 1].Fraction);
         }
     }
 

@@ -9,27 +9,26 @@ namespace Refinish.Curing;
 /// </code></example>
 public sealed record HumidityPoint
 {
-    private readonly double humidity;
-
     /// <summary>Takes both.</summary>
     /// <param name="humidity">Relative humidity, 0 to 100 %.</param>
     /// <param name="timeFactor">How many times as long, 0.1 to 20.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public HumidityPoint(Ratio humidity, double timeFactor)
     {
-        this.humidity = Guard.Within(humidity, Bounds.NotNegative(Measure.Percent, 1));
+        Humidity = Guard.Checked(humidity, Bounds.NotNegative(Measure.Percent, 1));
         TimeFactor = Guard.Within(timeFactor, Bounds.Between(0.1, 20, Measure.Number));
     }
 
     /// <summary>Relative humidity.</summary>
-    public Ratio Humidity => Ratio.FromDecimalFractions(humidity);
+    public Ratio Humidity { get; }
 
     /// <summary>How many times as long.</summary>
     public double TimeFactor { get; }
 
-    internal double Fraction => humidity;
+    internal double Fraction => Humidity.DecimalFractions;
 
     /// <summary>Both in one line.</summary>
     /// <returns>Text such as <c>× 1.5 at 30 %</c>.</returns>
-    public override string ToString() => "× " + Figures.Significant(TimeFactor) + " at " + Measure.Percent.Format(humidity);
+    public override string ToString() =>
+        "× " + Figures.Significant(TimeFactor) + " at " + Measure.Percent.Format(Humidity.DecimalFractions);
 }

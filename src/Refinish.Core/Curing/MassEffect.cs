@@ -19,10 +19,6 @@ public sealed record MassEffect
     private static readonly Source Power = Source.FromMemory("power law of the mass, exponent about 0.2 for fillers");
     private static readonly Bounds Masses = Bounds.Positive(Measure.Weight, 100);
 
-    private readonly double reference;
-    private readonly double lightest;
-    private readonly double heaviest;
-
     /// <summary>Takes the exponent.</summary>
     /// <param name="reference">The batch for which pot life is told, more than 0 and at most 100 kg.</param>
     /// <param name="exponent">b, 0 to 1.</param>
@@ -34,23 +30,23 @@ public sealed record MassEffect
 
     private MassEffect(double reference, double exponent, double other)
     {
-        this.reference = reference;
+        Reference = Mass.FromKilograms(reference);
         Exponent = exponent;
-        lightest = (double.IsNaN(other) ? reference : Math.Min(reference, other)) / Reach;
-        heaviest = (double.IsNaN(other) ? reference : Math.Max(reference, other)) * Reach;
+        Lightest = Mass.FromKilograms((double.IsNaN(other) ? reference : Math.Min(reference, other)) / Reach);
+        Heaviest = Mass.FromKilograms((double.IsNaN(other) ? reference : Math.Max(reference, other)) * Reach);
     }
 
     /// <summary>The batch for which pot life is told.</summary>
-    public Mass Reference => Mass.FromKilograms(reference);
+    public Mass Reference { get; }
 
     /// <summary>b.</summary>
     public double Exponent { get; }
 
     /// <summary>The lightest batch for which a time is given.</summary>
-    public Mass Lightest => Mass.FromKilograms(lightest);
+    public Mass Lightest { get; }
 
     /// <summary>The heaviest batch for which a time is given.</summary>
-    public Mass Heaviest => Mass.FromKilograms(heaviest);
+    public Mass Heaviest { get; }
 
     /// <summary>The exponent from two batches of one product: b = −ln(t_2/t_1) / ln(m_2/m_1).</summary>
     /// <param name="reference">One batch, which becomes the reference.</param>
@@ -96,16 +92,18 @@ public sealed record MassEffect
 
     /// <summary>The law in one line.</summary>
     /// <returns>Text such as <c>pot life × (m / 0.1 kg)^-0.2</c>.</returns>
-    public override string ToString() => "pot life × (m / " + Measure.Weight.Format(reference) + ")^-" + Figures.Significant(Exponent);
+    public override string ToString() =>
+        "pot life × (m / " + Measure.Weight.Format(Reference.Kilograms) + ")^-" + Figures.Significant(Exponent);
 
     private static (double Seconds, double Kilograms) Checked(TimeSpan referencePotLife, Mass batch) => (
         Guard.Within(referencePotLife, Bounds.Positive(Measure.Hours, 60 * 24 * 3600)),
         Guard.Within(batch, Masses));
 
-    private bool Covers(double m) => m >= lightest * (1 - 1e-12) && m <= heaviest * (1 + 1e-12);
+    private bool Covers(double m) => m >= Lightest.Kilograms * (1 - 1e-12) && m <= Heaviest.Kilograms * (1 + 1e-12);
 
     private Num Seconds(double time, double m, Trace? t = null) => t.Step(
         "pot life of the batch", "t", Measure.Minutes, Power,
         t.Given("t_ref", time, Measure.Minutes) * Num.Power(
-            t.Given("m", m, Measure.Weight) / t.Given("m_ref", reference, Measure.Weight), -t.Given("b", Exponent, Measure.Number)));
+            t.Given("m", m, Measure.Weight) / t.Given("m_ref", Reference.Kilograms, Measure.Weight),
+                -t.Given("b", Exponent, Measure.Number)));
 }

@@ -9,28 +9,26 @@ namespace Refinish.Curing;
 /// </code></example>
 public sealed record TabulatedTime
 {
-    private readonly double temperature;
-
     /// <summary>Takes both.</summary>
     /// <param name="temperature">−20 to 60 °C.</param>
     /// <param name="time">More than 0, at most 60 days.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public TabulatedTime(Temperature temperature, TimeSpan time)
     {
-        this.temperature = Guard.Within(temperature, TemperatureShift.Thermometer);
+        Temperature = Guard.Checked(temperature, TemperatureShift.Thermometer);
         Guard.Within(time, Bounds.Positive(Measure.Hours, 60 * 24 * 3600));
         Time = time;
     }
 
     /// <summary>The temperature.</summary>
-    public Temperature Temperature => Temperature.FromKelvins(temperature);
+    public Temperature Temperature { get; }
 
     /// <summary>The time.</summary>
     public TimeSpan Time { get; }
 
-    internal double Kelvins => temperature;
+    internal double Kelvins => Temperature.Kelvins;
 
     /// <summary>Both in one line.</summary>
     /// <returns>Text such as <c>36 h at 15 °C</c>.</returns>
-    public override string ToString() => Measure.Hours.Format(Time.TotalSeconds) + " at " + Measure.Temperature.Format(temperature);
+    public override string ToString() => Measure.Hours.Format(Time.TotalSeconds) + " at " + Measure.Temperature.Format(Temperature.Kelvins);
 }

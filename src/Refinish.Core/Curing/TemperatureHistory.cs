@@ -21,6 +21,8 @@ namespace Refinish.Curing;
 /// </code></example>
 public sealed record TemperatureHistory
 {
+    private static readonly string WithinThermometer = "a swing that stays within " + TemperatureShift.Thermometer;
+
     private readonly ValueList<TemperatureSegment> segments;
 
     // Ticks from the start to the end of each stretch.
@@ -32,10 +34,20 @@ public sealed record TemperatureHistory
     /// <summary>Makes a history.</summary>
     /// <param name="start">When it begins.</param>
     /// <param name="segments">The stretches in order, at least one.</param>
+    /// <exception cref="ArgumentException"><paramref name="segments"/> is empty or has an empty entry.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The stretches reach beyond the end of the calendar (year 9999).</exception>
+    public TemperatureHistory(DateTimeOffset start, IEnumerable<TemperatureSegment> segments)
+        : this(start, segments, false)
+    {
+    }
+
+    /// <summary>Makes a history.</summary>
+    /// <param name="start">When it begins.</param>
+    /// <param name="segments">The stretches in order, at least one.</param>
     /// <param name="lastHoldsOn">Whether the last temperature goes on for ever; otherwise nothing is known after the last stretch.</param>
     /// <exception cref="ArgumentException"><paramref name="segments"/> is empty or has an empty entry.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The stretches reach beyond the end of the calendar (year 9999).</exception>
-    public TemperatureHistory(DateTimeOffset start, IEnumerable<TemperatureSegment> segments, bool lastHoldsOn = false)
+    public TemperatureHistory(DateTimeOffset start, IEnumerable<TemperatureSegment> segments, bool lastHoldsOn)
     {
         Start = start;
         this.segments = Guard.List(segments, 1);
@@ -91,7 +103,22 @@ public sealed record TemperatureHistory
     /// <param name="mean">The mean temperature.</param>
     /// <param name="amplitude">How far it swings to either side, 0 to 40 K; mean and swing have to stay within −20 to 60 °C.</param>
     /// <param name="warmest">An instant at which it is warmest, of any day.</param>
-    /// <param name="step">Length of a stretch, 1 minute to 6 hours; 15 minutes when omitted.</param>
+    /// <returns>The history, which ends after the last stretch.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static TemperatureHistory Diurnal(
+        DateTimeOffset start, TimeSpan duration, Temperature mean, TemperatureDelta amplitude, DateTimeOffset warmest) =>
+        Diurnal(start, duration, mean, amplitude, warmest, TimeSpan.FromTicks(15 * TimeSpan.TicksPerMinute));
+
+    /// <summary>
+    /// A temperature that swings about a mean once in 24 hours, T = mean + amplitude cos(2π (t − t_warmest) / 24 h), cut into stretches at the temperature of their middle.
+    /// </summary>
+    /// <remarks>Over whole days the stretches give the age of the smooth curve to the last digits, as equal steps do for anything periodic.</remarks>
+    /// <param name="start">When it begins.</param>
+    /// <param name="duration">How long, a whole number of steps, at most 366 days.</param>
+    /// <param name="mean">The mean temperature.</param>
+    /// <param name="amplitude">How far it swings to either side, 0 to 40 K; mean and swing have to stay within −20 to 60 °C.</param>
+    /// <param name="warmest">An instant at which it is warmest, of any day.</param>
+    /// <param name="step">Length of a stretch, 1 minute to 6 hours.</param>
     /// <returns>The history, which ends after the last stretch.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     /// <example><code>
@@ -100,23 +127,23 @@ public sealed record TemperatureHistory
     ///     start, TimeSpan.FromDays(7), Temperature.FromDegreesCelsius(16), TemperatureDelta.FromKelvins(4), start.AddHours(-2));
     /// </code></example>
     public static TemperatureHistory Diurnal(
-        DateTimeOffset start, TimeSpan duration, Temperature mean, TemperatureDelta amplitude, DateTimeOffset warmest, TimeSpan? step = null)
+        DateTimeOffset start, TimeSpan duration, Temperature mean, TemperatureDelta amplitude, DateTimeOffset warmest, TimeSpan step)
     {
         double middle = Guard.Within(mean, TemperatureShift.Thermometer);
         double swing = Guard.Within(amplitude, Bounds.NotNegative(Measure.TemperatureDifference, 40));
         Guard.Rule(
             middle - swing >= TemperatureShift.Thermometer.Minimum && middle + swing <= TemperatureShift.Thermometer.Maximum,
-            nameof(amplitude), swing, Measure.TemperatureDifference, "a swing that stays within " + TemperatureShift.Thermometer);
-        TimeSpan each = step ?? TimeSpan.FromTicks(15 * TimeSpan.TicksPerMinute);
-        Guard.Within(each, Bounds.Between(60, 6 * 3600, Measure.Hours), nameof(step));
+            nameof(amplitude), swing, Measure.TemperatureDifference, WithinThermometer);
+        Guard.Within(step, Bounds.Between(60, 6 * 3600, Measure.Hours));
         Guard.Within(duration, Bounds.Positive(Measure.Hours, 366.0 * 24 * 3600));
-        Guard.Rule(duration.Ticks % each.Ticks == 0, nameof(duration), duration.TotalSeconds, Measure.Hours, "a whole number of steps");
+        Guard.Rule(duration.Ticks % step.Ticks == 0, nameof(duration), duration.TotalSeconds, Measure.Hours, "a whole number of steps");
         double phase = (start.UtcTicks - warmest.UtcTicks) % TimeSpan.TicksPerDay / (double)TimeSpan.TicksPerDay;
-        double part = each.Ticks / (double)TimeSpan.TicksPerDay;
-        TemperatureSegment[] stretches = new TemperatureSegment[duration.Ticks / each.Ticks];
+        double part = step.Ticks / (double)TimeSpan.TicksPerDay;
+        TemperatureSegment[] stretches = new TemperatureSegment[duration.Ticks / step.Ticks];
         for (int i = 0; i < stretches.Length; i++)
         {
-            stretches[i] = new TemperatureSegment(each, Temperature.FromKelvins(middle + (swing * Math.Cos(2 * Math.PI * (phase + ((i + 0.5) * part))))));
+            stretches[i] = new TemperatureSegment(
+                step, Temperature.FromKelvins(middle + (swing * Math.Cos(2 * Math.PI * (phase + ((i + 0.5) * part))))));
         }
 
         return new TemperatureHistory(start, stretches);

@@ -22,6 +22,8 @@ namespace Refinish.Curing;
 /// </code></example>
 public static class TemperatureLog
 {
+    private static readonly TimeSpan UsualGap = TimeSpan.FromHours(2);
+
     private static readonly Bounds Gaps = Bounds.Positive(Measure.Hours, 24 * 3600);
 
     private static readonly string[] Instants =
@@ -30,30 +32,46 @@ public static class TemperatureLog
         "yyyy-MM-dd'T'HH:mm:ss'Z'", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFF'Z'", "yyyy-MM-dd'T'HH:mm'Z'", "yyyy-MM-dd HH:mm:ss'Z'", "yyyy-MM-dd HH:mm'Z'",
     ];
 
+    /// <summary>Reads a log from text, with at most 2 h between two readings.</summary>
+    /// <param name="text">The log, lines ended by line feeds with or without carriage returns.</param>
+    /// <returns>The history from the first reading to the last.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="text"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <exception cref="FormatException">The log is malformed; the message names the line.</exception>
+    public static TemperatureHistory Parse(string text) => Parse(text, UsualGap);
+
     /// <summary>Reads a log from text.</summary>
     /// <param name="text">The log, lines ended by line feeds with or without carriage returns.</param>
-    /// <param name="longestGap">Longest time allowed between two readings, more than 0 and at most 24 h; 2 h when omitted.</param>
+    /// <param name="longestGap">Longest time allowed between two readings, more than 0 and at most 24 h.</param>
     /// <returns>The history from the first reading to the last.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="longestGap"/> is outside its range.</exception>
     /// <exception cref="FormatException">The log is malformed; the message names the line.</exception>
-    public static TemperatureHistory Parse(string text, TimeSpan? longestGap = null)
+    public static TemperatureHistory Parse(string text, TimeSpan longestGap)
     {
         using StringReader reader = new(Guard.NotNull(text));
         return Read(reader, longestGap);
     }
 
+    /// <summary>Reads a log from a reader that the caller opened and closes, with at most 2 h between two readings.</summary>
+    /// <param name="reader">The log, read to its end.</param>
+    /// <returns>The history from the first reading to the last.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="reader"/> is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    /// <exception cref="FormatException">The log is malformed; the message names the line.</exception>
+    public static TemperatureHistory Read(TextReader reader) => Read(reader, UsualGap);
+
     /// <summary>Reads a log from a reader that the caller opened and closes.</summary>
     /// <param name="reader">The log, read to its end.</param>
-    /// <param name="longestGap">Longest time allowed between two readings, more than 0 and at most 24 h; 2 h when omitted.</param>
+    /// <param name="longestGap">Longest time allowed between two readings, more than 0 and at most 24 h.</param>
     /// <returns>The history from the first reading to the last.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="reader"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="longestGap"/> is outside its range.</exception>
     /// <exception cref="FormatException">The log is malformed; the message names the line.</exception>
-    public static TemperatureHistory Read(TextReader reader, TimeSpan? longestGap = null)
+    public static TemperatureHistory Read(TextReader reader, TimeSpan longestGap)
     {
         Guard.NotNull(reader);
-        double gap = longestGap is TimeSpan given ? Guard.Within(given, Gaps, nameof(longestGap)) : 2 * 3600;
+        double gap = Guard.Within(longestGap, Gaps);
         bool? fahrenheit = null;
         DateTimeOffset start = default;
         DateTimeOffset last = default;

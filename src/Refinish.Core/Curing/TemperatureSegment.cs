@@ -9,8 +9,6 @@ namespace Refinish.Curing;
 /// </code></example>
 public sealed record TemperatureSegment
 {
-    private readonly double temperature;
-
     /// <summary>Makes a stretch.</summary>
     /// <param name="duration">How long it lasts, more than 0 and at most 10 years of 365 days.</param>
     /// <param name="temperature">The temperature, −20 to 60 °C.</param>
@@ -19,18 +17,19 @@ public sealed record TemperatureSegment
     {
         Guard.Within(duration, Bounds.Positive(Measure.Hours, 3650.0 * 24 * 3600));
         Duration = duration;
-        this.temperature = Guard.Within(temperature, TemperatureShift.Thermometer);
+        Temperature = Guard.Checked(temperature, TemperatureShift.Thermometer);
     }
 
     /// <summary>How long it lasts.</summary>
     public TimeSpan Duration { get; }
 
     /// <summary>The temperature.</summary>
-    public Temperature Temperature => Temperature.FromKelvins(temperature);
+    public Temperature Temperature { get; }
 
-    internal double Kelvins => temperature;
+    internal double Kelvins => Temperature.Kelvins;
 
     /// <summary>The duration and the temperature in one line.</summary>
     /// <returns>Text such as <c>14 h at 12 °C</c>.</returns>
-    public override string ToString() => Measure.Hours.Format(Duration.TotalSeconds) + " at " + Measure.Temperature.Format(temperature);
+    public override string ToString() =>
+        Measure.Hours.Format(Duration.TotalSeconds) + " at " + Measure.Temperature.Format(Temperature.Kelvins);
 }

@@ -25,6 +25,8 @@ namespace Refinish.Curing;
 public sealed record TemperatureShift
 {
     internal static readonly Bounds Thermometer = Bounds.Between(253.15, 333.15, Measure.Temperature);
+    private static readonly string BetweenTheEnds =
+        "between " + Measure.Temperature.Format(Thermometer.Minimum) + " and " + Measure.Temperature.Format(Thermometer.Maximum);
 
     private static readonly Source Rule = Source.CommonPractice("a fixed factor of the reaction rate for ten kelvins, 2 unless the data sheet tells otherwise");
     private static readonly Source Law = Source.Derived("Arrhenius' law with the gas constant of the SI (2019)");
@@ -111,9 +113,7 @@ public sealed record TemperatureShift
         Guard.NotNull(below);
         Guard.NotNull(above);
         double at = Guard.Within(change, Thermometer);
-        Guard.Rule(
-            at > Thermometer.Minimum && at < Thermometer.Maximum, nameof(change), at, Measure.Temperature,
-            "between " + Measure.Temperature.Format(Thermometer.Minimum) + " and " + Measure.Temperature.Format(Thermometer.Maximum));
+        Guard.Rule(at > Thermometer.Minimum && at < Thermometer.Maximum, nameof(change), at, Measure.Temperature, BetweenTheEnds);
         double last = below.LastChange;
         double first = above.FirstChange;
         Guard.Rule(last < at, nameof(below), last, Measure.Temperature, "a law whose changes lie below ", at);

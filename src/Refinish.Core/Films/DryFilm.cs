@@ -18,30 +18,35 @@ public sealed record DryFilm
 {
     private static readonly Source Definition = Source.Derived("definition of volume solids, reducer counted as volatile; volumes additive");
 
-    private readonly double wetFilm;
-    private readonly double volumeSolids;
-    private readonly double reducer;
+    /// <summary>Calculates the dry film of a coating without reducer.</summary>
+    /// <param name="wetFilm">Wet film as laid; more than 0 and at most 10 mm.</param>
+    /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public DryFilm(Length wetFilm, Ratio volumeSolids)
+        : this(wetFilm, volumeSolids, Ratio.Zero)
+    {
+    }
 
     /// <summary>Calculates the dry film.</summary>
     /// <param name="wetFilm">Wet film as laid; more than 0 and at most 10 mm.</param>
     /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
-    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %, none when omitted.</param>
+    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public DryFilm(Length wetFilm, Ratio volumeSolids, Ratio reducer = default)
+    public DryFilm(Length wetFilm, Ratio volumeSolids, Ratio reducer)
     {
-        this.wetFilm = Guard.Within(wetFilm, Bounds.Positive(Measure.Film, 10e-3));
-        this.volumeSolids = Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1));
-        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1));
+        WetFilm = Guard.Checked(wetFilm, Bounds.Positive(Measure.Film, 10e-3));
+        VolumeSolids = Guard.Checked(volumeSolids, Bounds.Positive(Measure.Percent, 1));
+        Reducer = Guard.Checked(reducer, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>The wet film as laid.</summary>
-    public Length WetFilm => Length.FromMeters(wetFilm);
+    public Length WetFilm { get; }
 
     /// <summary>Volume solids of the mixed, unreduced coating.</summary>
-    public Ratio VolumeSolids => Ratio.FromDecimalFractions(volumeSolids);
+    public Ratio VolumeSolids { get; }
 
     /// <summary>Reducer per volume of mixed coating.</summary>
-    public Ratio Reducer => Ratio.FromDecimalFractions(reducer);
+    public Ratio Reducer { get; }
 
     /// <summary>The dry film.</summary>
     public Length Thickness => Length.FromMeters(Dry().Value);
@@ -52,8 +57,10 @@ public sealed record DryFilm
 
     /// <summary>The two films in one line, in metric units.</summary>
     /// <returns>Text such as <c>30 µm dry from 82.5 µm wet</c>.</returns>
-    public override string ToString() => Measure.Film.Format(Thickness.Meters) + " dry from " + Measure.Film.Format(wetFilm) + " wet";
+    public override string ToString() =>
+        Measure.Film.Format(Thickness.Meters) + " dry from " + Measure.Film.Format(WetFilm.Meters) + " wet";
 
     private Num Dry(Trace? t = null) => t.Step("dry film", "DFT", Measure.Film, Definition, FilmKernel.DryFilm(
-        t.Given("WFT", wetFilm, Measure.Film), t.Given("VS", volumeSolids, Measure.Percent), t.Given("R", reducer, Measure.Percent)));
+        t.Given("WFT", WetFilm.Meters, Measure.Film), t.Given("VS", VolumeSolids.DecimalFractions, Measure.Percent),
+            t.Given("R", Reducer.DecimalFractions, Measure.Percent)));
 }

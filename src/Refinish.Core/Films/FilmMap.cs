@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
-using System.IO;
 using System.Linq;
 using Refinish.Fixtures;
 using UnitsNet;
@@ -15,8 +14,7 @@ namespace Refinish.Films;
 /// </remarks>
 /// <example><code>
 /// double thin = map.Whole.UnderMinimum.Percent;     // the map of StrokePlan
-/// using MemoryStream file = new();
-/// map.WritePly(file);
+/// double landed = map.Balance.Landed.Milliliters;
 /// </code></example>
 public sealed class FilmMap
 {
@@ -63,21 +61,6 @@ public sealed class FilmMap
     /// <returns>The film at its centroid.</returns>
     /// <exception cref="ArgumentOutOfRangeException">No such place.</exception>
     public Length WetFilm(int triangle) => Length.FromMeters(Films[Guard.Count(triangle, 0, Films.Length - 1)]);
-
-    /// <summary>Writes the mesh with its film as a binary PLY file: micrometres and a colour on every vertex, micrometres on every face.</summary>
-    /// <param name="stream">Where to; it is left open.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
-    public void WritePly(Stream stream) => FilmMapPly.Write(this, Guard.NotNull(stream));
-
-    /// <summary>Writes the film as an SVG drawing, each zone unrolled to true lengths along its middle.</summary>
-    /// <param name="stream">Where to; it is left open.</param>
-    /// <param name="title">What stands above the drawing.</param>
-    /// <param name="system">Metric or US customary.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
-    /// <exception cref="ArgumentException"><paramref name="title"/> is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="system"/> is not a named value.</exception>
-    public void WriteSvg(Stream stream, string title, DisplayUnits system) =>
-        FilmMapSvg.Write(this, Guard.NotNull(stream), Guard.Named(title), Guard.Defined(system));
 
     /// <summary>The figures over everything and the balance in one line, in metric units.</summary>
     /// <returns>Text such as <c>All: 71.4 µm wet on the mean, …; 300 mL sprayed: …</c>.</returns>

@@ -15,22 +15,19 @@ public sealed record SprayFilmLimits
     /// <exception cref="ArgumentOutOfRangeException">A film is outside its range, or the limit is not above the minimum.</exception>
     public SprayFilmLimits(Length minimum, Length wetLimit)
     {
-        MinimumSi = Guard.Within(minimum, Bounds.Positive(Measure.Film, 5e-3));
-        WetLimitSi = Guard.Within(wetLimit, Bounds.Positive(Measure.Film, 5e-3));
-        Guard.Rule(WetLimitSi > MinimumSi, nameof(wetLimit), WetLimitSi, Measure.Film, "more than the minimum of ", MinimumSi);
+        Minimum = Guard.Checked(minimum, Bounds.Positive(Measure.Film, 5e-3));
+        WetLimit = Guard.Checked(wetLimit, Bounds.Positive(Measure.Film, 5e-3));
+        Guard.Rule(WetLimit.Meters > Minimum.Meters, nameof(wetLimit), WetLimit.Meters, Measure.Film, "more than the minimum of ",
+            Minimum.Meters);
     }
 
     /// <summary>Least wet film.</summary>
-    public Length Minimum => Length.FromMeters(MinimumSi);
+    public Length Minimum { get; }
 
     /// <summary>Wet film above which it may run.</summary>
-    public Length WetLimit => Length.FromMeters(WetLimitSi);
-
-    internal double MinimumSi { get; }
-
-    internal double WetLimitSi { get; }
+    public Length WetLimit { get; }
 
     /// <summary>The pair in one line, in metric units.</summary>
     /// <returns>Text such as <c>60 µm to 125 µm wet</c>.</returns>
-    public override string ToString() => Measure.Film.Format(MinimumSi) + " to " + Measure.Film.Format(WetLimitSi) + " wet";
+    public override string ToString() => Measure.Film.Format(Minimum.Meters) + " to " + Measure.Film.Format(WetLimit.Meters) + " wet";
 }

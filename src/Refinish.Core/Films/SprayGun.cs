@@ -70,6 +70,5 @@ public sealed record SprayGun
     /// <returns>Text such as <c>150 mL/min, 60 % lands, trigger 40 % of the time</c>.</returns>
     public override string ToString() =>
         Measure.FluidRate.Format(FluidRate.CubicMetersPerSecond) + ", " + Measure.Percent.Format(TransferEfficiency.DecimalFractions)
-        + " lands, trigger "
-        + Measure.Percent.Format(TriggerFraction.DecimalFractions) + " of the time";
+        + " lands, trigger " + Measure.Percent.Format(TriggerFraction.DecimalFractions) + " of the time";
 }

@@ -40,30 +40,22 @@ public sealed record SprayStroke
 
     /// <summary>Of the gun, 1 to 300 cm/s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Speed Speed { get => Speed.FromMetersPerSecond(SpeedSi); init => SpeedSi = Guard.Within(value, StrokeSettings.Speeds); }
+    public required Speed Speed { get; init => field = Guard.Checked(value, StrokeSettings.Speeds); }
 
     /// <summary>How far the fan is turned about the aim from standing across the travel, −90° to 90°; 0 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Angle FanTurn
-    {
-        get => Angle.FromRadians(FanTurnSi);
-        init => FanTurnSi = Guard.Within(value, Bounds.Between(-Math.PI / 2, Math.PI / 2, Measure.Angle));
-    }
+    public Angle FanTurn { get; init => field = Guard.Checked(value, Bounds.Between(-Math.PI / 2, Math.PI / 2, Measure.Angle)); }
 
     /// <summary>From nozzle place to nozzle place.</summary>
     public Length Length => Length.FromMeters(LengthSi);
 
     /// <summary>How long the trigger is pulled: length over speed.</summary>
-    public TimeSpan TriggerTime => Durations.FromSeconds(LengthSi / SpeedSi);
+    public TimeSpan TriggerTime => Durations.FromSeconds(LengthSi / Speed.MetersPerSecond);
 
     internal double LengthSi => MeshPoint.Difference(End, Start).Norm;
-
-    internal double SpeedSi { get; private init; }
-
-    internal double FanTurnSi { get; private init; }
 
     /// <summary>The stroke in one line, in metric units.</summary>
     /// <returns>Text such as <c>(0 mm, 300 mm, 200 mm) to (1524 mm, 300 mm, 200 mm) at 45 cm/s</c>.</returns>
     public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} to {1} at {2}", Start, End, Measure.Speed.Format(SpeedSi));
+        string.Format(CultureInfo.InvariantCulture, "{0} to {1} at {2}", Start, End, Measure.Speed.Format(Speed.MetersPerSecond));
 }

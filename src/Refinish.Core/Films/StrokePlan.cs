@@ -47,7 +47,7 @@ public sealed record StrokePlan
             double cosine = Math.Min(1, Math.Abs(MeshPoint.Dot(travel, stroke.Aim)) / (travel.Norm * stroke.Aim.Norm));
             Guard.Rule(cosine <= 0.5, nameof(strokes), Math.Acos(cosine), Measure.Angle, "at least 60° between travel and aim");
             Guard.Rule(new SprayFan(stroke, pattern, 1).Bend > 0, nameof(strokes), Math.Acos(cosine), Measure.Angle, "an angle between travel and aim at which the gun does not move into its own fan");
-            TriggerSeconds += stroke.LengthSi / stroke.SpeedSi;
+            TriggerSeconds += stroke.LengthSi / stroke.Speed.MetersPerSecond;
         }
     }
 
@@ -96,6 +96,16 @@ public sealed record StrokePlan
     /// <param name="mesh">The surface; triangles face the side that is coated.</param>
     /// <param name="longestEdge">Edges longer than this are halved first, 1 to 100 mm; a tenth of the fan's width is fine enough.</param>
     /// <param name="limits">What the film is compared with.</param>
+    /// <returns>The film map; the same on any number of processors.</returns>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="longestEdge"/> is outside its range, or the mesh has no area.</exception>
+    public FilmMap SprayOnto(TriangleMesh mesh, Length longestEdge, SprayFilmLimits limits) =>
+        SprayOnto(mesh, longestEdge, limits, null, CancellationToken.None);
+
+    /// <summary>The film on every triangle.</summary>
+    /// <param name="mesh">The surface; triangles face the side that is coated.</param>
+    /// <param name="longestEdge">Edges longer than this are halved first, 1 to 100 mm; a tenth of the fan's width is fine enough.</param>
+    /// <param name="limits">What the film is compared with.</param>
     /// <param name="progress">Told the part that is done, rising from 0 to 1, from whichever thread got there.</param>
     /// <param name="cancellation">Stops the work between strokes.</param>
     /// <returns>The film map; the same on any number of processors.</returns>
@@ -103,8 +113,7 @@ public sealed record StrokePlan
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="longestEdge"/> is outside its range, or the mesh has no area.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public FilmMap SprayOnto(
-        TriangleMesh mesh, Length longestEdge, SprayFilmLimits limits, IProgress<double>? progress = null,
-        CancellationToken cancellation = default)
+        TriangleMesh mesh, Length longestEdge, SprayFilmLimits limits, IProgress<double>? progress, CancellationToken cancellation)
     {
         Guard.NotNull(mesh);
         Guard.NotNull(limits);
@@ -147,7 +156,8 @@ public sealed record StrokePlan
         Bounds size = Bounds.Between(0.05, 10, Measure.Length);
         double x = Guard.Within(length, size);
         double y = Guard.Within(width, size);
-        double spacing = FanPatternKernel.Width(pattern.WidthSi, settings.DistanceSi, pattern.ReferenceSi).Value * (1 - settings.OverlapSi);
+        double spacing = FanPatternKernel.Width(pattern.Width.Meters, settings.Distance.Meters, pattern.ReferenceDistance.Meters).Value
+            * (1 - settings.Overlap.DecimalFractions);
         List<SprayStroke> strokes = [];
         Add(x, y, static (along, across, z) => new(along, across, z));
         if (crossed)
@@ -163,8 +173,8 @@ public sealed record StrokePlan
             for (int k = 0; k < count; k++)
             {
                 double at = (across / 2) + ((k - ((count - 1) / 2.0)) * spacing);
-                MeshPoint one = place(-settings.TriggerLeadSi, at, settings.DistanceSi);
-                MeshPoint other = place(along + settings.TriggerLeadSi, at, settings.DistanceSi);
+                MeshPoint one = place(-settings.TriggerLead.Meters, at, settings.Distance.Meters);
+                MeshPoint other = place(along + settings.TriggerLead.Meters, at, settings.Distance.Meters);
                 bool back = k % 2 == 1;
                 strokes.Add(new() { Start = back ? other : one, End = back ? one : other, Aim = new(0, 0, -1), Speed = settings.Speed });
             }

@@ -20,43 +20,24 @@ public sealed record StrokeSettings
 
     /// <summary>From nozzle to surface, 50 mm to 1 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Distance
-    {
-        get => Length.FromMeters(DistanceSi);
-        init => DistanceSi = Guard.Within(value, Bounds.Between(0.05, 1, Measure.Length));
-    }
+    public required Length Distance { get; init => field = Guard.Checked(value, Bounds.Between(0.05, 1, Measure.Length)); }
 
     /// <summary>Of the gun along a stroke, 1 to 300 cm/s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Speed Speed { get => Speed.FromMetersPerSecond(SpeedSi); init => SpeedSi = Guard.Within(value, Speeds); }
+    public required Speed Speed { get; init => field = Guard.Checked(value, Speeds); }
 
     /// <summary>Part of the fan's width that covers the stroke before, 0 to 90 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Ratio Overlap
-    {
-        get => Ratio.FromDecimalFractions(OverlapSi);
-        init => OverlapSi = Guard.Within(value, Bounds.Between(0, 0.9, Measure.Percent));
-    }
+    public required Ratio Overlap { get; init => field = Guard.Checked(value, Bounds.Between(0, 0.9, Measure.Percent)); }
 
     /// <summary>How far past the edge the trigger is pulled and released, 0 to 0.5 m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length TriggerLead
-    {
-        get => Length.FromMeters(TriggerLeadSi);
-        init => TriggerLeadSi = Guard.Within(value, Bounds.NotNegative(Measure.Length, 0.5));
-    }
-
-    internal double DistanceSi { get; private init; }
-
-    internal double SpeedSi { get; private init; }
-
-    internal double OverlapSi { get; private init; }
-
-    internal double TriggerLeadSi { get; private init; }
+    public required Length TriggerLead { get; init => field = Guard.Checked(value, Bounds.NotNegative(Measure.Length, 0.5)); }
 
     /// <summary>The settings in one line, in metric units.</summary>
     /// <returns>Text such as <c>200 mm away at 45 cm/s, 50 % overlap, trigger 50 mm past the edges</c>.</returns>
     public override string ToString() =>
-        Measure.Length.Format(DistanceSi) + " away at " + Measure.Speed.Format(SpeedSi) + ", " + Measure.Percent.Format(OverlapSi)
-        + " overlap, trigger " + Measure.Length.Format(TriggerLeadSi) + " past the edges";
+        Measure.Length.Format(Distance.Meters) + " away at " + Measure.Speed.Format(Speed.MetersPerSecond) + ", "
+            + Measure.Percent.Format(Overlap.DecimalFractions)
+        + " overlap, trigger " + Measure.Length.Format(TriggerLead.Meters) + " past the edges";
 }

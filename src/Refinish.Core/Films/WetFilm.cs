@@ -20,33 +20,39 @@ public sealed record WetFilm
 {
     private static readonly Source Definition = Source.Derived("definition of volume solids, reducer counted as volatile; volumes additive");
 
-    private readonly double dryFilm;
-    private readonly double volumeSolids;
-    private readonly double reducer;
+    /// <summary>Calculates the wet film of a coating without reducer.</summary>
+    /// <param name="dryFilm">Dry film thickness wanted; more than 0 and at most 5 mm.</param>
+    /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
+    /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public WetFilm(Length dryFilm, Ratio volumeSolids)
+        : this(dryFilm, volumeSolids, Ratio.Zero)
+    {
+    }
 
     /// <summary>Calculates the wet film.</summary>
     /// <param name="dryFilm">Dry film thickness wanted; more than 0 and at most 5 mm.</param>
     /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
-    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %, none when omitted.</param>
+    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public WetFilm(Length dryFilm, Ratio volumeSolids, Ratio reducer = default)
+    public WetFilm(Length dryFilm, Ratio volumeSolids, Ratio reducer)
     {
-        this.dryFilm = Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3));
-        this.volumeSolids = Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1));
-        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1));
+        DryFilm = Guard.Checked(dryFilm, Bounds.Positive(Measure.Film, 5e-3));
+        VolumeSolids = Guard.Checked(volumeSolids, Bounds.Positive(Measure.Percent, 1));
+        Reducer = Guard.Checked(reducer, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>The dry film wanted.</summary>
-    public Length DryFilm => Length.FromMeters(dryFilm);
+    public Length DryFilm { get; }
 
     /// <summary>Volume solids of the mixed, unreduced coating.</summary>
-    public Ratio VolumeSolids => Ratio.FromDecimalFractions(volumeSolids);
+    public Ratio VolumeSolids { get; }
 
     /// <summary>Reducer per volume of mixed coating.</summary>
-    public Ratio Reducer => Ratio.FromDecimalFractions(reducer);
+    public Ratio Reducer { get; }
 
     /// <summary>Volume solids of the reduced coating: VS / (1 + R).</summary>
-    public Ratio ReducedSolids => Ratio.FromDecimalFractions(FilmKernel.ReducedSolids(volumeSolids, reducer).Value);
+    public Ratio ReducedSolids =>
+        Ratio.FromDecimalFractions(FilmKernel.ReducedSolids(VolumeSolids.DecimalFractions, Reducer.DecimalFractions).Value);
 
     /// <summary>The wet film thickness to lay down.</summary>
     public Length Thickness => Length.FromMeters(Wet().Value);
@@ -61,10 +67,13 @@ public sealed record WetFilm
     /// <summary>The films and the solids in one line, in metric units.</summary>
     /// <returns>Text such as <c>82.5 µm wet for 30 µm dry</c>.</returns>
     public override string ToString() =>
-        string.Format(CultureInfo.InvariantCulture, "{0} wet for {1} dry", Measure.Film.Format(Thickness.Meters), Measure.Film.Format(dryFilm));
+        string.Format(
+            CultureInfo.InvariantCulture, "{0} wet for {1} dry", Measure.Film.Format(Thickness.Meters),
+                Measure.Film.Format(DryFilm.Meters));
 
     private Num Wet(Trace? t = null) => t.Step("wet film", "WFT", Measure.Film, Definition, FilmKernel.WetFilm(
-        t.Given("DFT", dryFilm, Measure.Film), t.Given("VS", volumeSolids, Measure.Percent), t.Given("R", reducer, Measure.Percent)));
+        t.Given("DFT", DryFilm.Meters, Measure.Film), t.Given("VS", VolumeSolids.DecimalFractions, Measure.Percent),
+            t.Given("R", Reducer.DecimalFractions, Measure.Percent)));
 
     private Num Rate(Trace? t = null) => t.Step("theoretical spreading rate", "SR", Measure.SpreadingRate, Definition, 1 / Wet(t));
 }

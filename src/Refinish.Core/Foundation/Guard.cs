@@ -140,6 +140,66 @@ internal static class Guard
     public static TimeSpan? Time(TimeSpan? value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
         value is TimeSpan time ? Time(time, bounds, name, member) : null;
 
+    /// <summary>A quantity within its bounds, in the SI unit, so that equal ones are equal whatever unit they were given in.</summary>
+    public static Length Checked(Length value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Length.FromMeters(Within(value, bounds, name, member));
+
+    public static Ratio Checked(Ratio value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Ratio.FromDecimalFractions(Within(value, bounds, name, member));
+
+    public static Temperature Checked(
+        Temperature value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Temperature.FromKelvins(Within(value, bounds, name, member));
+
+    public static TemperatureDelta Checked(
+        TemperatureDelta value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        TemperatureDelta.FromKelvins(Within(value, bounds, name, member));
+
+    public static Volume Checked(Volume value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Volume.FromCubicMeters(Within(value, bounds, name, member));
+
+    public static Mass Checked(Mass value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Mass.FromKilograms(Within(value, bounds, name, member));
+
+    public static Area Checked(Area value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Area.FromSquareMeters(Within(value, bounds, name, member));
+
+    public static Angle Checked(Angle value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Angle.FromRadians(Within(value, bounds, name, member));
+
+    public static Density Checked(Density value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Density.FromKilogramsPerCubicMeter(Within(value, bounds, name, member));
+
+    public static DynamicViscosity Checked(
+        DynamicViscosity value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        DynamicViscosity.FromPascalSeconds(Within(value, bounds, name, member));
+
+    public static ForcePerLength Checked(
+        ForcePerLength value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        ForcePerLength.FromNewtonsPerMeter(Within(value, bounds, name, member));
+
+    public static Pressure Checked(Pressure value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Pressure.FromPascals(Within(value, bounds, name, member));
+
+    public static Speed Checked(Speed value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Speed.FromMetersPerSecond(Within(value, bounds, name, member));
+
+    public static HeatTransferCoefficient Checked(
+        HeatTransferCoefficient value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(Within(value, bounds, name, member));
+
+    public static MolarEnergy Checked(
+        MolarEnergy value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        MolarEnergy.FromJoulesPerMole(Within(value, bounds, name, member));
+
+    public static Frequency Checked(
+        Frequency value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        Frequency.FromHertz(Within(value, bounds, name, member));
+
+    public static SpecificEntropy Checked(
+        SpecificEntropy value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
+        SpecificEntropy.FromJoulesPerKilogramKelvin(Within(value, bounds, name, member));
+
     public static decimal Money(
         decimal value, bool zeroAllowed = true, [TextOf(nameof(value))] string name = "", [Caller] string member = "")
     {

@@ -20,27 +20,33 @@ public sealed record CrossCut
     private static readonly Source Astm = Source.Published("ASTM D3359, method B", "grades by area removed (second-hand, from a university's page)");
     private static readonly Source Spacing = Source.FromMemory("ASTM D3359 and ISO 2409, cut spacing by film thickness");
 
-    private readonly double removed;
-    private readonly double? film;
+    /// <summary>Takes the result on a film whose thickness is not known.</summary>
+    /// <param name="removed">Part of the lattice that came off, 0 to 100 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public CrossCut(Ratio removed)
+        : this(removed, null)
+    {
+    }
 
     /// <summary>Takes the result.</summary>
     /// <param name="removed">Part of the lattice that came off, 0 to 100 %.</param>
     /// <param name="dryFilm">Dry film, more than 0 and at most 5 mm, where known: it decides the spacing of the cuts.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public CrossCut(Ratio removed, Length? dryFilm = null)
+    public CrossCut(Ratio removed, Length? dryFilm)
     {
-        this.removed = Guard.Within(removed, Bounds.Between(0, 1, Measure.Percent));
-        film = dryFilm is Length given ? Guard.Within(given, Bounds.Positive(Measure.Film, 5e-3), nameof(dryFilm)) : null;
+        Removed = Guard.Checked(removed, Bounds.Between(0, 1, Measure.Percent));
+        DryFilm = dryFilm is Length given
+            ? Guard.Checked(given, Bounds.Positive(Measure.Film, 5e-3), nameof(dryFilm)) : null;
     }
 
     /// <summary>Part of the lattice that came off.</summary>
-    public Ratio Removed => Ratio.FromDecimalFractions(removed);
+    public Ratio Removed { get; }
 
     /// <summary>Dry film; <see langword="null"/> when not known.</summary>
-    public Length? DryFilm => film is double f ? Length.FromMeters(f) : null;
+    public Length? DryFilm { get; }
 
     /// <summary>Grade of ASTM D3359, method B.</summary>
-    public AdhesionGrade Grade => removed switch
+    public AdhesionGrade Grade => Removed.DecimalFractions switch
     {
         0 => AdhesionGrade.Grade5B,
         < 0.05 => AdhesionGrade.Grade4B,
@@ -51,7 +57,7 @@ public sealed record CrossCut
     };
 
     /// <summary>Class of ISO 2409, 0 the best and 5 the worst.</summary>
-    public int IsoClass => removed switch
+    public int IsoClass => Removed.DecimalFractions switch
     {
         0 => 0,
         <= 0.05 => 1,
@@ -62,7 +68,7 @@ public sealed record CrossCut
     };
 
     /// <summary>Cut spacing of ASTM D3359, method B: 1 mm up to 50 µm, 2 mm up to 125 µm; <see langword="null"/> above, where method A (an X) takes over, or when the film is not known.</summary>
-    public Length? AstmSpacing => film switch
+    public Length? AstmSpacing => DryFilm?.Meters switch
     {
         null or > 125e-6 => null,
         <= 50e-6 => Length.FromMillimeters(1),
@@ -72,7 +78,7 @@ public sealed record CrossCut
     /// <summary>Cut spacing of ISO 2409 on a hard substrate: 1 mm up to 60 µm, 2 mm up to 120 µm, 3 mm up to 250 µm; on a soft one 2 mm up to 120 µm; <see langword="null"/> above or when the film is not known.</summary>
     /// <param name="softSubstrate">Wood, plaster, plastics.</param>
     /// <returns>The spacing.</returns>
-    public Length? IsoSpacing(bool softSubstrate) => film switch
+    public Length? IsoSpacing(bool softSubstrate) => DryFilm?.Meters switch
     {
         null or > 250e-6 => null,
         > 120e-6 => Length.FromMillimeters(3),
@@ -94,5 +100,6 @@ public sealed record CrossCut
     /// <summary>The grades in one line.</summary>
     /// <returns>Text such as <c>3 % removed: 4B (ASTM D3359 B), class 1 (ISO 2409)</c>.</returns>
     public override string ToString() =>
-        Measure.Percent.Format(removed) + " removed: " + Figures.Significant((int)Grade) + "B (ASTM D3359 B), class " + Figures.Significant(IsoClass) + " (ISO 2409)";
+        Measure.Percent.Format(Removed.DecimalFractions) + " removed: " + Figures.Significant((int)Grade) + "B (ASTM D3359 B), class "
+            + Figures.Significant(IsoClass) + " (ISO 2409)";
 }

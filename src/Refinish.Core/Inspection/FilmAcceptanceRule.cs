@@ -1,4 +1,6 @@
 using System;
+using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 
 namespace Refinish.Inspection;
@@ -49,11 +51,17 @@ public sealed record FilmAcceptanceRule
     /// <exception cref="ArgumentNullException">No source is given.</exception>
     public required Source Source { get; init => field = Guard.NotNull(value); }
 
+    /// <summary>What the rule counts of some spots: their means, or all of their readings.</summary>
+    /// <param name="spots">The spots.</param>
+    /// <returns>The films.</returns>
+    public IReadOnlyList<Length> FilmsOf(IEnumerable<FilmSpot> spots) => Sample == FilmSample.Spot
+        ? [.. Guard.List(spots).Select(spot => spot.Mean)]
+        : [.. Guard.List(spots).SelectMany(spot => spot.Readings)];
+
     /// <summary>The name.</summary>
     /// <returns>Text such as <c>spots within a fifth</c>.</returns>
     public override string ToString() => Name;
 
     // Held as a fraction, so that 90 % is the same rule as 0.9.
-    private static Ratio? Part(Ratio? value, Bounds bounds, string name) =>
-        value is Ratio part ? Ratio.FromDecimalFractions(Guard.Within(part, bounds, name)) : null;
+    private static Ratio? Part(Ratio? value, Bounds bounds, string name) => value is Ratio part ? Guard.Checked(part, bounds, name) : null;
 }

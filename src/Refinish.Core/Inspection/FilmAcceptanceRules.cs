@@ -18,6 +18,11 @@ public static class FilmAcceptanceRules
             + "(1000 ft²), three and one more for each further 100 m² (1000 ft²); five spots an area");
 
     /// <summary>SSPC-PA 2, the commonly used restriction: the mean of the spots between least and most, no spot below 80 % of the least or above 120 % of the most; single readings are free.</summary>
+    /// <remarks>
+    /// A spot is the mean of at least three gauge readings within a circle of 4 cm, five spots an area of 10 m². The mean is that of one area:
+    /// judge each area by itself. Written for metal: on tile, plastic and vitreous china an ultrasonic gauge or a witness panel takes the
+    /// magnetic gauge's place. Enamel under the coating reads as coating on a magnetic gauge: measure the bare enamel first and take it off.
+    /// </remarks>
     public static FilmAcceptanceRule SpotsWithinAFifth { get; } = new()
     {
         Name = "spots within a fifth (80/120)",

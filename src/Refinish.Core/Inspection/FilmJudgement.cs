@@ -21,39 +21,31 @@ namespace Refinish.Inspection;
 /// </code></example>
 public sealed record FilmJudgement
 {
-    private readonly double? area;
-
-    /// <summary>Holds values against a specification.</summary>
+    /// <summary>Judges films without saying how large an area they stand for.</summary>
     /// <param name="rule">The rule.</param>
     /// <param name="specification">The least and most film.</param>
-    /// <param name="films">Spots or readings, as the rule wants, at least one, each from 0 to 10 mm.</param>
-    /// <exception cref="ArgumentException">No value is given.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <param name="films">What the rule counts, see <see cref="FilmAcceptanceRule.FilmsOf"/>: at least one, each from 0 to 10 mm.</param>
+    /// <exception cref="ArgumentException">No film is given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A film is outside its range.</exception>
     public FilmJudgement(FilmAcceptanceRule rule, FilmSpecification specification, IEnumerable<Length> films)
-        : this(rule, specification, new FilmStatistics(films))
+        : this(rule, specification, films, null)
     {
     }
 
-    /// <summary>Holds spots against a specification by a rule that counts spots.</summary>
+    /// <summary>Judges the films of an area.</summary>
     /// <param name="rule">The rule.</param>
     /// <param name="specification">The least and most film.</param>
-    /// <param name="spots">The spots, at least one. A rule that counts single readings gets all readings of all spots.</param>
-    /// <exception cref="ArgumentException">No spot is given.</exception>
-    public FilmJudgement(FilmAcceptanceRule rule, FilmSpecification specification, IEnumerable<FilmSpot> spots)
-        : this(
-            rule,
-            specification,
-            new FilmStatistics(Guard.NotNull(rule).Sample == FilmSample.Spot
-                ? Guard.List(spots, 1).Select(spot => spot.Mean)
-                : Guard.List(spots, 1).SelectMany(spot => spot.Readings)))
-    {
-    }
-
-    private FilmJudgement(FilmAcceptanceRule rule, FilmSpecification specification, FilmStatistics statistics)
+    /// <param name="films">What the rule counts, see <see cref="FilmAcceptanceRule.FilmsOf"/>: at least one, each from 0 to 10 mm.</param>
+    /// <param name="coatedArea">The coated area that they stand for, more than 0 and at most 10 000 m²; without it nobody knows whether they are enough.</param>
+    /// <exception cref="ArgumentException">No film is given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A film or the area is outside its range.</exception>
+    public FilmJudgement(FilmAcceptanceRule rule, FilmSpecification specification, IEnumerable<Length> films, Area? coatedArea)
     {
         Rule = Guard.NotNull(rule);
         Specification = Guard.NotNull(specification);
-        Statistics = statistics;
+        Statistics = new FilmStatistics(films);
+        CoatedArea = coatedArea is Area coated
+            ? Guard.Checked(coated, Bounds.Positive(Measure.Area, 10e3), nameof(coatedArea)) : null;
         Comparisons = new ValueList<LimitComparison>(Compare());
     }
 
@@ -75,12 +67,7 @@ public sealed record FilmJudgement
     /// <summary>
     /// The coated area that the values stand for, more than 0 and at most 10 000 m²; <see langword="null"/> when not given.
     /// </summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Area? CoatedArea
-    {
-        get => area is double coated ? Area.FromSquareMeters(coated) : null;
-        init => area = value is Area coated ? Guard.Within(coated, Bounds.Positive(Measure.Area, 10e3), nameof(CoatedArea)) : null;
-    }
+    public Area? CoatedArea { get; }
 
     /// <summary>
     /// How many were measured against how many the rule's plan asks for; it cannot be judged when the rule has no plan,

@@ -19,7 +19,6 @@ public sealed record FilmSamplingPlan
 {
     private readonly ValueList<double> sizes;
     private readonly ValueList<int> counts;
-    private readonly double furtherArea;
 
     /// <summary>Makes a plan.</summary>
     /// <param name="steps">Largest area and the count that it takes, at least one step, areas and counts rising, areas at most 10 000
@@ -41,7 +40,7 @@ public sealed record FilmSamplingPlan
                 "areas and counts that rise from step to step");
         }
 
-        this.furtherArea = Guard.Within(furtherArea, Bounds.Positive(Measure.Area, 10e3));
+        FurtherArea = Guard.Checked(furtherArea, Bounds.Positive(Measure.Area, 10e3));
         FurtherCount = Guard.Count(furtherCount, 1, 1000);
         Source = Guard.NotNull(source);
     }
@@ -51,7 +50,7 @@ public sealed record FilmSamplingPlan
         [.. sizes.Select((size, i) => new KeyValuePair<Area, int>(Area.FromSquareMeters(size), counts[i]))];
 
     /// <summary>Beyond the last step, the area that takes <see cref="FurtherCount"/> more.</summary>
-    public Area FurtherArea => Area.FromSquareMeters(furtherArea);
+    public Area FurtherArea { get; }
 
     /// <summary>How many more each further area takes.</summary>
     public int FurtherCount { get; }
@@ -70,7 +69,7 @@ public sealed record FilmSamplingPlan
         int step = sizes.Count(one => one < size);
         return step < sizes.Count
             ? counts[step]
-            : counts[step - 1] + (FurtherCount * (int)Math.Ceiling((size - sizes[step - 1]) / furtherArea));
+            : counts[step - 1] + (FurtherCount * (int)Math.Ceiling((size - sizes[step - 1]) / FurtherArea.SquareMeters));
     }
 
     /// <summary>The steps in one line, in metric units.</summary>
@@ -78,5 +77,5 @@ public sealed record FilmSamplingPlan
     public override string ToString() =>
         string.Join(", ", sizes.Select((size, i) =>
             counts[i].ToString(CultureInfo.InvariantCulture) + " up to " + Measure.Area.Format(size)))
-        + ", then " + FurtherCount.ToString(CultureInfo.InvariantCulture) + " for each " + Measure.Area.Format(furtherArea);
+        + ", then " + FurtherCount.ToString(CultureInfo.InvariantCulture) + " for each " + Measure.Area.Format(FurtherArea.SquareMeters);
 }

@@ -7,9 +7,6 @@ public sealed record FilmSpecification
 {
     private static readonly Bounds Films = Bounds.Positive(Measure.Film, 5e-3);
 
-    private readonly double minimum;
-    private readonly double maximum;
-
     /// <summary>Makes a specification.</summary>
     /// <param name="minimum">Least dry film, more than 0 and at most 5 mm.</param>
     /// <param name="maximum">Most dry film, not below the least and at most 5 mm.</param>
@@ -17,22 +14,23 @@ public sealed record FilmSpecification
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range, or the maximum is below the minimum.</exception>
     public FilmSpecification(Length minimum, Length maximum, Source source)
     {
-        this.minimum = Guard.Within(minimum, Films);
-        this.maximum = Guard.Within(maximum, Films);
-        Guard.Rule(this.maximum >= this.minimum, nameof(maximum), this.maximum, Measure.Film, "at least the minimum, ", this.minimum);
+        Minimum = Guard.Checked(minimum, Films);
+        Maximum = Guard.Checked(maximum, Films);
+        Guard.Rule(Maximum.Meters >= Minimum.Meters, nameof(maximum), Maximum.Meters, Measure.Film, "at least the minimum, ",
+            Minimum.Meters);
         Source = Guard.NotNull(source);
     }
 
     /// <summary>Least dry film.</summary>
-    public Length Minimum => Length.FromMeters(minimum);
+    public Length Minimum { get; }
 
     /// <summary>Most dry film.</summary>
-    public Length Maximum => Length.FromMeters(maximum);
+    public Length Maximum { get; }
 
     /// <summary>Who asks for it.</summary>
     public Source Source { get; }
 
     /// <summary>The range in one line, in metric units.</summary>
     /// <returns>Text such as <c>95 µm to 185 µm</c>.</returns>
-    public override string ToString() => Measure.Film.Format(minimum) + " to " + Measure.Film.Format(maximum);
+    public override string ToString() => Measure.Film.Format(Minimum.Meters) + " to " + Measure.Film.Format(Maximum.Meters);
 }

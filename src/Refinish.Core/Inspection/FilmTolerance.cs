@@ -22,26 +22,35 @@ public sealed record FilmTolerance
 {
     private static readonly Source Exact = Source.FromMemory("exact normal tolerance factors, ISO 16269-6; Krishnamoorthy and Mathew, Statistical Tolerance Regions, 2009");
 
-    private readonly double coverage;
-    private readonly double confidence;
+    /// <summary>Tests the films: 90 % of the surface within both limits, with 95 % confidence.</summary>
+    /// <param name="specification">The least and most film.</param>
+    /// <param name="films">Readings or spots taken at random, at least one, each from 0 to 10 mm.</param>
+    /// <exception cref="ArgumentException">No value is given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public FilmTolerance(FilmSpecification specification, IEnumerable<Length> films)
+        : this(specification, films, Ratio.FromDecimalFractions(0.9), Ratio.FromDecimalFractions(0.95), ToleranceSide.Both)
+    {
+    }
 
     /// <summary>Tests the films.</summary>
     /// <param name="specification">The least and most film.</param>
     /// <param name="films">Readings or spots taken at random, at least one, each from 0 to 10 mm.</param>
-    /// <param name="coverage">Part of the surface to be held, 50 to 99.9 %; 90 % when omitted.</param>
-    /// <param name="confidence">Confidence, 50 to 99.9 %; 95 % when omitted.</param>
+    /// <param name="coverage">Part of the surface to be held, 50 to 99.9 %.</param>
+    /// <param name="confidence">Confidence, 50 to 99.9 %.</param>
     /// <param name="side">Both limits, or only the lower or the upper one.</param>
     /// <exception cref="ArgumentException">No value is given.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public FilmTolerance(FilmSpecification specification, IEnumerable<Length> films, Ratio? coverage = null, Ratio? confidence = null, ToleranceSide side = ToleranceSide.Both)
+    public FilmTolerance(FilmSpecification specification, IEnumerable<Length> films, Ratio coverage, Ratio confidence, ToleranceSide side)
     {
         Specification = Guard.NotNull(specification);
         Statistics = new FilmStatistics(films);
         Bounds bounds = Bounds.Between(0.5, 0.999, Measure.Percent);
-        this.coverage = coverage is Ratio part ? Guard.Within(part, bounds, nameof(coverage)) : 0.9;
-        this.confidence = confidence is Ratio sure ? Guard.Within(sure, bounds, nameof(confidence)) : 0.95;
+        Coverage = Guard.Checked(coverage, bounds);
+        Confidence = Guard.Checked(confidence, bounds);
         Side = Guard.Defined(side);
-        Factor = Statistics.Count < 2 ? null : ToleranceKernel.Factor(Statistics.Count, this.coverage, this.confidence, side == ToleranceSide.Both);
+        Factor = Statistics.Count < 2
+            ? null : ToleranceKernel.Factor(
+                Statistics.Count, Coverage.DecimalFractions, Confidence.DecimalFractions, side == ToleranceSide.Both);
         Comparisons = new ValueList<LimitComparison>(Compare());
     }
 
@@ -52,10 +61,10 @@ public sealed record FilmTolerance
     public FilmStatistics Statistics { get; }
 
     /// <summary>Part of the surface to be held.</summary>
-    public Ratio Coverage => Ratio.FromDecimalFractions(coverage);
+    public Ratio Coverage { get; }
 
     /// <summary>Confidence.</summary>
-    public Ratio Confidence => Ratio.FromDecimalFractions(confidence);
+    public Ratio Confidence { get; }
 
     /// <summary>Which limits count.</summary>
     public ToleranceSide Side { get; }
@@ -103,7 +112,8 @@ public sealed record FilmTolerance
     /// <summary>The interval in one line, in metric units.</summary>
     /// <returns>Text such as <c>90 % of the surface with 95 % confidence: 56.5 µm to 201 µm</c>.</returns>
     public override string ToString() =>
-        Measure.Percent.Format(coverage) + " of the surface with " + Measure.Percent.Format(confidence) + " confidence: " + (Factor is null
+        Measure.Percent.Format(Coverage.DecimalFractions) + " of the surface with " + Measure.Percent.Format(Confidence.DecimalFractions)
+            + " confidence: " + (Factor is null
             ? "not to be told from one value"
             : (HasLow ? Measure.Film.Format(Low().Value, DisplayUnits.Si, 3) + (HasHigh ? " to " : " or more") : "up to ")
                 + (HasHigh ? Measure.Film.Format(High().Value, DisplayUnits.Si, 3) : string.Empty));
@@ -128,8 +138,8 @@ public sealed record FilmTolerance
     private Num K(Trace? t) => t.Step("tolerance factor", "k", Measure.Number, Exact, Num.Solution(
         Factor!.Value,
         "k",
-        k => ToleranceKernel.Confidence(Statistics.Count, coverage, Side == ToleranceSide.Both, k, t),
-        t.Given("γ", confidence, Measure.Percent)));
+        k => ToleranceKernel.Confidence(Statistics.Count, Coverage.DecimalFractions, Side == ToleranceSide.Both, k, t),
+        t.Given("γ", Confidence.DecimalFractions, Measure.Percent)));
 
     private Num Low(Trace? t = null) => t.Step("lower end", "d_low", Measure.Film, Exact, Mean(t) - (K(t) * Deviation(t)));
 

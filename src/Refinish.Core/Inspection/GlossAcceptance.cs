@@ -6,7 +6,7 @@ namespace Refinish.Inspection;
 
 /// <summary>The gloss of a finish held against a wanted band at one angle.</summary>
 /// <example><code>
-/// GlossAcceptance test = new(new GlossReading(92, at20: 84), GlossAngle.Twenty, least: 80, most: null, Source.Supplied("job specification"));
+/// GlossAcceptance test = new(new GlossReading { At60 = 92, At20 = 84 }, GlossAngle.Twenty, least: 80, most: null, Source.Supplied("job specification"));
 /// </code></example>
 public sealed record GlossAcceptance
 {

@@ -10,7 +10,7 @@ namespace Refinish.Inspection;
 /// marks were misread or the coating varies: then nothing is told. Two people differ by a grade. It is not a test of cure: a coating reaches it before it is cured through.
 /// </remarks>
 /// <example><code>
-/// PencilTest test = new([(PencilGrade.Grade3H, PencilMark.Gouge), (PencilGrade.Grade2H, PencilMark.Scratch), (PencilGrade.GradeH, PencilMark.None)]);
+/// PencilTest test = new([new(PencilGrade.Grade3H, PencilMark.Gouge), new(PencilGrade.Grade2H, PencilMark.Scratch), new(PencilGrade.GradeH, PencilMark.None)]);
 /// PencilGrade? gouge = test.GougeHardness;         // Grade2H
 /// PencilGrade? scratch = test.ScratchHardness;     // GradeH
 /// </code></example>
@@ -18,16 +18,16 @@ public sealed record PencilTest
 {
     private static readonly Source Standard = Source.FromMemory("ASTM D3363, gouge and scratch hardness");
 
-    private readonly ValueList<(PencilGrade Pencil, PencilMark Mark)> marks;
+    private readonly ValueList<PencilTrial> marks;
 
     /// <summary>Takes the marks.</summary>
     /// <param name="marks">Pencils that were tried and what they did, at least one, none twice.</param>
     /// <exception cref="ArgumentException">No pencil is given, or one is given twice.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
-    public PencilTest(IEnumerable<(PencilGrade Pencil, PencilMark Mark)> marks)
+    public PencilTest(IEnumerable<PencilTrial> marks)
     {
         this.marks = new(Guard.List(marks, 1).Select(one =>
-            (Guard.Defined(one.Pencil, nameof(marks)), Guard.Defined(one.Mark, nameof(marks)))).OrderBy(one => one.Item1));
+            new PencilTrial(Guard.Defined(one.Pencil, nameof(marks)), Guard.Defined(one.Mark, nameof(marks)))).OrderBy(one => one.Pencil));
         if (this.marks.Select(one => one.Pencil).Distinct().Count() != this.marks.Count)
         {
             throw new ArgumentException(nameof(marks) + " has a pencil twice; give each pencil once, with the worst of its marks.", nameof(marks));
@@ -35,7 +35,7 @@ public sealed record PencilTest
     }
 
     /// <summary>The pencils from softest to hardest and what they did.</summary>
-    public IReadOnlyList<(PencilGrade Pencil, PencilMark Mark)> Marks => marks;
+    public IReadOnlyList<PencilTrial> Marks => marks;
 
     /// <summary>Whether no softer pencil marked worse than a harder one.</summary>
     public bool IsConsistent => Enumerable.Range(1, marks.Count - 1).All(i => marks[i].Mark >= marks[i - 1].Mark);

@@ -13,7 +13,7 @@ namespace Refinish.Tests.Climate;
 public class MoistAirTests
 {
     private static MoistAir Air(double celsius, double percent, double? pascals = null) => new(
-        Temperature.FromDegreesCelsius(celsius), Ratio.FromPercent(percent), pascals is double p ? Pressure.FromPascals(p) : null);
+        Temperature.FromDegreesCelsius(celsius), Ratio.FromPercent(percent), Pressure.FromPascals(pascals ?? 101325));
 
     private static double Part(NormalFloat x) => Math.Abs(x.Get) % 1;
 

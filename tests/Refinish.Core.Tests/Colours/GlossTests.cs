@@ -51,13 +51,13 @@ public class GlossTests
     [Evidence(Basis.Cited, "gloss and sheen levels as printed by paintinfo.com: 1 max 5/max 10, 2 max 10/10-35, 3 10-25/10-35, 4 20-35/min 35, 5 35-70, 6 70-85, 7 more than 85")]
     public void Levels_are_as_printed_and_overlap()
     {
-        Assert.Equal("level 3, eggshell, level 4, satin", Names(new(22, at85: 35)));
-        Assert.Equal("level 1, flat, level 2, velvet", Names(new(4, at85: 10)));
-        Assert.Equal("level 5, semi-gloss, level 6, gloss", Names(new(70)));
-        Assert.Equal("level 6, gloss", Names(new(85)));
-        Assert.Equal("level 7, high gloss", Names(new(85.1)));
-        Assert.Equal("level 3, eggshell", Names(new(15, at85: 20)));
-        Assert.Equal(string.Empty, Names(new(15, at85: 50)));
+        Assert.Equal("level 3, eggshell, level 4, satin", Names(new() { At60 = 22, At85 = 35 }));
+        Assert.Equal("level 1, flat, level 2, velvet", Names(new() { At60 = 4, At85 = 10 }));
+        Assert.Equal("level 5, semi-gloss, level 6, gloss", Names(new() { At60 = 70 }));
+        Assert.Equal("level 6, gloss", Names(new() { At60 = 85 }));
+        Assert.Equal("level 7, high gloss", Names(new() { At60 = 85.1 }));
+        Assert.Equal("level 3, eggshell", Names(new() { At60 = 15, At85 = 20 }));
+        Assert.Equal(string.Empty, Names(new() { At60 = 15, At85 = 50 }));
         Assert.Equal("level 7, high gloss: 60° more than 85", GlossLevels.Painting[6].ToString());
         Assert.Equal("level 4, satin: 60° 20 to 35, 85° 35 or more", GlossLevels.Painting[3].ToString());
 
@@ -68,7 +68,7 @@ public class GlossTests
     [Evidence(Basis.Contract, "a level that needs the 85° reading is open without it, never given; one that the 60° reading rules out is not open")]
     public void Without_sheen_the_low_levels_stay_open()
     {
-        GlossReading reading = new(22);
+        GlossReading reading = new() { At60 = 22 };
         Assert.Empty(reading.LevelsOf(GlossLevels.Painting));
         Assert.Equal(["level 3, eggshell", "level 4, satin"], reading.OpenLevelsOf(GlossLevels.Painting).Select(level => level.Name));
     }
@@ -79,7 +79,7 @@ public class GlossTests
     [InlineData(10, GlossAngle.Sixty)]
     [InlineData(9.9, GlossAngle.EightyFive)]
     [Evidence(Basis.Contract, "angle choice of ISO 2813 and ASTM D523, from memory: above 70 at 60° use 20°, below 10 use 85°")]
-    public void The_angle_follows_the_gloss(double gloss, GlossAngle angle) => Assert.Equal(angle, new GlossReading(gloss).AngleToUse);
+    public void The_angle_follows_the_gloss(double gloss, GlossAngle angle) => Assert.Equal(angle, new GlossReading { At60 = gloss }.AngleToUse);
 
     [Property]
     [Evidence(Basis.Identity, "gloss rises with the index at every angle for clear solids up to 1.9 (at 85° it turns at 1.94); workings hold")]
@@ -99,10 +99,10 @@ public class GlossTests
     public void Refuses_what_cannot_be()
     {
         Numbers.Refuses("refractiveIndex", () => _ = new BlackGlass(1));
-        Numbers.Refuses("at60", () => _ = new GlossReading(-1));
-        Numbers.Refuses("at85", () => _ = new GlossReading(1, at85: double.NaN));
+        Numbers.Refuses("At60", () => _ = new GlossReading { At60 = -1 });
+        Numbers.Refuses("At85", () => _ = new GlossReading { At60 = 1, At85 = double.NaN });
         Assert.Throws<ArgumentOutOfRangeException>(() => new BlackGlass(1.5).Gloss((GlossAngle)9));
-        Assert.Equal("60°: 22 GU, 85°: 35 GU", new GlossReading(22, at85: 35).ToString());
-        Assert.Equal(84, new GlossReading(92, at20: 84).At(GlossAngle.Twenty));
+        Assert.Equal("60°: 22 GU, 85°: 35 GU", new GlossReading { At60 = 22, At85 = 35 }.ToString());
+        Assert.Equal(84, new GlossReading { At60 = 92, At20 = 84 }.At(GlossAngle.Twenty));
     }
 }

@@ -80,7 +80,7 @@ public class ApplicationWindowTests
     [Evidence(Basis.Independent, "by hand: below the temperature at which the product stops nothing is gained, so that 2 h of 25 °C before 5 h of 9 °C are the last; a film may be 2 h old from there and from no later")]
     public void Hours_without_progress_do_not_count()
     {
-        EquivalentAge age = new(History((4, 25), (5, 9)), TemperatureShift.Doubling(2), C(25)) { StopsBelow = C(10) };
+        EquivalentAge age = new(History((4, 25), (5, 9)), TemperatureShift.Doubling(2), C(25), C(10));
         Assert.Equal(Start.AddHours(2), age.LatestBefore(Start.AddHours(9), TimeSpan.FromHours(2)));
         Assert.Equal(Start.AddHours(9), age.LatestBefore(Start.AddHours(9), TimeSpan.Zero));
         Assert.Null(age.LatestBefore(Start.AddHours(9), TimeSpan.FromHours(4.1)));

@@ -37,7 +37,8 @@ public class CureTableFitTests
         C(8),
         C(35),
         Source.Invented("a table for these tests"),
-        law);
+        law,
+        TemperatureDelta.FromKelvins(5));
 
     [Theory]
     [InlineData(TemperatureLaw.FixedFactor, 24.0)]

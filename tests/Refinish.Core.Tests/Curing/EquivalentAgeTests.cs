@@ -188,7 +188,7 @@ public class EquivalentAgeTests
     [Evidence(Basis.Independent, "by hand: of 1 h at 25 °C, 10 h at 8 °C and 3 h at 15 °C only the first and the last count when nothing progresses below 10 °C: 1 + 0 + 1.5 h; 2 h are gained 2 h into the last; back from the end 1.5 h reach the end of the cold, and more reach its beginning")]
     public void Below_a_temperature_nothing_progresses()
     {
-        EquivalentAge age = new(new TemperatureHistory(Five, [At(1, 25), At(10, 8), At(3, 15)]), Doubling, C(25)) { StopsBelow = C(10) };
+        EquivalentAge age = new(new TemperatureHistory(Five, [At(1, 25), At(10, 8), At(3, 15)]), Doubling, C(25), C(10));
         Assert.Equal(TimeSpan.FromHours(2.5), age.Between(Five, Five.AddHours(14)));
         Assert.Equal(Five.AddHours(13), age.InstantOf(Five, TimeSpan.FromHours(2)));
         Assert.Equal(Five.AddHours(1), age.InstantOf(Five, TimeSpan.FromHours(1)));
@@ -199,15 +199,15 @@ public class EquivalentAgeTests
         Assert.Contains("too cold for anything to progress", workings.Steps[1].Name, StringComparison.Ordinal);
         Numbers.CanBeWritten(age.WorkingsOfInstant(Five, TimeSpan.FromHours(2)));
         Numbers.CanBeWritten(age.WorkingsOfInstant(Five.AddHours(2), TimeSpan.Zero));
-        EquivalentAge cold = new(new TemperatureHistory(Five, [At(1, 25), At(1, 8)], true), Doubling, C(25)) { StopsBelow = C(10) };
+        EquivalentAge cold = new(new TemperatureHistory(Five, [At(1, 25), At(1, 8)], true), Doubling, C(25), C(10));
         Assert.Null(cold.InstantOf(Five, TimeSpan.FromHours(1.5)));
         Assert.Equal(Five.AddHours(1), cold.InstantOf(Five, TimeSpan.FromHours(1)));
         Numbers.CanBeWritten(cold.WorkingsOfInstant(Five, TimeSpan.FromHours(1.5)));
-        Assert.NotEqual(cold, cold with { StopsBelow = null });
-        Assert.Equal(new EquivalentAge(cold.History, Doubling, C(25)), cold with { StopsBelow = null });
-        Assert.True((cold with { StopsBelow = C(8) }).InstantOf(Five, TimeSpan.FromHours(1.5)) is not null);
+        Assert.NotEqual(cold, new EquivalentAge(cold.History, cold.Shift, cold.Reference, null));
+        Assert.Equal(new EquivalentAge(cold.History, Doubling, C(25)), new EquivalentAge(cold.History, cold.Shift, cold.Reference, null));
+        Assert.True(new EquivalentAge(cold.History, cold.Shift, cold.Reference, C(8)).InstantOf(Five, TimeSpan.FromHours(1.5)) is not null);
         Assert.Equal("hours at 25 °C, rate × 2 for ten kelvins, nothing below 10 °C", cold.ToString());
-        Numbers.Refuses("StopsBelow", () => _ = cold with { StopsBelow = C(61) });
+        Numbers.Refuses("stopsBelow", () => _ = new EquivalentAge(cold.History, cold.Shift, cold.Reference, C(61)));
     }
 
     [Fact]

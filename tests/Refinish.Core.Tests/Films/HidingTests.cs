@@ -100,7 +100,7 @@ public class HidingTests
             Numbers.CanBeWritten(one.Workings());
         }
 
-        HidingThickness hides = new(paint, Ratio.FromPercent(95));
+        HidingThickness hides = new(paint, Ratio.FromPercent(95), Ratio.FromPercent(80));
         if (hides.DryFilm.Millimeters < 5)
         {
             Numbers.Near(0.95, new HidingFilm(paint, hides.DryFilm, below).ContrastRatio.DecimalFractions, 1e-9);
@@ -172,7 +172,7 @@ public class HidingTests
     [Evidence(Basis.Independent, "Saunderson with k₁ 0.04 and k₂ 0.60 worked apart from the code; six decimals; inside and measured undo each other; a white inside reads white")]
     public void Surfaces_add_and_take(double inside, double measured)
     {
-        SurfaceReflection surface = new(Ratio.FromPercent(4), Ratio.FromPercent(60));
+        SurfaceReflection surface = new(Ratio.FromPercent(4), Ratio.FromPercent(60), glossIncluded: true);
         Ratio seen = surface.Measured(Ratio.FromDecimalFractions(inside));
         Numbers.Near(measured, seen.DecimalFractions, 5.1e-7);
         Numbers.Close(inside, surface.Inside(seen).DecimalFractions);
@@ -285,9 +285,9 @@ public class HidingTests
         Numbers.Refuses("reflectivity", () => PaintOptics.FromReflectivity(Ratio.FromPercent(101), ReciprocalLength.FromInverseMeters(1e5)));
         Numbers.Refuses("overBlack", () => PaintOptics.FromOverBlack(Ratio.FromPercent(80), Ratio.FromPercent(81), Length.FromMicrometers(30)));
         Numbers.Refuses("below", () => _ = new HidingFilm(paint, Length.FromMicrometers(30), Ratio.FromPercent(120)));
-        Numbers.Refuses("contrastRatio", () => _ = new HidingThickness(paint, Ratio.FromPercent(100)));
+        Numbers.Refuses("contrastRatio", () => _ = new HidingThickness(paint, Ratio.FromPercent(100), Ratio.FromPercent(80)));
         Numbers.Refuses("overWhite", () => _ = new Drawdown(Length.FromMicrometers(30), Ratio.FromPercent(70), Ratio.FromPercent(60), Ratio.FromPercent(80)));
-        Numbers.Refuses("measured", () => new SurfaceReflection(Ratio.FromPercent(4), Ratio.FromPercent(60)).Inside(Ratio.FromPercent(3)));
+        Numbers.Refuses("measured", () => new SurfaceReflection(Ratio.FromPercent(4), Ratio.FromPercent(60), true).Inside(Ratio.FromPercent(3)));
         Numbers.Refuses("MostCoats", () => _ = Avocado() with { MostCoats = 0 });
         Numbers.Refuses("sample", () => TintBlend.Strength(Ratio.FromPercent(50), Ratio.FromPercent(95), Ratio.FromPercent(90)));
         Assert.Throws<ArgumentException>(() => new TintBlend([]));

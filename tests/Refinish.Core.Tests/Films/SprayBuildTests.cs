@@ -233,7 +233,7 @@ public class SprayBuildTests
         TriangleMesh tub = SprayScene.Tub.Tessellate(Length.FromMillimeters(10));
         StrokePlan plan = SprayScene.Askew(SprayScene.Patterns[2], 30);
         Heard heard = new();
-        plan.SprayOnto(tub, Length.FromMillimeters(40), SprayScene.Limits, heard);
+        plan.SprayOnto(tub, Length.FromMillimeters(40), SprayScene.Limits, heard, CancellationToken.None);
         Assert.Equal(1, heard.Parts[^1]);
         Assert.Equal(heard.Parts.Order(), heard.Parts);
         using CancellationTokenSource stop = new();

@@ -52,12 +52,12 @@ public class StrokeOverlapTests
         Numbers.Near(30.71, wall.SpeedFor(film, 2).CentimetersPerSecond, 0.005);
         Numbers.Near(46.06, wall.SpeedFor(film, 3).CentimetersPerSecond, 0.01);
         Numbers.Close(1, wall.PassesFor(wall.MeanWetFilm));
-        Numbers.Close(0.4572, wall.SpeedFor(wall.MeanWetFilm).MetersPerSecond);
+        Numbers.Close(0.4572, wall.SpeedFor(wall.MeanWetFilm, 1).MetersPerSecond);
         Numbers.Refuses("wetFilm", () => wall.PassesFor(Length.Zero));
-        Numbers.Refuses("wetFilm", () => wall.SpeedFor(Length.FromMillimeters(5.1)));
+        Numbers.Refuses("wetFilm", () => wall.SpeedFor(Length.FromMillimeters(5.1), 1));
         Numbers.Refuses("passes", () => wall.SpeedFor(film, 0));
-        Numbers.Refuses("wetFilm", () => wall.SpeedFor(Length.FromMicrometers(5)));
-        Numbers.Refuses("wetFilm", () => wall.SpeedFor(Length.FromMillimeters(2)));
+        Numbers.Refuses("wetFilm", () => wall.SpeedFor(Length.FromMicrometers(5), 1));
+        Numbers.Refuses("wetFilm", () => wall.SpeedFor(Length.FromMillimeters(2), 1));
     }
 
     [Property]

@@ -47,26 +47,14 @@ public class FilmRulesTests
     public void A_fifth_below(double[] readings, bool accepted) => Assert.Equal(accepted, Judge(FilmAcceptanceRules.NominalWithFifthBelow, readings).IsAccepted);
 
     [Fact]
-    [Evidence(Basis.Identity, "the rule by spots as data comes to the same as the acceptance by spots that is written out")]
-    public void The_spot_rule_is_the_acceptance_by_spots()
-    {
-        FilmSpecification range = new(Length.FromMils(4), Length.FromMils(6.5), Source.Supplied("job specification"));
-        foreach (double thin in new double[] { 3.0, 3.3, 4.8, 6.0, 7.9 })
-        {
-            Length[] spots = [.. new double[] { thin, 5.3, 4.2, 5.0, 6.0 }.Select(mil => Length.FromMils(mil))];
-            Assert.Equal(new FilmAcceptance(range, spots).IsAccepted, new FilmJudgement(FilmAcceptanceRules.SpotsWithinAFifth, range, spots).IsAccepted);
-        }
-    }
-
-    [Fact]
     [Evidence(Basis.Contract, "a rule that counts spots takes their means, one that counts readings all of their readings; a rule without parts accepts nothing")]
     public void Rules_take_what_they_count()
     {
         FilmSpot[] spots = [Spot("floor", 90, 110, 130), Spot("rim", 150, 160, 170)];
-        FilmJudgement bySpot = new(FilmAcceptanceRules.SpotsWithinAFifth, Wide, spots);
+        FilmJudgement bySpot = new(FilmAcceptanceRules.SpotsWithinAFifth, Wide, FilmAcceptanceRules.SpotsWithinAFifth.FilmsOf(spots));
         Assert.Equal(2, bySpot.Statistics.Count);
         Numbers.Close(110, bySpot.Statistics.Minimum.Micrometers);
-        Assert.Equal(6, new FilmJudgement(FilmAcceptanceRules.NineInTen, Wide, spots).Statistics.Count);
+        Assert.Equal(6, new FilmJudgement(FilmAcceptanceRules.NineInTen, Wide, FilmAcceptanceRules.NineInTen.FilmsOf(spots)).Statistics.Count);
         Numbers.CanBeWritten(spots[0].Workings());
         Assert.Equal("floor: 110 µm", spots[0].ToString());
         FilmAcceptanceRule none = new() { Name = "none", Sample = FilmSample.Reading, Source = Source.Supplied("nobody") };
@@ -146,11 +134,11 @@ public class FilmRulesTests
         Numbers.Near(5.06 + (4.29 * 0.6618), test.Upper!.Value.Mils, 0.005);
         Assert.All(test.Comparisons, comparison => Assert.Equal(ComparisonOutcome.Beyond, comparison.Outcome));
         Numbers.CanBeWritten(test.Workings());
-        FilmTolerance lower = new(range, spots, side: ToleranceSide.Lower);
+        FilmTolerance lower = new(range, spots, Ratio.FromPercent(90), Ratio.FromPercent(95), ToleranceSide.Lower);
         Assert.Null(lower.Upper);
         Assert.Single(lower.Comparisons);
         Numbers.CanBeWritten(lower.Workings());
-        Numbers.CanBeWritten(new FilmTolerance(range, spots, side: ToleranceSide.Upper).Workings());
+        Numbers.CanBeWritten(new FilmTolerance(range, spots, Ratio.FromPercent(90), Ratio.FromPercent(95), ToleranceSide.Upper).Workings());
         FilmTolerance one = new(range, [Length.FromMils(5)]);
         Assert.Null(one.Factor);
         Assert.All(one.Comparisons, comparison => Assert.Equal(ComparisonOutcome.CannotBeJudged, comparison.Outcome));
@@ -210,7 +198,7 @@ public class FilmRulesTests
         Numbers.Refuses("readings", () => _ = Spot("floor", 1, 2, -3));
         Numbers.Refuses("ShareAtLeast", () => _ = FilmAcceptanceRules.NineInTen with { ShareAtLeast = Ratio.FromPercent(101) });
         Numbers.Refuses("EachAtLeast", () => _ = FilmAcceptanceRules.NineInTen with { EachAtLeast = Ratio.Zero });
-        Numbers.Refuses("coverage", () => _ = new FilmTolerance(Wide, [Length.FromMicrometers(100)], Ratio.FromPercent(40)));
+        Numbers.Refuses("coverage", () => _ = new FilmTolerance(Wide, [Length.FromMicrometers(100)], Ratio.FromPercent(40), Ratio.FromPercent(95), ToleranceSide.Both));
         Numbers.Refuses("readings", () => FilmTolerance.FactorFor(1, Ratio.FromPercent(90), Ratio.FromPercent(95), ToleranceSide.Both));
         Assert.Throws<ArgumentException>(() => Judge(FilmAcceptanceRules.NineInTen));
         Assert.Equal(Judge(FilmAcceptanceRules.NineInTen, Fifteen), Judge(FilmAcceptanceRules.NineInTen, Fifteen));

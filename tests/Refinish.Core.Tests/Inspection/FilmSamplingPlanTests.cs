@@ -58,15 +58,15 @@ public class FilmSamplingPlanTests
         FilmJudgement judged = new(FilmAcceptanceRules.SpotsWithinAFifth, Range, new[] { 4.8, 5.3, 4.2, 5.0, 6.0 }.Select(mil => Length.FromMils(mil)));
         Assert.Null(judged.Sampling);
         Assert.True(judged.IsAccepted);
-        FilmJudgement small = judged with { CoatedArea = Area.FromSquareMeters(10) };
+        FilmJudgement small = new(judged.Rule, judged.Specification, judged.Statistics.Films, Area.FromSquareMeters(10));
         Assert.True(small.IsAccepted);
         Assert.Equal("accepted by spots within a fifth (80/120): 5 spots of the 5 asked for, mean 129 µm", small.ToString());
-        FilmJudgement large = judged with { CoatedArea = Area.FromSquareMeters(12) };
+        FilmJudgement large = new(judged.Rule, judged.Specification, judged.Statistics.Films, Area.FromSquareMeters(12));
         Assert.False(large.IsAccepted);
         Assert.Equal(ComparisonOutcome.Beyond, large.Sampling!.Outcome);
         Numbers.Near(10, large.Sampling.Limit!.Value, 0);
         Assert.Equal("not accepted by spots within a fifth (80/120): 5 spots of the 10 asked for, mean 129 µm", large.ToString());
-        FilmJudgement without = new FilmJudgement(FilmAcceptanceRules.NineInTen, Range, judged.Statistics.Films) with { CoatedArea = Area.FromSquareMeters(12) };
+        FilmJudgement without = new(FilmAcceptanceRules.NineInTen, Range, judged.Statistics.Films, Area.FromSquareMeters(12));
         Assert.Equal(ComparisonOutcome.CannotBeJudged, without.Sampling!.Outcome);
         Assert.EndsWith("5 readings, no plan says how many, mean 129 µm", without.ToString(), StringComparison.Ordinal);
     }
@@ -81,7 +81,7 @@ public class FilmSamplingPlanTests
         Numbers.Refuses("steps", () => Plan((10, 5), (20, 4)));
         Numbers.Refuses("steps", () => Plan((0, 5)));
         Assert.Throws<ArgumentException>(() => Plan());
-        Numbers.Refuses("CoatedArea", () => _ = new FilmJudgement(FilmAcceptanceRules.NineInTen, Range, [Length.FromMils(5)]) { CoatedArea = Area.Zero });
+        Numbers.Refuses("coatedArea", () => _ = new FilmJudgement(FilmAcceptanceRules.NineInTen, Range, [Length.FromMils(5)], Area.Zero));
         Assert.Equal("5 up to 10 m², 10 up to 20 m², 15 up to 100 m², then 5 for each 100 m²", plan.ToString());
         Assert.Equal(Plan((10, 5), (20, 10)), Plan((10, 5), (20, 10)));
         Assert.Equal(20, plan.Steps[1].Key.SquareMeters);

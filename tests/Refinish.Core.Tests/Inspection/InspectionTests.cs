@@ -81,28 +81,28 @@ public class InspectionTests
     [Evidence(Basis.Independent, "by hand from the definition: 3H gouges, 2H scratches, H leaves nothing: gouge hardness 2H, scratch hardness H")]
     public void The_hardest_pencil_that_leaves_the_film_whole()
     {
-        PencilTest test = new([(PencilGrade.GradeH, PencilMark.None), (PencilGrade.Grade3H, PencilMark.Gouge), (PencilGrade.Grade2H, PencilMark.Scratch)]);
+        PencilTest test = new([new(PencilGrade.GradeH, PencilMark.None), new(PencilGrade.Grade3H, PencilMark.Gouge), new(PencilGrade.Grade2H, PencilMark.Scratch)]);
         Assert.Equal(PencilGrade.Grade2H, test.GougeHardness);
         Assert.Equal(PencilGrade.GradeH, test.ScratchHardness);
         Assert.Equal("gouge 2H, scratch H", test.ToString());
         Assert.Equal(ComparisonOutcome.Within, test.Against(PencilGrade.Grade2H).Outcome);
         Assert.Equal(ComparisonOutcome.Beyond, test.Against(PencilGrade.Grade3H).Outcome);
-        PencilTest open = new([(PencilGrade.GradeF, PencilMark.None)]);
+        PencilTest open = new([new(PencilGrade.GradeF, PencilMark.None)]);
         Assert.True(open.IsOpenUpwards);
         Assert.Equal(ComparisonOutcome.Within, open.Against(PencilGrade.GradeHB).Outcome);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, open.Against(PencilGrade.GradeH).Outcome);
-        PencilTest gap = new([(PencilGrade.GradeB, PencilMark.None), (PencilGrade.Grade2H, PencilMark.Gouge)]);
+        PencilTest gap = new([new(PencilGrade.GradeB, PencilMark.None), new(PencilGrade.Grade2H, PencilMark.Gouge)]);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, gap.Against(PencilGrade.GradeF).Outcome);
         Assert.Equal(ComparisonOutcome.Beyond, gap.Against(PencilGrade.Grade2H).Outcome);
-        PencilTest soft = new([(PencilGrade.GradeB, PencilMark.Gouge)]);
+        PencilTest soft = new([new(PencilGrade.GradeB, PencilMark.Gouge)]);
         Assert.Null(soft.GougeHardness);
         Assert.Equal(ComparisonOutcome.Beyond, soft.Against(PencilGrade.GradeB).Outcome);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, soft.Against(PencilGrade.Grade2B).Outcome);
-        PencilTest torn = new([(PencilGrade.GradeB, PencilMark.Gouge), (PencilGrade.GradeH, PencilMark.None)]);
+        PencilTest torn = new([new(PencilGrade.GradeB, PencilMark.Gouge), new(PencilGrade.GradeH, PencilMark.None)]);
         Assert.False(torn.IsConsistent);
         Assert.Null(torn.GougeHardness);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, torn.Against(PencilGrade.Grade2B).Outcome);
-        Assert.Throws<ArgumentException>(() => new PencilTest([(PencilGrade.GradeB, PencilMark.None), (PencilGrade.GradeB, PencilMark.Gouge)]));
+        Assert.Throws<ArgumentException>(() => new PencilTest([new(PencilGrade.GradeB, PencilMark.None), new(PencilGrade.GradeB, PencilMark.Gouge)]));
         Assert.Throws<ArgumentException>(() => new PencilTest([]));
     }
 
@@ -111,10 +111,10 @@ public class InspectionTests
     public void Gloss_and_colour_are_compared()
     {
         Source who = Source.Supplied("job specification");
-        Assert.Equal(ComparisonOutcome.Within, new GlossAcceptance(new GlossReading(92, at20: 84), GlossAngle.Twenty, 80, null, who).Comparisons.Single().Outcome);
-        Assert.Equal(ComparisonOutcome.CannotBeJudged, new GlossAcceptance(new GlossReading(92), GlossAngle.Twenty, 80, null, who).Comparisons.Single().Outcome);
-        Assert.Equal(2, new GlossAcceptance(new GlossReading(20), GlossAngle.Sixty, 10, 25, who).Comparisons.Count);
-        Numbers.Refuses("most", () => _ = new GlossAcceptance(new GlossReading(20), GlossAngle.Sixty, 10, 5, who));
+        Assert.Equal(ComparisonOutcome.Within, new GlossAcceptance(new GlossReading { At60 = 92, At20 = 84 }, GlossAngle.Twenty, 80, null, who).Comparisons.Single().Outcome);
+        Assert.Equal(ComparisonOutcome.CannotBeJudged, new GlossAcceptance(new GlossReading { At60 = 92 }, GlossAngle.Twenty, 80, null, who).Comparisons.Single().Outcome);
+        Assert.Equal(2, new GlossAcceptance(new GlossReading { At60 = 20 }, GlossAngle.Sixty, 10, 25, who).Comparisons.Count);
+        Numbers.Refuses("most", () => _ = new GlossAcceptance(new GlossReading { At60 = 20 }, GlossAngle.Sixty, 10, 5, who));
         ColourDifference yellow = new(new CieLab(94, -0.6, 1.8), new CieLab(93.8, -0.6, 4.8));
         Assert.Equal(ComparisonOutcome.Beyond, ColourAcceptance.FixtureToFixture(yellow).Comparison.Outcome);
         Assert.EndsWith("the sample is yellower", ColourAcceptance.TouchUp(yellow).ToString(), StringComparison.Ordinal);
@@ -172,8 +172,8 @@ public class InspectionTests
             Film = new FilmJudgement(FilmAcceptanceRules.SpotsWithinAFifth, range, new double[] { 4.8, 5.3, 4.2, 5.0, 6.0 }.Select(mil => Length.FromMils(mil))),
             Adhesion = new CrossCut(Ratio.FromPercent(3)),
             LeastAdhesion = AdhesionGrade.Grade4B,
-            Pencil = new PencilTest([(PencilGrade.GradeH, PencilMark.None), (PencilGrade.Grade2H, PencilMark.Gouge)]),
-            Gloss = new GlossAcceptance(new GlossReading(92, at20: 78), GlossAngle.Twenty, 80, null, Source.Supplied("job specification")),
+            Pencil = new PencilTest([new(PencilGrade.GradeH, PencilMark.None), new(PencilGrade.Grade2H, PencilMark.Gouge)]),
+            Gloss = new GlossAcceptance(new GlossReading { At60 = 92, At20 = 78 }, GlossAngle.Twenty, 80, null, Source.Supplied("job specification")),
             Slip = new SlipComparison([0.47], SlipClasses.HardFloors[1], true, "digital tribometer"),
             Notes = ["one nib at the drain, polished out"],
         };

@@ -48,7 +48,7 @@ public class SiteClockTests
     public void Below_its_least_temperature_a_window_stays_open()
     {
         EquivalentAge clock = Clock(true, (9, 25), (15, 8), (100, 25));
-        SiteWork work = Work(clock with { StopsBelow = Temperature.FromDegreesCelsius(12) }, 0,
+        SiteWork work = Work(new EquivalentAge(clock.History, clock.Shift, clock.Reference, Temperature.FromDegreesCelsius(12)), 0,
             3) with { Prefers = SchedulePreference.EarliestEnd };
         work = work with { Steps = [work.Steps[0] with { Unavailable = [Hours(0, 7)] },
             work.Steps[1] with { Unavailable = [Hours(0, 9)] }] };

@@ -69,8 +69,8 @@ internal static class SiteWorks
                 .Select(i => new TemperatureSegment(TimeSpan.FromHours(1 + (s[i % 20] % 9)),
                 Temperature.FromDegreesCelsius(8 + (s[(i + 7) % 20] / 13 % 22)))),
             lastHoldsOn: s[3] % 4 != 0);
-        EquivalentAge age = new(history, TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(23)) { StopsBelow = s[4] % 3 == 0
-            ? Temperature.FromDegreesCelsius(12) : null };
+        EquivalentAge age = new(history, TemperatureShift.Doubling(2), Temperature.FromDegreesCelsius(23), s[4] % 3 == 0
+            ? Temperature.FromDegreesCelsius(12) : null);
         return work with { Lags = [.. work.Lags.Select((lag, i) => s[i % 20] / 5 % 2 == 0 ? lag.With(age) : lag)] };
     }
 

@@ -22,9 +22,9 @@ public sealed record FanPattern
     private FanPattern(FanPatternShape shape, Length width, Length height, Length referenceDistance, double exponent)
     {
         Shape = shape;
-        WidthSi = Guard.Within(width, Bounds.Between(0.01, 1, Measure.Length));
-        HeightSi = Guard.Within(height, Bounds.Between(0.002, 1, Measure.Length));
-        ReferenceSi = Guard.Within(referenceDistance, Bounds.Between(0.05, 1, Measure.Length));
+        Width = Guard.Checked(width, Bounds.Between(0.01, 1, Measure.Length));
+        Height = Guard.Checked(height, Bounds.Between(0.002, 1, Measure.Length));
+        ReferenceDistance = Guard.Checked(referenceDistance, Bounds.Between(0.05, 1, Measure.Length));
         Exponent = Guard.Within(exponent, Bounds.Between(1, 8, Measure.Number));
     }
 
@@ -32,22 +32,16 @@ public sealed record FanPattern
     public FanPatternShape Shape { get; }
 
     /// <summary>Width across the travel at the reference distance: edge to edge, or four standard deviations of a Gaussian.</summary>
-    public Length Width => Length.FromMeters(WidthSi);
+    public Length Width { get; }
 
     /// <summary>Height along the travel at the reference distance, measured like the width.</summary>
-    public Length Height => Length.FromMeters(HeightSi);
+    public Length Height { get; }
 
     /// <summary>Distance from nozzle to surface at which width and height were measured.</summary>
-    public Length ReferenceDistance => Length.FromMeters(ReferenceSi);
+    public Length ReferenceDistance { get; }
 
     /// <summary>The b of the profile (1 − 4x²/w²)^(b − 1): 1 for uniform, 1.5 for elliptical; 1 also for a Gaussian, which has none.</summary>
     public double Exponent { get; }
-
-    internal double WidthSi { get; }
-
-    internal double HeightSi { get; }
-
-    internal double ReferenceSi { get; }
 
     /// <summary>An even fan with a rectangular outline.</summary>
     /// <param name="width">Width at the reference distance, 10 mm to 1 m.</param>
@@ -114,13 +108,13 @@ public sealed record FanPattern
             FanPatternShape.Beta => "beta " + Figures.Significant(Exponent),
             _ => "Gaussian",
         };
-        return family + ", " + Measure.Length.Format(WidthSi) + " × " + Measure.Length.Format(HeightSi) + " at "
-            + Measure.Length.Format(ReferenceSi);
+        return family + ", " + Measure.Length.Format(Width.Meters) + " × " + Measure.Length.Format(Height.Meters) + " at "
+            + Measure.Length.Format(ReferenceDistance.Meters);
     }
 
     private double WidthSiAt(Length distance)
     {
         double away = Guard.Within(distance, Bounds.Between(0.05, 1, Measure.Length));
-        return FanPatternKernel.Width(WidthSi, away, ReferenceSi).Value;
+        return FanPatternKernel.Width(Width.Meters, away, ReferenceDistance.Meters).Value;
     }
 }

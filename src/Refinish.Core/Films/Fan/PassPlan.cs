@@ -21,43 +21,49 @@ public sealed record PassPlan
 {
     private static readonly Source Definition = Source.Derived("equal passes between the wet limits that add up to the wet film of the target");
 
-    private readonly double target;
-    private readonly double volumeSolids;
-    private readonly double reducer;
-    private readonly double least;
-    private readonly double most;
+    /// <summary>Plans the passes of a coating without reducer.</summary>
+    /// <param name="dryFilm">Dry film to be built in all; more than 0 and at most 5 mm.</param>
+    /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
+    /// <param name="leastWet">Least wet film of a pass; from 1 µm to 5 mm.</param>
+    /// <param name="mostWet">Most wet film of a pass; not below the least, at most 5 mm.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public PassPlan(Length dryFilm, Ratio volumeSolids, Length leastWet, Length mostWet)
+        : this(dryFilm, volumeSolids, leastWet, mostWet, Ratio.Zero)
+    {
+    }
 
     /// <summary>Plans the passes.</summary>
     /// <param name="dryFilm">Dry film to be built in all; more than 0 and at most 5 mm.</param>
     /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
     /// <param name="leastWet">Least wet film of a pass; from 1 µm to 5 mm.</param>
     /// <param name="mostWet">Most wet film of a pass; not below the least, at most 5 mm.</param>
-    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %, none when omitted.</param>
+    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public PassPlan(Length dryFilm, Ratio volumeSolids, Length leastWet, Length mostWet, Ratio reducer = default)
+    public PassPlan(Length dryFilm, Ratio volumeSolids, Length leastWet, Length mostWet, Ratio reducer)
     {
-        target = Guard.Within(dryFilm, Bounds.Positive(Measure.Film, 5e-3));
-        this.volumeSolids = Guard.Within(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent));
-        least = Guard.Within(leastWet, Bounds.Between(1e-6, 5e-3, Measure.Film));
-        most = Guard.Within(mostWet, Bounds.Between(1e-6, 5e-3, Measure.Film));
-        Guard.Rule(most >= least, nameof(mostWet), most, Measure.Film, "at least the least film, ", least);
-        this.reducer = Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1));
+        DryFilm = Guard.Checked(dryFilm, Bounds.Positive(Measure.Film, 5e-3));
+        VolumeSolids = Guard.Checked(volumeSolids, Bounds.Between(0.01, 1, Measure.Percent));
+        LeastWet = Guard.Checked(leastWet, Bounds.Between(1e-6, 5e-3, Measure.Film));
+        MostWet = Guard.Checked(mostWet, Bounds.Between(1e-6, 5e-3, Measure.Film));
+        Guard.Rule(MostWet.Meters >= LeastWet.Meters, nameof(mostWet), MostWet.Meters, Measure.Film, "at least the least film, ",
+            LeastWet.Meters);
+        Reducer = Guard.Checked(reducer, Bounds.NotNegative(Measure.Percent, 1));
     }
 
     /// <summary>Dry film to be built in all.</summary>
-    public Length DryFilm => Length.FromMeters(target);
+    public Length DryFilm { get; }
 
     /// <summary>Volume solids of the mixed, unreduced coating.</summary>
-    public Ratio VolumeSolids => Ratio.FromDecimalFractions(volumeSolids);
+    public Ratio VolumeSolids { get; }
 
     /// <summary>Reducer per volume of mixed coating.</summary>
-    public Ratio Reducer => Ratio.FromDecimalFractions(reducer);
+    public Ratio Reducer { get; }
 
     /// <summary>Least wet film of a pass.</summary>
-    public Length LeastWet => Length.FromMeters(least);
+    public Length LeastWet { get; }
 
     /// <summary>Most wet film of a pass.</summary>
-    public Length MostWet => Length.FromMeters(most);
+    public Length MostWet { get; }
 
     /// <summary>Wet film to be laid in all.</summary>
     public Length WetFilm => Length.FromMeters(Wet().Value);
@@ -90,7 +96,7 @@ public sealed record PassPlan
     public string? Objection => IsPossible
         ? null
         : Measure.Film.Format(Wet().Value) + " wet is too thick for " + Count(FewestPasses - 1) + " and too thin for " + Count(FewestPasses)
-            + " between " + Measure.Film.Format(least) + " and " + Measure.Film.Format(most) + " wet; reachable: "
+            + " between " + Measure.Film.Format(LeastWet.Meters) + " and " + Measure.Film.Format(MostWet.Meters) + " wet; reachable: "
             + (ReachableBelow is Length below ? Measure.Film.Format(below.Meters) + " or " : string.Empty)
             + Measure.Film.Format(Above().Value) + " dry";
 
@@ -103,7 +109,7 @@ public sealed record PassPlan
     /// <summary>The plan in one line, in metric units.</summary>
     /// <returns>Text such as <c>3 passes of 50 µm wet for 60 µm dry</c>.</returns>
     public override string ToString() => Passes is int n
-        ? Count(n) + " of " + Measure.Film.Format(WetOfPass().Value) + " wet for " + Measure.Film.Format(target) + " dry"
+        ? Count(n) + " of " + Measure.Film.Format(WetOfPass().Value) + " wet for " + Measure.Film.Format(DryFilm.Meters) + " dry"
         : Objection!;
 
     private static string Count(int passes) => passes.ToString(CultureInfo.InvariantCulture) + (passes == 1 ? " pass" : " passes");
@@ -127,13 +133,13 @@ public sealed record PassPlan
     private Num Above(Trace? t = null) =>
         t.Step("reachable above", "DFT_+", Measure.Film, Definition, FilmKernel.DryFilm(Fewest(t) * Low(t), Solids(t), Reduced(t)));
 
-    private Num Target(Trace? t) => t.Given("DFT", target, Measure.Film);
+    private Num Target(Trace? t) => t.Given("DFT", DryFilm.Meters, Measure.Film);
 
-    private Num Solids(Trace? t) => t.Given("VS", volumeSolids, Measure.Percent);
+    private Num Solids(Trace? t) => t.Given("VS", VolumeSolids.DecimalFractions, Measure.Percent);
 
-    private Num Reduced(Trace? t) => t.Given("R", reducer, Measure.Percent);
+    private Num Reduced(Trace? t) => t.Given("R", Reducer.DecimalFractions, Measure.Percent);
 
-    private Num Low(Trace? t) => t.Given("WFT_min", least, Measure.Film);
+    private Num Low(Trace? t) => t.Given("WFT_min", LeastWet.Meters, Measure.Film);
 
-    private Num High(Trace? t) => t.Given("WFT_max", most, Measure.Film);
+    private Num High(Trace? t) => t.Given("WFT_max", MostWet.Meters, Measure.Film);
 }

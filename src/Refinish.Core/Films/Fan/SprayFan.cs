@@ -26,8 +26,8 @@ internal sealed class SprayFan
         MeshPoint across = MeshPoint.Cross(AxisZ, Travel);
         across = MeshPoint.Scaled(across, 1 / across.Norm);
         MeshPoint along = MeshPoint.Cross(across, AxisZ);
-        double cos = Math.Cos(stroke.FanTurnSi);
-        double sin = Math.Sin(stroke.FanTurnSi);
+        double cos = Math.Cos(stroke.FanTurn.Radians);
+        double sin = Math.Sin(stroke.FanTurn.Radians);
         AxisX = MeshPoint.Sum(MeshPoint.Scaled(across, cos), MeshPoint.Scaled(along, sin));
         AxisY = MeshPoint.Cross(AxisZ, AxisX);
         TravelX = MeshPoint.Dot(Travel, AxisX);
@@ -36,29 +36,26 @@ internal sealed class SprayFan
 
         // Four standard deviations are the width of a Gaussian; its half axis here is where it is left off.
         double reach = pattern.Shape == FanPatternShape.Gaussian ? Math.Sqrt(2 * Cut) / 2 : 1;
-        double a = reach * pattern.WidthSi / 2;
-        double b = reach * pattern.HeightSi / 2;
-        ScaleX = pattern.ReferenceSi / a;
-        ScaleY = pattern.ReferenceSi / b;
+        double a = reach * pattern.Width.Meters / 2;
+        double b = reach * pattern.Height.Meters / 2;
+        ScaleX = pattern.ReferenceDistance.Meters / a;
+        ScaleY = pattern.ReferenceDistance.Meters / b;
         Form = pattern.Shape;
         HalfSteps = -1;
         switch (pattern.Shape)
         {
-            case FanPatternShape.Uniform:
-                Factor = 1 / (4 * a * b);
+            case FanPatternShape.Uniform: Factor = 1 / (4 * a * b);
                 break;
-            case FanPatternShape.Gaussian:
-                Factor = Cut / (Math.PI * a * b * (1 - Math.Exp(-Cut)));
+            case FanPatternShape.Gaussian: Factor = Cut / (Math.PI * a * b * (1 - Math.Exp(-Cut)));
                 Power = Cut;
                 break;
-            default:
-                Power = pattern.Exponent - 1.5;
+            default: Power = pattern.Exponent - 1.5;
                 Factor = (Power + 1) / (Math.PI * a * b);
                 HalfSteps = 2 * Power == Math.Floor(2 * Power) ? (int)(2 * Power) : -1;
                 break;
         }
 
-        Factor *= landingRate / stroke.SpeedSi * pattern.ReferenceSi * pattern.ReferenceSi;
+        Factor *= landingRate / stroke.Speed.MetersPerSecond * pattern.ReferenceDistance.Meters * pattern.ReferenceDistance.Meters;
         (double[] rule, double[] weights) = pattern.Shape == FanPatternShape.Gaussian ? LongRule : ShortRule;
         Nodes = new double[rule.Length];
         Weights = new double[rule.Length];

@@ -92,16 +92,19 @@ public sealed record StrokeOverlap
     /// An argument is outside its range, or the film asks for a speed outside that of <see cref="StrokeSettings.Speed"/>, 1 to 300 cm/s:
     /// change the passes or the fluid rate.
     /// </exception>
-    public Speed SpeedFor(Length wetFilm, int passes = 1)
+    public Speed SpeedFor(Length wetFilm, int passes)
     {
         double film = Guard.Within(wetFilm, Films);
         double perFilm = Guard.Count(passes, 1, 20) * Landed().Value / Apart().Value;
         double speed = perFilm / film;
-        Guard.Rule(
-            StrokeSettings.Speeds.Contains(speed), nameof(wetFilm), film, Measure.Film,
-            Measure.Film.Format(perFilm / StrokeSettings.Speeds.Maximum) + " to "
-            + Measure.Film.Format(perFilm / StrokeSettings.Speeds.Minimum)
-            + " in these passes, for a speed of " + StrokeSettings.Speeds);
+        if (!StrokeSettings.Speeds.Contains(speed))
+        {
+            string allowed = Measure.Film.Format(perFilm / StrokeSettings.Speeds.Maximum) + " to "
+                + Measure.Film.Format(perFilm / StrokeSettings.Speeds.Minimum) + " in these passes, for a speed of "
+                    + StrokeSettings.Speeds;
+            Guard.Rule(false, nameof(wetFilm), film, Measure.Film, allowed);
+        }
+
         return Speed.FromMetersPerSecond(speed);
     }
 
@@ -119,8 +122,8 @@ public sealed record StrokeOverlap
         Measure.Percent.Format(Highest().Value, DisplayUnits.Si, 4), Measure.Percent.Format(Cv().Value, DisplayUnits.Si, 4));
 
     private Num Width(Trace? t = null) => t.Step("width of the fan at the surface", "w", Measure.Length, Similar, FanPatternKernel.Width(
-        t.Given("w_0", Pattern.WidthSi, Measure.Length), t.Given("d", Settings.DistanceSi, Measure.Length),
-        t.Given("d_0", Pattern.ReferenceSi, Measure.Length)));
+        t.Given("w_0", Pattern.Width.Meters, Measure.Length), t.Given("d", Settings.Distance.Meters, Measure.Length),
+        t.Given("d_0", Pattern.ReferenceDistance.Meters, Measure.Length)));
 
     private Num Apart(Trace? t = null) => t.Step("distance from stroke to stroke", "s", Measure.Length, Similar, Width(t) * Uncovered(t));
 
@@ -131,7 +134,7 @@ public sealed record StrokeOverlap
 
     private Num Mean(Trace? t = null) =>
         t.Step("mean wet film", "WFT_m", Measure.Film, Conservation,
-            Landed(t) / (t.Given("v", Settings.SpeedSi, Measure.Speed) * Apart(t)));
+            Landed(t) / (t.Given("v", Settings.Speed.MetersPerSecond, Measure.Speed) * Apart(t)));
 
     private Num Share(Trace? t) =>
         t.Step("distance from stroke to stroke in widths of the fan", "σ_s", Measure.Number, Similar, Uncovered(t));
@@ -160,7 +163,7 @@ public sealed record StrokeOverlap
     private Num CvCrossed(Trace? t = null) =>
         t.Step("the same for two coats crossed", "CV_x", Measure.Percent, Crossed, Cv(t) / Num.Sqrt(t.Number(2)));
 
-    private Num Uncovered(Trace? t) => 1 - t.Given("o", Settings.OverlapSi, Measure.Percent);
+    private Num Uncovered(Trace? t) => 1 - t.Given("o", Settings.Overlap.DecimalFractions, Measure.Percent);
 
     private Source Method => Pattern.Shape switch { FanPatternShape.Uniform => Stripes, FanPatternShape.Gaussian => Poisson, _ => Pieces };
 }

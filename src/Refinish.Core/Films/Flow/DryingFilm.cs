@@ -23,42 +23,24 @@ public sealed record DryingFilm
 {
     private static readonly Source Model = Source.Derived("one rate of solvent loss and a viscosity exponential in the solids; film flow integrated over the time");
 
-    private readonly double wet;
-    private readonly double solids;
-    private readonly double viscosity;
-    private readonly double solventTime;
-    private readonly double until;
-    private readonly double slope;
-    private readonly double density;
-    private readonly double tension;
-    private readonly double wavelength;
-
     /// <summary>Wet film as laid, from 1 µm to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length WetFilm { get => Length.FromMeters(wet); init => wet = Guard.Within(value, FlowRanges.Film); }
+    public required Length WetFilm { get; init => field = Guard.Checked(value, FlowRanges.Film); }
 
     /// <summary>Volume solids φ₀ of the coating as it lies on the surface, reducer and flight losses included, 5 to 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Ratio Solids
-    {
-        get => Ratio.FromDecimalFractions(solids);
-        init => solids = Guard.Within(value, Bounds.Between(0.05, 1, Measure.Percent));
-    }
+    public required Ratio Solids { get; init => field = Guard.Checked(value, Bounds.Between(0.05, 1, Measure.Percent)); }
 
     /// <summary>Viscosity η₀ as laid, at slow shear, from 0.1 mPa·s to 10 000 Pa·s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required DynamicViscosity Viscosity
-    {
-        get => DynamicViscosity.FromPascalSeconds(viscosity);
-        init => viscosity = Guard.Within(value, FlowRanges.Viscosity);
-    }
+    public required DynamicViscosity Viscosity { get; init => field = Guard.Checked(value, FlowRanges.Viscosity); }
 
     /// <summary>Time τ in which the solvent left falls to 1/e, from 1 s to 1 day.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required TimeSpan SolventTime
     {
-        get => Durations.FromSeconds(solventTime);
-        init => solventTime = Guard.Within(value, Bounds.Between(1, 86400, Measure.Seconds));
+        get;
+        init => field = Durations.FromSeconds(Guard.Within(value, Bounds.Between(1, 86400, Measure.Seconds)));
     }
 
     /// <summary>B: by how many e-folds the viscosity would rise from no solids to all solids, 0 to 40.</summary>
@@ -67,35 +49,23 @@ public sealed record DryingFilm
 
     /// <summary>When the film has set and nothing moves any more, more than 0 and at most 7 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan Until { get => Durations.FromSeconds(until); init => until = Guard.Within(value, FlowRanges.Duration); }
+    public required TimeSpan Until { get; init => field = Durations.FromSeconds(Guard.Within(value, FlowRanges.Duration)); }
 
     /// <summary>Slope from level, 0 (a floor) to 90° (a wall).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Angle Slope { get => Angle.FromRadians(slope); init => slope = Guard.Within(value, FlowRanges.Slope); }
+    public required Angle Slope { get; init => field = Guard.Checked(value, FlowRanges.Slope); }
 
     /// <summary>Density of the wet coating, 0.5 to 3 g/mL.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Density Density
-    {
-        get => Density.FromKilogramsPerCubicMeter(density);
-        init => density = Guard.Within(value, FlowRanges.Density);
-    }
+    public required Density Density { get; init => field = Guard.Checked(value, FlowRanges.Density); }
 
     /// <summary>Surface tension of the wet coating, 5 to 100 mN/m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required ForcePerLength SurfaceTension
-    {
-        get => ForcePerLength.FromNewtonsPerMeter(tension);
-        init => tension = Guard.Within(value, FlowRanges.Tension);
-    }
+    public required ForcePerLength SurfaceTension { get; init => field = Guard.Checked(value, FlowRanges.Tension); }
 
     /// <summary>The ripple, crest to crest, 0.05 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Wavelength
-    {
-        get => Length.FromMeters(wavelength);
-        init => wavelength = Guard.Within(value, FlowRanges.Wavelength);
-    }
+    public required Length Wavelength { get; init => field = Guard.Checked(value, FlowRanges.Wavelength); }
 
     /// <summary>Φ = ∫ dt/η until it sets, in 1/Pa.</summary>
     public double Fluidity => Fluid().Value;
@@ -119,7 +89,7 @@ public sealed record DryingFilm
     /// <summary>The sag and the ripple in one line, in metric units.</summary>
     /// <returns>Text such as <c>75 µm wet: sags 1.46 mm, 3.79 % of the ripple left</c>.</returns>
     public override string ToString() =>
-        Measure.Film.Format(wet) + " wet: sags " + Measure.Length.Format(Sag.Meters, DisplayUnits.Si, 3) + ", "
+        Measure.Film.Format(WetFilm.Meters) + " wet: sags " + Measure.Length.Format(Sag.Meters, DisplayUnits.Si, 3) + ", "
         + Measure.Percent.Format(RippleLeft, DisplayUnits.Si, 3) + " of the ripple left";
 
     private Num FilmLeft(Trace? t = null) => t.Step("film when it sets", "h_end", Measure.Film, Model, Film(End(t), t));
@@ -128,28 +98,30 @@ public sealed record DryingFilm
 
     private Num Fluid(Trace? t = null) => t.Step("fluidity over time", "Φ", Measure.Fluidity, Model, Moment(0, t));
 
-    private Num Creep(Trace? t = null) => t.Step("sag", "L", Measure.Length, Model, FlowKernel.Drive(density, slope, t) / 2 * Moment(2, t));
+    private Num Creep(Trace? t = null) =>
+        t.Step("sag", "L", Measure.Length, Model, FlowKernel.Drive(Density.KilogramsPerCubicMeter, Slope.Radians, t) / 2 * Moment(2, t));
 
     private Num Left(Trace? t = null)
     {
-        Num pull = 16 * Num.Power(t.Pi(), 4) * t.Given("σ", tension, Measure.SurfaceTension)
-            / (3 * Num.Power(t.Given("λ", wavelength, Measure.Length), 4));
+        Num pull = 16 * Num.Power(t.Pi(), 4) * t.Given("σ", SurfaceTension.NewtonsPerMeter, Measure.SurfaceTension)
+            / (3 * Num.Power(t.Given("λ", Wavelength.Meters, Measure.Length), 4));
         return t.Step("ripple left", "ε", Measure.Number, Model, Num.Exp(-(pull * Moment(3, t))));
     }
 
-    private Num End(Trace? t) => t.Given("t_end", until, Measure.Seconds);
+    private Num End(Trace? t) => t.Given("t_end", Until.TotalSeconds, Measure.Seconds);
 
     private Num Film(Num time, Trace? t)
     {
-        Num phi = t.Given("φ_0", solids, Measure.Number);
-        return t.Given("h_0", wet, Measure.Film) * (phi + ((1 - phi) * Num.Exp(-(time / t.Given("τ", solventTime, Measure.Seconds)))));
+        Num phi = t.Given("φ_0", Solids.DecimalFractions, Measure.Number);
+        return t.Given("h_0", WetFilm.Meters, Measure.Film) * (
+            phi + ((1 - phi) * Num.Exp(-(time / t.Given("τ", SolventTime.TotalSeconds, Measure.Seconds)))));
     }
 
     private Num Eta(Num time, Trace? t)
     {
-        Num phi = t.Given("φ_0", solids, Measure.Number);
-        Num rise = (t.Given("h_0", wet, Measure.Film) * phi / Film(time, t)) - phi;
-        return t.Given("η_0", viscosity, Measure.DynamicViscosity) * Num.Exp(t.Given("B", Thickening, Measure.Number) * rise);
+        Num phi = t.Given("φ_0", Solids.DecimalFractions, Measure.Number);
+        Num rise = (t.Given("h_0", WetFilm.Meters, Measure.Film) * phi / Film(time, t)) - phi;
+        return t.Given("η_0", Viscosity.PascalSeconds, Measure.DynamicViscosity) * Num.Exp(t.Given("B", Thickening, Measure.Number) * rise);
     }
 
     // ∫ h^power dt/η. Panels that grow with the time: the viscosity changes in the first folds and hardly after.
@@ -158,14 +130,15 @@ public sealed record DryingFilm
         Num sum = 0;
         double start = 0;
         double fold = 4;
-        for (int panel = 1; start < until; panel++, fold *= 4)
+        for (int panel = 1; start < Until.TotalSeconds; panel++, fold *= 4)
         {
-            double end = fold <= 64 ? Math.Min(fold * solventTime, until) : until;
+            double end = fold <= 64 ? Math.Min(fold * SolventTime.TotalSeconds, Until.TotalSeconds) : Until.TotalSeconds;
             sum += Num.Integral(
                 "t",
                 t.Given("t_", panel - 1, start, Measure.Seconds),
                 t.Given("t_", panel, end, Measure.Seconds),
-                time => power == 0 ? 1 / Eta(time, t) : Num.Power(Film(time, t), power) / Eta(time, t));
+                (Film: this, power, t),
+                static (in of, time) => (of.power == 0 ? 1 : Num.Power(of.Film.Film(time, of.t), of.power)) / of.Film.Eta(time, of.t));
             start = end;
         }
 

@@ -29,13 +29,7 @@ public sealed record FlowWindow
     private static readonly Source Sagging = Source.Derived("surface of a thin film on a slope that creeps the allowed distance before it sets");
 
     private readonly double fluidity;
-    private readonly double slope;
-    private readonly double density;
-    private readonly double sagAllowed;
-    private readonly double tension;
-    private readonly double wavelength;
     private readonly double rippleLeft;
-    private readonly double yieldStress;
 
     /// <summary>Φ = ∫ dt/η of the film until it sets, in 1/Pa, 0.001 to 10⁷; see <see cref="ViscosityHistory.Fluidity"/>.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -43,35 +37,23 @@ public sealed record FlowWindow
 
     /// <summary>Slope from level, 0 (a floor) to 90° (a wall).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Angle Slope { get => Angle.FromRadians(slope); init => slope = Guard.Within(value, FlowRanges.Slope); }
+    public required Angle Slope { get; init => field = Guard.Checked(value, FlowRanges.Slope); }
 
     /// <summary>Density of the wet coating, 0.5 to 3 g/mL.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Density Density
-    {
-        get => Density.FromKilogramsPerCubicMeter(density);
-        init => density = Guard.Within(value, FlowRanges.Density);
-    }
+    public required Density Density { get; init => field = Guard.Checked(value, FlowRanges.Density); }
 
     /// <summary>How far the surface may creep without being seen as a sag, 0.1 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length SagAllowed { get => Length.FromMeters(sagAllowed); init => sagAllowed = Guard.Within(value, FlowFigures.Sags); }
+    public required Length SagAllowed { get; init => field = Guard.Checked(value, FlowFigures.Sags); }
 
     /// <summary>Surface tension of the wet coating, 5 to 100 mN/m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required ForcePerLength SurfaceTension
-    {
-        get => ForcePerLength.FromNewtonsPerMeter(tension);
-        init => tension = Guard.Within(value, FlowRanges.Tension);
-    }
+    public required ForcePerLength SurfaceTension { get; init => field = Guard.Checked(value, FlowRanges.Tension); }
 
     /// <summary>The ripple that has to level, crest to crest, 0.05 to 100 mm; that of spray is of some millimetres.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Wavelength
-    {
-        get => Length.FromMeters(wavelength);
-        init => wavelength = Guard.Within(value, FlowRanges.Wavelength);
-    }
+    public required Length Wavelength { get; init => field = Guard.Checked(value, FlowRanges.Wavelength); }
 
     /// <summary>Part of the ripple that may be left, 0.001 to 0.99.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -79,23 +61,19 @@ public sealed record FlowWindow
 
     /// <summary>Yield stress, 0 to 1000 Pa; none unless given. With one the fluidity is that of the plastic viscosity.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Pressure YieldStress
-    {
-        get => Pressure.FromPascals(yieldStress);
-        init => yieldStress = Guard.Within(value, FlowRanges.YieldStress);
-    }
+    public Pressure YieldStress { get; init => field = Guard.Checked(value, FlowRanges.YieldStress); }
 
     /// <summary>The thinnest wet film that levels.</summary>
     public Length LeastFilm => Length.FromMeters(Least().Value);
 
     /// <summary>The wet limit of this slope: the thickest film that does not sag beyond what is allowed; <see langword="null"/> on a level surface, which has none.</summary>
-    public Length? MostFilm => slope > 0 ? Length.FromMeters(Most().Value) : null;
+    public Length? MostFilm => Slope.Radians > 0 ? Length.FromMeters(Most().Value) : null;
 
     /// <summary>Whether some film levels and does not sag.</summary>
-    public bool IsOpen => slope == 0 || Least().Value <= Most().Value;
+    public bool IsOpen => Slope.Radians == 0 || Least().Value <= Most().Value;
 
     /// <summary>The fluidity at which the window closes, in 1/Pa; <see langword="null"/> on a level surface and with a yield stress, where no closed form holds.</summary>
-    public double? ClosingFluidity => slope > 0 && yieldStress == 0 ? Closing().Value : null;
+    public double? ClosingFluidity => Slope.Radians > 0 && YieldStress.Pascals == 0 ? Closing().Value : null;
 
     /// <summary>The one film that is left when it closes; <see langword="null"/> where there is no closing fluidity.</summary>
     public Length? ClosingFilm => ClosingFluidity is null ? null : Length.FromMeters(LastFilm().Value);
@@ -106,11 +84,10 @@ public sealed record FlowWindow
     /// <summary>Why no film will do, with both numbers; <see langword="null"/> when one will.</summary>
     public string? Objection => IsOpen
         ? null
-        : "no window: a " + Measure.Length.Format(wavelength) + " ripple levels from "
+        : "no window: a " + Measure.Length.Format(Wavelength.Meters) + " ripple levels from "
         + Measure.Film.Format(Least().Value, DisplayUnits.Si, 3) + " wet on, and at "
-            + Measure.Angle.Format(slope, DisplayUnits.Si, 3) + " the film sags above "
-            + Measure.Film.Format(Most().Value, DisplayUnits.Si, 3)
-            + ": expect orange peel below, runs above, both between";
+            + Measure.Angle.Format(Slope.Radians, DisplayUnits.Si, 3) + " the film sags above "
+            + Measure.Film.Format(Most().Value, DisplayUnits.Si, 3) + ": expect orange peel below, runs above, both between";
 
     /// <summary>The fluidity of a coating, from a film that was seen to creep on a slope until it set: Φ = 2 L/(ρ g sin α h²). No yield stress.</summary>
     /// <param name="film">Wet film, from 1 µm to 5 mm.</param>
@@ -138,7 +115,7 @@ public sealed record FlowWindow
         LimitComparison levels = new(
             "wet film against the film that levels", h, Least().Value, LimitSense.AtLeast, Measure.Film, FlowKernel.Orchard,
             "a wetter coat, slower solvent, or finer spray");
-        return new ValueList<LimitComparison>(slope == 0
+        return new ValueList<LimitComparison>(Slope.Radians == 0
             ? [levels]
             : [levels, new("wet film against the film that sags", h, Most().Value, LimitSense.AtMost, Measure.Film, Sagging,
                 "two thinner coats with a flash between, or faster solvent")]);
@@ -150,38 +127,41 @@ public sealed record FlowWindow
         "Levels before it sags",
         [
             Least, Held,
-            .. slope > 0 ? [Most] : (Func<Trace, Num>[])[],
+            .. Slope.Radians > 0 ? [Most] : (Func<Trace, Num>[])[],
             .. ClosingFluidity is null ? [] : (Func<Trace, Num>[])[Closing, LastFilm],
         ]);
 
     /// <summary>The window in one line, in metric units.</summary>
     /// <returns>Text such as <c>40 µm to 68.1 µm wet at 90°</c>.</returns>
     public override string ToString() => Objection ?? (Measure.Film.Format(Least().Value, DisplayUnits.Si, 3)
-        + (slope > 0 ? " to " + Measure.Film.Format(Most().Value, DisplayUnits.Si, 3) : " or more") + " wet at "
-        + Measure.Angle.Format(slope, DisplayUnits.Si, 3));
+        + (Slope.Radians > 0 ? " to " + Measure.Film.Format(Most().Value, DisplayUnits.Si, 3) : " or more") + " wet at "
+        + Measure.Angle.Format(Slope.Radians, DisplayUnits.Si, 3));
 
     private Num Least(Trace? t = null) =>
         t.Step("least film, levels", "h_lev", Measure.Film, FlowKernel.Orchard, Num.Power(Need(t) / Phi(t), t.Number(1) / 3));
 
-    private Num Held(Trace? t = null) => FlowKernel.HeldRipple(yieldStress, wavelength, tension, Least(t), t);
+    private Num Held(Trace? t = null) =>
+        FlowKernel.HeldRipple(YieldStress.Pascals, Wavelength.Meters, SurfaceTension.NewtonsPerMeter, Least(t), t);
 
     private Num Most(Trace? t = null) => t.Step("most film, sags", "h_sag", Measure.Film, Sagging,
-        (t.Given("τ_y", yieldStress, Measure.Pressure) / FlowKernel.Drive(density, slope, t)) + Creeping(Phi(t), t));
+        (t.Given("τ_y", YieldStress.Pascals, Measure.Pressure) / FlowKernel.Drive(Density.KilogramsPerCubicMeter, Slope.Radians, t))
+            + Creeping(Phi(t), t));
 
     private Num Closing(Trace? t = null) => t.Step("fluidity that closes the window", "Φ*", Measure.Fluidity, Sagging,
-        Num.Power(TwoSags(t) / FlowKernel.Drive(density, slope, t), 3) / Num.Square(Need(t)));
+        Num.Power(TwoSags(t) / FlowKernel.Drive(Density.KilogramsPerCubicMeter, Slope.Radians, t), 3) / Num.Square(Need(t)));
 
     private Num LastFilm(Trace? t = null) => t.Step("film when it closes", "h*", Measure.Film, Sagging, Creeping(Closing(t), t));
 
     /// <summary>The h³Φ that the ripple needs.</summary>
     private Num Need(Trace? t) =>
-        3 * Num.Power(t.Given("λ", wavelength, Measure.Length), 4) * Num.Ln(1 / t.Given("ε", rippleLeft, Measure.Number))
-        / (16 * Num.Power(t.Pi(), 4) * t.Given("σ", tension, Measure.SurfaceTension));
+        3 * Num.Power(t.Given("λ", Wavelength.Meters, Measure.Length), 4) * Num.Ln(1 / t.Given("ε", rippleLeft, Measure.Number))
+        / (16 * Num.Power(t.Pi(), 4) * t.Given("σ", SurfaceTension.NewtonsPerMeter, Measure.SurfaceTension));
 
     /// <summary>The film below the plug whose surface creeps as far as is allowed.</summary>
-    private Num Creeping(Num phi, Trace? t) => Num.Sqrt(TwoSags(t) / (FlowKernel.Drive(density, slope, t) * phi));
+    private Num Creeping(Num phi, Trace? t) =>
+        Num.Sqrt(TwoSags(t) / (FlowKernel.Drive(Density.KilogramsPerCubicMeter, Slope.Radians, t) * phi));
 
-    private Num TwoSags(Trace? t) => 2 * t.Given("L", sagAllowed, Measure.Length);
+    private Num TwoSags(Trace? t) => 2 * t.Given("L", SagAllowed.Meters, Measure.Length);
 
     private Num Phi(Trace? t) => t.Given("Φ", fluidity, Measure.Fluidity);
 }

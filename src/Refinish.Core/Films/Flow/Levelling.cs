@@ -22,55 +22,33 @@ public sealed record Levelling
 {
     private static readonly Source AnyDepth = Source.FromMemory("Orchard 1962, film of any depth; tends to the shallow form");
 
-    private readonly double wavelength;
-    private readonly double film;
-    private readonly double tension;
-    private readonly double viscosity;
-    private readonly double yieldStress;
-    private readonly double? density;
-
     /// <summary>Crest to crest, from 0.05 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Wavelength
-    {
-        get => Length.FromMeters(wavelength);
-        init => wavelength = Guard.Within(value, FlowRanges.Wavelength);
-    }
+    public required Length Wavelength { get; init => field = Guard.Checked(value, FlowRanges.Wavelength); }
 
     /// <summary>Mean wet film, from 1 µm to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length Film { get => Length.FromMeters(film); init => film = Guard.Within(value, FlowRanges.Film); }
+    public required Length Film { get; init => field = Guard.Checked(value, FlowRanges.Film); }
 
     /// <summary>Surface tension of the wet coating, 5 to 100 mN/m.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required ForcePerLength SurfaceTension
-    {
-        get => ForcePerLength.FromNewtonsPerMeter(tension);
-        init => tension = Guard.Within(value, FlowRanges.Tension);
-    }
+    public required ForcePerLength SurfaceTension { get; init => field = Guard.Checked(value, FlowRanges.Tension); }
 
     /// <summary>Viscosity at slow shear, from 0.1 mPa·s to 10 000 Pa·s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required DynamicViscosity Viscosity
-    {
-        get => DynamicViscosity.FromPascalSeconds(viscosity);
-        init => viscosity = Guard.Within(value, FlowRanges.Viscosity);
-    }
+    public required DynamicViscosity Viscosity { get; init => field = Guard.Checked(value, FlowRanges.Viscosity); }
 
     /// <summary>Yield stress, 0 to 1000 Pa; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Pressure YieldStress
-    {
-        get => Pressure.FromPascals(yieldStress);
-        init => yieldStress = Guard.Within(value, FlowRanges.YieldStress);
-    }
+    public Pressure YieldStress { get; init => field = Guard.Checked(value, FlowRanges.YieldStress); }
 
     /// <summary>Density of the wet coating, 0.5 to 3 g/mL, for a level floor where gravity helps; <see langword="null"/> leaves gravity out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Density? DensityOnFloor
     {
-        get => density is double d ? Density.FromKilogramsPerCubicMeter(d) : null;
-        init => density = value is Density d ? Guard.Within(d, FlowRanges.Density, nameof(DensityOnFloor)) : null;
+        get;
+        init => field = value is Density d
+            ? Guard.Checked(d, FlowRanges.Density, nameof(DensityOnFloor)) : null;
     }
 
     /// <summary>k h, 2π times film over wavelength: well below 1 the film is shallow.</summary>
@@ -99,7 +77,7 @@ public sealed record Levelling
     /// <returns>The part, 0 to 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double RippleLeft(double fluidity) =>
-        Math.Exp(-(viscosity * Guard.Within(fluidity, Bounds.NotNegative(Measure.Fluidity, 1e9)) / Time().Value));
+        Math.Exp(-(Viscosity.PascalSeconds * Guard.Within(fluidity, Bounds.NotNegative(Measure.Fluidity, 1e9)) / Time().Value));
 
     /// <summary>How the times follow.</summary>
     /// <returns>The derivation.</returns>
@@ -108,7 +86,7 @@ public sealed record Levelling
     /// <summary>The half-time in one line, in metric units.</summary>
     /// <returns>Text such as <c>3 mm ripple in 75 µm: halves in 2.745 s</c>.</returns>
     public override string ToString() =>
-        Measure.Length.Format(wavelength) + " ripple in " + Measure.Film.Format(film) + ": halves in "
+        Measure.Length.Format(Wavelength.Meters) + " ripple in " + Measure.Film.Format(Film.Meters) + ": halves in "
         + Measure.Seconds.Format(Half().Value, DisplayUnits.Si, 4);
 
     private Num Wave(Trace? t = null) => t.Step("wave number", "k", Measure.WaveNumber, FlowKernel.Orchard, 2 * t.Pi() / Crest(t));
@@ -116,7 +94,8 @@ public sealed record Levelling
     private Num Depth(Trace? t = null) => t.Step("depth number", "kh", Measure.Number, FlowKernel.Orchard, Wave(t) * Height(t));
 
     private Num Thin(Trace? t = null) => t.Step("time to 1/e, shallow", "T_0", Measure.Seconds, FlowKernel.Orchard,
-        3 * Eta(t) * Num.Power(Crest(t) / (2 * t.Pi()), 4) / (t.Given("σ", tension, Measure.SurfaceTension) * Num.Power(Height(t), 3)));
+        3 * Eta(t) * Num.Power(Crest(t) / (2 * t.Pi()), 4)
+            / (t.Given("σ", SurfaceTension.NewtonsPerMeter, Measure.SurfaceTension) * Num.Power(Height(t), 3)));
 
     private Num ThinHalf(Trace? t = null) =>
         t.Step("half-time, shallow", "T_½0", Measure.Seconds, FlowKernel.Orchard, Num.Ln(t.Number(2)) * Thin(t));
@@ -126,7 +105,7 @@ public sealed record Levelling
     private Num Time(Trace? t = null)
     {
         Num rate = Factor(t) / Thin(t);
-        rate = density is double rho
+        rate = DensityOnFloor?.KilogramsPerCubicMeter is double rho
             ? rate + (FlowKernel.Weight(rho, t) * Num.Square(Wave(t)) * Num.Power(Height(t), 3) / (3 * Eta(t)))
             : rate;
         return t.Step("time to 1/e", "T", Measure.Seconds, AnyDepth, 1 / rate);
@@ -134,11 +113,12 @@ public sealed record Levelling
 
     private Num Half(Trace? t = null) => t.Step("half-time", "T_½", Measure.Seconds, AnyDepth, Num.Ln(t.Number(2)) * Time(t));
 
-    private Num Held(Trace? t = null) => FlowKernel.HeldRipple(yieldStress, wavelength, tension, Height(t), t);
+    private Num Held(Trace? t = null) =>
+        FlowKernel.HeldRipple(YieldStress.Pascals, Wavelength.Meters, SurfaceTension.NewtonsPerMeter, Height(t), t);
 
-    private Num Crest(Trace? t) => t.Given("λ", wavelength, Measure.Length);
+    private Num Crest(Trace? t) => t.Given("λ", Wavelength.Meters, Measure.Length);
 
-    private Num Height(Trace? t) => t.Given("h", film, Measure.Film);
+    private Num Height(Trace? t) => t.Given("h", Film.Meters, Measure.Film);
 
-    private Num Eta(Trace? t) => t.Given("η", viscosity, Measure.DynamicViscosity);
+    private Num Eta(Trace? t) => t.Given("η", Viscosity.PascalSeconds, Measure.DynamicViscosity);
 }

@@ -34,10 +34,6 @@ public sealed record SlopeFlow
     private static readonly Bounds Flows = Bounds.Positive(Measure.FilmFlux, 1e-2);
     private static readonly Bounds Steep = Bounds.Above(0, Math.PI / 2, Measure.Angle);
 
-    private readonly double film;
-    private readonly double slope;
-    private readonly double density;
-
     /// <summary>Takes the film.</summary>
     /// <param name="film">Wet film, more than 0 and at most 5 mm.</param>
     /// <param name="slope">Slope from level, 0 (a floor) to 90° (a wall).</param>
@@ -46,20 +42,20 @@ public sealed record SlopeFlow
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public SlopeFlow(Length film, Angle slope, Density density, FilmRheology rheology)
     {
-        this.film = Guard.Within(film, Bounds.Positive(Measure.Film, Thickest));
-        this.slope = Guard.Within(slope, FlowRanges.Slope);
-        this.density = Guard.Within(density, FlowRanges.Density);
+        Film = Guard.Checked(film, Bounds.Positive(Measure.Film, Thickest));
+        Slope = Guard.Checked(slope, FlowRanges.Slope);
+        Density = Guard.Checked(density, FlowRanges.Density);
         Rheology = Guard.NotNull(rheology);
     }
 
     /// <summary>Wet film.</summary>
-    public Length Film => Length.FromMeters(film);
+    public Length Film { get; }
 
     /// <summary>Slope from level.</summary>
-    public Angle Slope => Angle.FromRadians(slope);
+    public Angle Slope { get; }
 
     /// <summary>Density of the wet coating.</summary>
-    public Density Density => Density.FromKilogramsPerCubicMeter(density);
+    public Density Density { get; }
 
     /// <summary>How it resists shear.</summary>
     public FilmRheology Rheology { get; }
@@ -150,7 +146,7 @@ public sealed record SlopeFlow
     /// <exception cref="ArgumentOutOfRangeException">Outside the film.</exception>
     public Speed SpeedAt(Length height)
     {
-        double above = Guard.Within(height, Bounds.NotNegative(Measure.Film, film));
+        double above = Guard.Within(height, Bounds.NotNegative(Measure.Film, Film.Meters));
         double sheared = Sheared().Value;
         return SurfaceSpeed * (above >= sheared ? 1 : 1 - Math.Pow(1 - (above / sheared), 1 + (1 / Rheology.Index)));
     }
@@ -163,7 +159,7 @@ public sealed record SlopeFlow
     /// <summary>The flow in one line, in metric units.</summary>
     /// <returns>Text such as <c>100 µm at 90°: surface 127.49 µm/s</c>.</returns>
     public override string ToString() =>
-        Measure.Film.Format(film) + " at " + Measure.Angle.Format(slope) + ": "
+        Measure.Film.Format(Film.Meters) + " at " + Measure.Angle.Format(Slope.Radians) + ": "
         + (IsHeld ? "stands" : "surface " + Measure.FilmSpeed.Format(Surface().Value));
 
     internal Num Surface(Trace? t = null) => t.Step("speed of the surface", "u_s", Measure.FilmSpeed, Balance, FlowKernel.SurfaceSpeed(
@@ -183,9 +179,9 @@ public sealed record SlopeFlow
 
     private Num Mean(Trace? t = null) => t.Step("mean speed", "u_m", Measure.FilmSpeed, Balance, Flux(t) / Height(t));
 
-    private Num Drive(Trace? t = null) => FlowKernel.Drive(density, slope, t);
+    private Num Drive(Trace? t = null) => FlowKernel.Drive(Density.KilogramsPerCubicMeter, Slope.Radians, t);
 
-    private Num Height(Trace? t) => t.Given("h", film, Measure.Film);
+    private Num Height(Trace? t) => t.Given("h", Film.Meters, Measure.Film);
 
     private Num Index(Trace? t) => t.Given("n", Rheology.Index, Measure.Number);
 

@@ -64,7 +64,12 @@ public sealed record ViscosityHistory
         double fold = Guard.Within(foldTime, FlowRanges.Duration);
         double end = Guard.Within(until, FlowRanges.Duration);
         double last = first * Math.Exp(end / fold);
-        Guard.Rule(last <= 1e4, nameof(until), end, Measure.Seconds, "at most " + Measure.Seconds.Format(fold * Math.Log(1e4 / first)) + ", when 10 000 Pa·s is reached");
+        if (last > 1e4)
+        {
+            string allowed = "at most " + Measure.Seconds.Format(fold * Math.Log(1e4 / first)) + ", when 10 000 Pa·s is reached";
+            Guard.Rule(false, nameof(until), end, Measure.Seconds, allowed);
+        }
+
         return new([new(TimeSpan.Zero, atFirst), new(until, DynamicViscosity.FromPascalSeconds(last))]);
     }
 

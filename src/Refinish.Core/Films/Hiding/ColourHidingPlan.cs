@@ -23,10 +23,7 @@ public sealed record ColourHidingPlan
 {
     private const string Names = "XYZ";
 
-    private readonly double scattering;
-    private readonly double coatFilm;
     private readonly double primerScattering = double.NaN;
-    private readonly double primerFilm;
     private readonly double tolerance = 1;
 
     /// <summary>The old colour.</summary>
@@ -39,13 +36,14 @@ public sealed record ColourHidingPlan
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required ReciprocalLength Scattering
     {
-        get => ReciprocalLength.FromInverseMeters(scattering);
-        init => scattering = Guard.Within(value.InverseMeters, CoatingProduct.Scatterings, nameof(Scattering));
+        get;
+        init => field = ReciprocalLength.FromInverseMeters(
+            Guard.Within(value.InverseMeters, CoatingProduct.Scatterings, nameof(Scattering)));
     }
 
     /// <summary>Dry film of one coat, from 1 µm to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length CoatFilm { get => Length.FromMeters(coatFilm); init => coatFilm = Guard.Within(value, FlowRanges.Film); }
+    public required Length CoatFilm { get; init => field = Guard.Checked(value, FlowRanges.Film); }
 
     /// <summary>Colour of the primer where it hides fully; no primer unless given.</summary>
     public CieLab? PrimerColour { get; init; }
@@ -60,11 +58,7 @@ public sealed record ColourHidingPlan
 
     /// <summary>Dry film of the primer in all, 0 to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length PrimerFilm
-    {
-        get => Length.FromMeters(primerFilm);
-        init => primerFilm = Guard.Within(value, Bounds.NotNegative(Measure.Film, 5e-3));
-    }
+    public Length PrimerFilm { get; init => field = Guard.Checked(value, Bounds.NotNegative(Measure.Film, 5e-3)); }
 
     /// <summary>Illuminant and observer of the colours; D65 and 2° unless given.</summary>
     /// <exception cref="ArgumentNullException">None is given.</exception>
@@ -92,7 +86,7 @@ public sealed record ColourHidingPlan
             + " wanted; tint the primer towards the topcoat or choose another colour"
         : null);
 
-    private double PrimerS => double.IsNaN(primerScattering) ? scattering : primerScattering;
+    private double PrimerS => double.IsNaN(primerScattering) ? Scattering.InverseMeters : primerScattering;
 
     private string? Unreal =>
         Bands(OldColour) is null ? "the old colour cannot be that of a surface under " + White.Name
@@ -143,8 +137,8 @@ public sealed record ColourHidingPlan
         for (int band = 0; band < 3; band++)
         {
             Num below = Given("R_old", ground, band, t);
-            below = primer is null ? below : Film(Given("R_∞p", primer, band, t), PrimerS, primerFilm, below, t);
-            seen[band] = Film(Given("R_∞", full, band, t), scattering, coats * coatFilm, below, t);
+            below = primer is null ? below : Film(Given("R_∞p", primer, band, t), PrimerS, PrimerFilm.Meters, below, t);
+            seen[band] = Film(Given("R_∞", full, band, t), Scattering.InverseMeters, coats * CoatFilm.Meters, below, t);
         }
 
         return seen;

@@ -16,11 +16,6 @@ public sealed record Drawdown
 {
     private static readonly Source Kubelka = Source.FromMemory("Kubelka, Journal of the Optical Society of America 38, 1948: a from the reflectances over black and white");
 
-    private readonly double film;
-    private readonly double black;
-    private readonly double white;
-    private readonly double chart;
-
     /// <summary>Takes the readings.</summary>
     /// <param name="dryFilm">Dry film, from 1 µm to 5 mm.</param>
     /// <param name="overBlack">Reflectance over the black, more than 0 and less than 100 %.</param>
@@ -29,24 +24,25 @@ public sealed record Drawdown
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public Drawdown(Length dryFilm, Ratio overBlack, Ratio overWhite, Ratio white)
     {
-        film = Guard.Within(dryFilm, FlowRanges.Film);
-        black = Guard.Within(overBlack, Bounds.Below(1e-6, 1, Measure.Percent));
-        this.white = Guard.Within(overWhite, Bounds.Below(1e-6, 1, Measure.Percent));
-        Guard.Rule(this.white >= black, nameof(overWhite), this.white, Measure.Percent, "at least the reflectance over black, ", black);
-        chart = Guard.Within(white, Bounds.Between(0.1, 1, Measure.Percent));
+        DryFilm = Guard.Checked(dryFilm, FlowRanges.Film);
+        OverBlack = Guard.Checked(overBlack, Bounds.Below(1e-6, 1, Measure.Percent));
+        OverWhite = Guard.Checked(overWhite, Bounds.Below(1e-6, 1, Measure.Percent));
+        Guard.Rule(OverWhite.DecimalFractions >= OverBlack.DecimalFractions, nameof(overWhite), OverWhite.DecimalFractions, Measure.Percent,
+            "at least the reflectance over black, ", OverBlack.DecimalFractions);
+        White = Guard.Checked(white, Bounds.Between(0.1, 1, Measure.Percent));
     }
 
     /// <summary>Dry film.</summary>
-    public Length DryFilm => Length.FromMeters(film);
+    public Length DryFilm { get; }
 
     /// <summary>Reflectance over the black.</summary>
-    public Ratio OverBlack => Ratio.FromDecimalFractions(black);
+    public Ratio OverBlack { get; }
 
     /// <summary>Reflectance over the white.</summary>
-    public Ratio OverWhite => Ratio.FromDecimalFractions(white);
+    public Ratio OverWhite { get; }
 
     /// <summary>Reflectance of the bare white.</summary>
-    public Ratio White => Ratio.FromDecimalFractions(chart);
+    public Ratio White { get; }
 
     /// <summary>Contrast ratio of the readings.</summary>
     public Ratio ContrastRatio => Ratio.FromDecimalFractions(Contrast().Value);
@@ -72,7 +68,7 @@ public sealed record Drawdown
     /// <summary>The result in one line.</summary>
     /// <returns>Text such as <c>40 µm, contrast ratio 93.2 %: K 0.005 1/µm, S 0.08 1/µm</c>.</returns>
     public override string ToString() =>
-        Measure.Film.Format(film) + ", contrast ratio " + Measure.Percent.Format(Contrast().Value, DisplayUnits.Si, 3) + ": "
+        Measure.Film.Format(DryFilm.Meters) + ", contrast ratio " + Measure.Percent.Format(Contrast().Value, DisplayUnits.Si, 3) + ": "
         + (Optics?.ToString() ?? Objection);
 
     private Num Contrast(Trace? t = null) => t.Step("contrast ratio", "C", Measure.Percent, Kubelka, OverBlackOf(t) / OverWhiteOf(t));
@@ -80,7 +76,7 @@ public sealed record Drawdown
     // Rounding of readings of a film that absorbs nothing may bring it a hair below zero.
     private Num Excess(Trace? t = null)
     {
-        Num chart = t.Given("R_gw", this.chart, Measure.Percent);
+        Num chart = t.Given("R_gw", White.DecimalFractions, Measure.Percent);
         Num black = OverBlackOf(t);
         Num excess = ((OverWhiteOf(t) + ((black - OverWhiteOf(t) + chart) / (black * chart))) / 2) - 1;
         return t.Step("a − 1", "a_1", Measure.Number, Kubelka, Math.Abs(excess.Value) < 1e-12 ? 0 : excess);
@@ -94,12 +90,12 @@ public sealed record Drawdown
     private Num Scattering(Trace? t = null)
     {
         Num power = B(t).Value == 0 ? OverBlackOf(t) / (1 - OverBlackOf(t)) : HidingKernel.Artanh(Argument(t)) / B(t);
-        return t.Step("scattering", "S", Measure.PerFilm, Kubelka, power / t.Given("X", film, Measure.Film));
+        return t.Step("scattering", "S", Measure.PerFilm, Kubelka, power / t.Given("X", DryFilm.Meters, Measure.Film));
     }
 
     private Num Absorption(Trace? t = null) => t.Step("absorption", "K", Measure.PerFilm, Kubelka, Scattering(t) * Excess(t));
 
-    private Num OverBlackOf(Trace? t) => t.Given("R_0", black, Measure.Percent);
+    private Num OverBlackOf(Trace? t) => t.Given("R_0", OverBlack.DecimalFractions, Measure.Percent);
 
-    private Num OverWhiteOf(Trace? t) => t.Given("R_w", white, Measure.Percent);
+    private Num OverWhiteOf(Trace? t) => t.Given("R_w", OverWhite.DecimalFractions, Measure.Percent);
 }

@@ -6,12 +6,10 @@ namespace Refinish.Films;
 /// <summary>What is seen after a number of coats over an old colour.</summary>
 public sealed record HidingCoat
 {
-    private readonly double reflectance;
-
     internal HidingCoat(int coats, double reflectance, double ratio, double deltaL, CieLab? colour, double? deltaE)
     {
         Coats = coats;
-        this.reflectance = reflectance;
+        Reflectance = Ratio.FromDecimalFractions(reflectance);
         Share = ratio;
         LightnessDifference = deltaL;
         Colour = colour;
@@ -22,7 +20,7 @@ public sealed record HidingCoat
     public int Coats { get; }
 
     /// <summary>Reflectance Y.</summary>
-    public Ratio Reflectance => Ratio.FromDecimalFractions(reflectance);
+    public Ratio Reflectance { get; }
 
     /// <summary>Reflectance against that of the full colour, the smaller per the larger: 1 when the old colour is gone.</summary>
     public Ratio Ratio => Ratio.FromDecimalFractions(Share);

@@ -15,35 +15,41 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record HidingFilm
 {
-    private readonly double film;
-    private readonly double below;
-    private readonly double white;
+    /// <summary>Takes the film; the white of the contrast ratio reflects 80 %.</summary>
+    /// <param name="optics">How it absorbs and scatters.</param>
+    /// <param name="dryFilm">Dry film, 0 to 5 mm.</param>
+    /// <param name="below">Reflectance of what lies below, 0 to 100 %.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public HidingFilm(PaintOptics optics, Length dryFilm, Ratio below)
+        : this(optics, dryFilm, below, Ratio.FromDecimalFractions(0.8))
+    {
+    }
 
     /// <summary>Takes the film.</summary>
     /// <param name="optics">How it absorbs and scatters.</param>
     /// <param name="dryFilm">Dry film, 0 to 5 mm.</param>
     /// <param name="below">Reflectance of what lies below, 0 to 100 %.</param>
-    /// <param name="white">Reflectance of the white of the contrast ratio, 10 to 100 %; 80 % when omitted.</param>
+    /// <param name="white">Reflectance of the white of the contrast ratio, 10 to 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public HidingFilm(PaintOptics optics, Length dryFilm, Ratio below, Ratio? white = null)
+    public HidingFilm(PaintOptics optics, Length dryFilm, Ratio below, Ratio white)
     {
         Optics = Guard.NotNull(optics);
-        film = Guard.Within(dryFilm, Bounds.NotNegative(Measure.Film, 5e-3));
-        this.below = Guard.Within(below, Bounds.Between(0, 1, Measure.Percent));
-        this.white = white is Ratio given ? Guard.Within(given, Bounds.Between(0.1, 1, Measure.Percent), nameof(white)) : 0.8;
+        DryFilm = Guard.Checked(dryFilm, Bounds.NotNegative(Measure.Film, 5e-3));
+        Below = Guard.Checked(below, Bounds.Between(0, 1, Measure.Percent));
+        White = Guard.Checked(white, Bounds.Between(0.1, 1, Measure.Percent));
     }
 
     /// <summary>How it absorbs and scatters.</summary>
     public PaintOptics Optics { get; }
 
     /// <summary>Dry film.</summary>
-    public Length DryFilm => Length.FromMeters(film);
+    public Length DryFilm { get; }
 
     /// <summary>Reflectance of what lies below.</summary>
-    public Ratio Below => Ratio.FromDecimalFractions(below);
+    public Ratio Below { get; }
 
     /// <summary>Reflectance of the white of the contrast ratio.</summary>
-    public Ratio White => Ratio.FromDecimalFractions(white);
+    public Ratio White { get; }
 
     /// <summary>S X, the scattering power of the film.</summary>
     public double ScatteringPower => Power().Value;
@@ -68,23 +74,24 @@ public sealed record HidingFilm
     /// <summary>The film in one line, in metric units.</summary>
     /// <returns>Text such as <c>40 µm: contrast ratio 93.2 %, reflects 67.6 %</c>.</returns>
     public override string ToString() =>
-        Measure.Film.Format(film) + ": contrast ratio " + Measure.Percent.Format(Contrast().Value, DisplayUnits.Si, 3)
+        Measure.Film.Format(DryFilm.Meters) + ": contrast ratio " + Measure.Percent.Format(Contrast().Value, DisplayUnits.Si, 3)
         + ", reflects " + Measure.Percent.Format(OverBelow().Value, DisplayUnits.Si, 3);
 
     private Num Power(Trace? t = null) =>
-        t.Step("scattering power", "SX", Measure.Number, PaintOptics.KubelkaMunk, Optics.GivenS(t) * t.Given("X", film, Measure.Film));
+        t.Step("scattering power", "SX", Measure.Number, PaintOptics.KubelkaMunk,
+            Optics.GivenS(t) * t.Given("X", DryFilm.Meters, Measure.Film));
 
     private Num Depth(Trace? t = null) =>
         t.Step("optical depth", "T", Measure.Number, PaintOptics.KubelkaMunk, HidingKernel.Depth(Optics.B(t), Power(t)));
 
     private Num OverBelow(Trace? t = null) => t.Step("reflectance", "R", Measure.Percent, PaintOptics.KubelkaMunk,
-        HidingKernel.Over(Optics.A(t), Depth(t), t.Given("R_g", below, Measure.Percent)));
+        HidingKernel.Over(Optics.A(t), Depth(t), t.Given("R_g", Below.DecimalFractions, Measure.Percent)));
 
     private Num Black(Trace? t = null) =>
         t.Step("reflectance over black", "R_0", Measure.Percent, PaintOptics.KubelkaMunk, Depth(t) / ((Optics.A(t) * Depth(t)) + 1));
 
     private Num OverChart(Trace? t = null) => t.Step("reflectance over white", "R_w", Measure.Percent, PaintOptics.KubelkaMunk,
-        HidingKernel.Over(Optics.A(t), Depth(t), t.Given("R_gw", white, Measure.Percent)));
+        HidingKernel.Over(Optics.A(t), Depth(t), t.Given("R_gw", White.DecimalFractions, Measure.Percent)));
 
     private Num Contrast(Trace? t = null) =>
         t.Step("contrast ratio", "C", Measure.Percent, PaintOptics.KubelkaMunk, Black(t) / OverChart(t));

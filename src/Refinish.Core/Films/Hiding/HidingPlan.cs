@@ -24,18 +24,9 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record HidingPlan
 {
-    private readonly double old;
-    private readonly double coatFilm;
-    private readonly double primerFilm;
-    private readonly double ratio = 0.98;
-
     /// <summary>Reflectance Y of the old colour, 0 to 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Ratio OldReflectance
-    {
-        get => Ratio.FromDecimalFractions(old);
-        init => old = Guard.Within(value, Bounds.Between(0, 1, Measure.Percent));
-    }
+    public required Ratio OldReflectance { get; init => field = Guard.Checked(value, Bounds.Between(0, 1, Measure.Percent)); }
 
     /// <summary>Absorption and scattering of the topcoat.</summary>
     /// <exception cref="ArgumentNullException">None is given.</exception>
@@ -43,26 +34,19 @@ public sealed record HidingPlan
 
     /// <summary>Dry film of one coat, from 1 µm to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length CoatFilm { get => Length.FromMeters(coatFilm); init => coatFilm = Guard.Within(value, FlowRanges.Film); }
+    public required Length CoatFilm { get; init => field = Guard.Checked(value, FlowRanges.Film); }
 
     /// <summary>Absorption and scattering of the primer; none unless given.</summary>
     public PaintOptics? Primer { get; init; }
 
     /// <summary>Dry film of the primer in all, 0 to 5 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Length PrimerFilm
-    {
-        get => Length.FromMeters(primerFilm);
-        init => primerFilm = Guard.Within(value, Bounds.NotNegative(Measure.Film, 5e-3));
-    }
+    public Length PrimerFilm { get; init => field = Guard.Checked(value, Bounds.NotNegative(Measure.Film, 5e-3)); }
 
     /// <summary>Ratio to the full reflectance at which the old colour counts as hidden, 50 to 99.99 %; 98 % unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio RatioWanted
-    {
-        get => Ratio.FromDecimalFractions(ratio);
-        init => ratio = Guard.Within(value, Bounds.Between(0.5, 0.9999, Measure.Percent));
-    }
+    public Ratio RatioWanted { get; init => field = Guard.Checked(value, Bounds.Between(0.5, 0.9999, Measure.Percent)); }
+    = Ratio.FromDecimalFractions(0.98);
 
     /// <summary>Largest |ΔL*| that also has to be kept, 0.01 to 100; none unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -85,12 +69,14 @@ public sealed record HidingPlan
 
     /// <summary>The fewest coats that hide; <see langword="null"/> when none up to the most does.</summary>
     public int? CoatsNeeded =>
-        Coats.FirstOrDefault(coat => coat.Share >= ratio && !(Math.Abs(coat.LightnessDifference) > LightnessTolerance))?.Coats;
+        Coats.FirstOrDefault(
+            coat => coat.Share >= RatioWanted.DecimalFractions && !(Math.Abs(coat.LightnessDifference) > LightnessTolerance))?.Coats;
 
     /// <summary>Why it does not hide; <see langword="null"/> when it does.</summary>
     public string? Objection => CoatsNeeded is null
         ? "not hidden after " + Figures.Significant(MostCoats) + " coats: " + Measure.Percent.Format(After(MostCoats).Share, DisplayUnits.Si, 4) + " of the full reflectance, "
-            + Measure.Percent.Format(ratio, DisplayUnits.Si, 4) + " wanted; tint the primer towards the topcoat or choose another colour"
+            + Measure.Percent.Format(RatioWanted.DecimalFractions, DisplayUnits.Si, 4)
+                + " wanted; tint the primer towards the topcoat or choose another colour"
         : null;
 
     /// <summary>How the coats follow.</summary>
@@ -119,12 +105,13 @@ public sealed record HidingPlan
 
     private Num GroundOf(Trace? t = null)
     {
-        Num below = t.Given("R_old", old, Measure.Percent);
+        Num below = t.Given("R_old", OldReflectance.DecimalFractions, Measure.Percent);
         return Primer is null ? below : t.Step("reflectance of the primer", "R_p", Measure.Percent, PaintOptics.KubelkaMunk,
-            Primer.Film(t.Given("X_p", primerFilm, Measure.Film), below, t, true));
+            Primer.Film(t.Given("X_p", PrimerFilm.Meters, Measure.Film), below, t, true));
     }
 
-    private Num Seen(int coats, Trace? t = null) => Topcoat.Film(t.Given("X_", coats, coats * coatFilm, Measure.Film), GroundOf(t), t);
+    private Num Seen(int coats, Trace? t = null) =>
+        Topcoat.Film(t.Given("X_", coats, coats * CoatFilm.Meters, Measure.Film), GroundOf(t), t);
 
     private static Num Lightness(Num seen, Num full, Trace? t = null) => 116 * (LabKernel.Compress(seen, t) - LabKernel.Compress(full, t));
 

@@ -18,29 +18,34 @@ public sealed record HidingThickness
 {
     private static readonly Source Algebra = Source.Derived("quadratic in b coth bSX from the contrast ratio of Kubelka and Munk");
 
-    private readonly double contrast;
-    private readonly double white;
+    /// <summary>Takes the coating; the contrast ratio to reach is 98 % over a white of 80 %.</summary>
+    /// <param name="optics">How it absorbs and scatters.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public HidingThickness(PaintOptics optics)
+        : this(optics, Ratio.FromDecimalFractions(0.98), Ratio.FromDecimalFractions(0.8))
+    {
+    }
 
     /// <summary>Takes the coating and the ratio.</summary>
     /// <param name="optics">How it absorbs and scatters.</param>
-    /// <param name="contrastRatio">Contrast ratio to reach, 10 to 99.9 %; 98 % when omitted.</param>
-    /// <param name="white">Reflectance of the white, 10 to 100 %; 80 % when omitted.</param>
+    /// <param name="contrastRatio">Contrast ratio to reach, 10 to 99.9 %.</param>
+    /// <param name="white">Reflectance of the white, 10 to 100 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public HidingThickness(PaintOptics optics, Ratio? contrastRatio = null, Ratio? white = null)
+    public HidingThickness(PaintOptics optics, Ratio contrastRatio, Ratio white)
     {
         Optics = Guard.NotNull(optics);
-        contrast = contrastRatio is Ratio c ? Guard.Within(c, Bounds.Between(0.1, 0.999, Measure.Percent), nameof(contrastRatio)) : 0.98;
-        this.white = white is Ratio w ? Guard.Within(w, Bounds.Between(0.1, 1, Measure.Percent), nameof(white)) : 0.8;
+        ContrastRatio = Guard.Checked(contrastRatio, Bounds.Between(0.1, 0.999, Measure.Percent));
+        White = Guard.Checked(white, Bounds.Between(0.1, 1, Measure.Percent));
     }
 
     /// <summary>How it absorbs and scatters.</summary>
     public PaintOptics Optics { get; }
 
     /// <summary>Contrast ratio to reach.</summary>
-    public Ratio ContrastRatio => Ratio.FromDecimalFractions(contrast);
+    public Ratio ContrastRatio { get; }
 
     /// <summary>Reflectance of the white.</summary>
-    public Ratio White => Ratio.FromDecimalFractions(white);
+    public Ratio White { get; }
 
     /// <summary>The dry film. Every ratio below 1 is reached by some film.</summary>
     public Length DryFilm => Length.FromMeters(Thickness().Value);
@@ -58,14 +63,15 @@ public sealed record HidingThickness
     /// <summary>The film in one line, in metric units.</summary>
     /// <returns>Text such as <c>contrast ratio 98 % at 61.1 µm dry</c>.</returns>
     public override string ToString() =>
-        "contrast ratio " + Measure.Percent.Format(contrast) + " at " + Measure.Film.Format(Thickness().Value, DisplayUnits.Si, 3) + " dry";
+        "contrast ratio " + Measure.Percent.Format(ContrastRatio.DecimalFractions) + " at "
+            + Measure.Film.Format(Thickness().Value, DisplayUnits.Si, 3) + " dry";
 
     // b coth bSX: the positive root of C R_w z² − (1 − C) z − ((1 − C) a − R_w (1 − C a²)) = 0.
     private Num Root(Trace? t)
     {
         Num a = Optics.A(t);
-        Num c = t.Given("C", contrast, Measure.Percent);
-        Num w = t.Given("R_gw", white, Measure.Percent);
+        Num c = t.Given("C", ContrastRatio.DecimalFractions, Measure.Percent);
+        Num w = t.Given("R_gw", White.DecimalFractions, Measure.Percent);
         Num constant = ((1 - c) * a) - (w * (1 - (c * a * a)));
         return t.Step(
             "b coth bSX", "z", Measure.Number, Algebra, (1 - c + Num.Sqrt(((1 - c) * (1 - c)) + (4 * c * w * constant))) / (2 * c * w));

@@ -9,38 +9,35 @@ namespace Refinish.Films;
 /// n = 1.5, 0.4 to 0.5 often fits paint better. J. L. Saunderson, Journal of the Optical Society of America 32 (1942); figures from memory.
 /// </remarks>
 /// <example><code>
-/// SurfaceReflection surface = new(Ratio.FromPercent(4), Ratio.FromPercent(60));
+/// SurfaceReflection surface = new(Ratio.FromPercent(4), Ratio.FromPercent(60), glossIncluded: true);
 /// double seen = surface.Measured(Ratio.FromPercent(90)).DecimalFractions;       // 0.7913
 /// </code></example>
 public sealed record SurfaceReflection
 {
     private static readonly Source Saunderson = Source.FromMemory("Saunderson, Journal of the Optical Society of America 32, 1942");
 
-    private readonly double outer;
-    private readonly double inner;
-
     /// <summary>Takes both reflections.</summary>
     /// <param name="outer">k₁, 0 to 20 %.</param>
     /// <param name="inner">k₂, 0 to 80 %.</param>
-    /// <param name="glossIncluded">Whether the meter includes the outer reflection; it does unless said otherwise.</param>
+    /// <param name="glossIncluded">Whether the meter includes the outer reflection, as most do.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public SurfaceReflection(Ratio outer, Ratio inner, bool glossIncluded = true)
+    public SurfaceReflection(Ratio outer, Ratio inner, bool glossIncluded)
     {
-        this.outer = Guard.Within(outer, Bounds.Between(0, 0.2, Measure.Percent));
-        this.inner = Guard.Within(inner, Bounds.Between(0, 0.8, Measure.Percent));
+        Outer = Guard.Checked(outer, Bounds.Between(0, 0.2, Measure.Percent));
+        Inner = Guard.Checked(inner, Bounds.Between(0, 0.8, Measure.Percent));
         GlossIncluded = glossIncluded;
     }
 
     /// <summary>k₁, the outer reflection.</summary>
-    public Ratio Outer => Ratio.FromDecimalFractions(outer);
+    public Ratio Outer { get; }
 
     /// <summary>k₂, the inner reflection.</summary>
-    public Ratio Inner => Ratio.FromDecimalFractions(inner);
+    public Ratio Inner { get; }
 
     /// <summary>Whether the meter includes the outer reflection.</summary>
     public bool GlossIncluded { get; }
 
-    private double Gloss => GlossIncluded ? outer : 0;
+    private double Gloss => GlossIncluded ? Outer.DecimalFractions : 0;
 
     /// <summary>What a meter reads.</summary>
     /// <param name="inside">Reflectance inside the film, 0 to 100 %.</param>
@@ -54,9 +51,10 @@ public sealed record SurfaceReflection
     /// <exception cref="ArgumentOutOfRangeException">No inside has this reading.</exception>
     public Ratio Inside(Ratio measured)
     {
-        double most = Gloss + 1 - outer;
+        double most = Gloss + 1 - Outer.DecimalFractions;
         double m = Guard.Within(measured, Bounds.Between(Gloss, most, Measure.Percent)) - Gloss;
-        return Ratio.FromDecimalFractions(Math.Min(1, m / (((1 - outer) * (1 - inner)) + (inner * m))));
+        return Ratio.FromDecimalFractions(
+            Math.Min(1, m / (((1 - Outer.DecimalFractions) * (1 - Inner.DecimalFractions)) + (Inner.DecimalFractions * m))));
     }
 
     /// <summary>How a measured reflectance follows.</summary>
@@ -67,13 +65,15 @@ public sealed record SurfaceReflection
 
     /// <summary>Both reflections in one line.</summary>
     /// <returns>Text such as <c>k1 4 %, k2 60 %, gloss included</c>.</returns>
-    public override string ToString() => "k1 " + Measure.Percent.Format(outer) + ", k2 " + Measure.Percent.Format(inner) + (GlossIncluded ? ", gloss included" : ", gloss excluded");
+    public override string ToString() =>
+        "k1 " + Measure.Percent.Format(Outer.DecimalFractions) + ", k2 " + Measure.Percent.Format(Inner.DecimalFractions)
+            + (GlossIncluded ? ", gloss included" : ", gloss excluded");
 
     private Num MeasuredOf(Ratio inside, Trace? t = null)
     {
         Num r = t.Given("R′", Guard.Within(inside, Bounds.Between(0, 1, Measure.Percent)), Measure.Percent);
-        Num k1 = t.Given("k_1", outer, Measure.Percent);
-        Num k2 = t.Given("k_2", inner, Measure.Percent);
+        Num k1 = t.Given("k_1", Outer.DecimalFractions, Measure.Percent);
+        Num k2 = t.Given("k_2", Inner.DecimalFractions, Measure.Percent);
         Num diffuse = (1 - k1) * (1 - k2) * r / (1 - (k2 * r));
         return t.Step("measured reflectance", "R_m", Measure.Percent, Saunderson, GlossIncluded ? k1 + diffuse : diffuse);
     }

@@ -64,15 +64,15 @@ public sealed record TintBlend
     /// <returns>Text such as <c>2 parts: K 0.0207 1/µm, S 0.139 1/µm</c>.</returns>
     public override string ToString() => Figures.Significant(parts.Count) + (parts.Count == 1 ? " part: " : " parts: ") + Optics;
 
-    private Num Absorption(Trace? t = null) =>
-        t.Step("absorption", "K", Measure.PerFilm, Duncan, Blend((part, i) => t.Given("K_", i + 1, part.Optics.K, Measure.PerFilm), t));
+    private Num Absorption(Trace? t = null) => t.Step("absorption", "K", Measure.PerFilm, Duncan,
+        Num.Sum(parts.Count, (Blend: this, t), static (of, i) =>
+            of.Blend.Share(i, of.t) * of.t.Given("K_", i + 1, of.Blend.parts[i].Optics.K, Measure.PerFilm)) / All(t));
 
-    private Num Scattering(Trace? t = null) =>
-        t.Step("scattering", "S", Measure.PerFilm, Duncan, Blend((part, i) => t.Given("S_", i + 1, part.Optics.S, Measure.PerFilm), t));
+    private Num Scattering(Trace? t = null) => t.Step("scattering", "S", Measure.PerFilm, Duncan,
+        Num.Sum(parts.Count, (Blend: this, t), static (of, i) =>
+            of.Blend.Share(i, of.t) * of.t.Given("S_", i + 1, of.Blend.parts[i].Optics.S, Measure.PerFilm)) / All(t));
 
-    private Num Blend(Func<TintPart, int, Num> coefficient, Trace? t) =>
-        Num.Sum(parts.Select((part, i) => Share(part, i, t) * coefficient(part, i)))
-        / Num.Sum(parts.Select((part, i) => Share(part, i, t)));
+    private Num All(Trace? t) => Num.Sum(parts.Count, (Blend: this, t), static (of, i) => of.Blend.Share(i, of.t));
 
-    private static Num Share(TintPart part, int i, Trace? t) => t.Given("c_", i + 1, part.Parts, Measure.Percent);
+    private Num Share(int i, Trace? t) => t.Given("c_", i + 1, parts[i].Parts, Measure.Percent);
 }

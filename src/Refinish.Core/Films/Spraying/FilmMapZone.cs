@@ -70,8 +70,8 @@ public sealed record FilmMapZone
                 double film = films[i];
                 area += areas[i];
                 volume += film * areas[i];
-                under += film < limits.MinimumSi ? areas[i] : 0;
-                over += film > limits.WetLimitSi ? areas[i] : 0;
+                under += film < limits.Minimum.Meters ? areas[i] : 0;
+                over += film > limits.WetLimit.Meters ? areas[i] : 0;
                 bare += film == 0 ? areas[i] : 0;
                 lowest = Math.Min(lowest, film);
                 highest = Math.Max(highest, film);

@@ -19,21 +19,20 @@ public sealed record SprayBalance
     private readonly double rate;
     private readonly double efficiency;
     private readonly double trigger;
-    private readonly double landed;
 
     internal SprayBalance(double rate, double efficiency, double trigger, double landed)
     {
         this.rate = rate;
         this.efficiency = efficiency;
         this.trigger = trigger;
-        this.landed = landed;
+        Landed = Volume.FromCubicMeters(landed);
     }
 
     /// <summary>Coating through the gun.</summary>
     public Volume Sprayed => Volume.FromCubicMeters(Gun().Value);
 
     /// <summary>Coating that is wet film on the triangles.</summary>
-    public Volume Landed => Volume.FromCubicMeters(landed);
+    public Volume Landed { get; }
 
     /// <summary>Coating that bounced or drifted off although it was aimed at a surface.</summary>
     public Volume NotTransferred => Volume.FromCubicMeters(Lost().Value);
@@ -54,13 +53,13 @@ public sealed record SprayBalance
     /// <summary>The volumes in one line, in metric units.</summary>
     /// <returns>Text such as <c>300 mL sprayed: 150 mL landed, 105 mL lost on transfer, 45 mL passed by</c>.</returns>
     public override string ToString() =>
-        Liquid(Gun()) + " sprayed: " + Liquid(landed) + " landed, " + Liquid(Lost()) + " lost on transfer, "
+        Liquid(Gun()) + " sprayed: " + Liquid(Landed.CubicMeters) + " landed, " + Liquid(Lost()) + " lost on transfer, "
         + Liquid(Passed()) + " passed by";
 
     private static string Liquid(Num volume) => Measure.Liquid.Format(volume.Value, DisplayUnits.Si, 3);
 
     private Num Film(Trace? t = null) =>
-        t.Step("coating on the triangles", "V_film", Measure.Liquid, Conservation, t.Given("Σ WFT A", landed, Measure.Liquid));
+        t.Step("coating on the triangles", "V_film", Measure.Liquid, Conservation, t.Given("Σ WFT A", Landed.CubicMeters, Measure.Liquid));
 
     private Num Gun(Trace? t = null) => t.Step("coating through the gun", "V_gun", Measure.Liquid, Conservation, Aimed(t));
 

@@ -40,11 +40,9 @@ internal static class SprayMeshRefinement
                 int halved = (ab >= 0 ? 1 : 0) + (bc >= 0 ? 1 : 0) + (ca >= 0 ? 1 : 0);
                 switch (halved)
                 {
-                    case 0:
-                        finer.Add(t);
+                    case 0: finer.Add(t);
                         break;
-                    case 3:
-                        finer.Add(new(t.A, ab, ca, t.Zone));
+                    case 3: finer.Add(new(t.A, ab, ca, t.Zone));
                         finer.Add(new(ab, t.B, bc, t.Zone));
                         finer.Add(new(ca, bc, t.C, t.Zone));
                         finer.Add(new(ab, bc, ca, t.Zone));

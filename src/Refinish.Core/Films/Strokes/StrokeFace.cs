@@ -93,7 +93,7 @@ internal sealed class StrokeFace
     public List<SprayStroke> Strokes(FanPattern pattern, StrokeSettings hand, double overlap, double inset, bool crossed)
     {
         List<SprayStroke> strokes = [];
-        double width = FanPatternKernel.Width(pattern.WidthSi, hand.DistanceSi, pattern.ReferenceSi).Value;
+        double width = FanPatternKernel.Width(pattern.Width.Meters, hand.Distance.Meters, pattern.ReferenceDistance.Meters).Value;
         Rows(strokes, travel, across, width, width * (1 - overlap), inset * width, hand);
         if (crossed)
         {
@@ -122,7 +122,7 @@ internal sealed class StrokeFace
         List<(double A, double C, double Area)> beneath =
             [.. members.Where(i => Math.Abs(Along(f, i) - b) <= half).Select(i => (Along(e, i), Along(normal, i), faces.Area[i]))];
         beneath.Sort();
-        double gap = Math.Max(0.06, 2 * hand.TriggerLeadSi);
+        double gap = Math.Max(0.06, 2 * hand.TriggerLead.Meters);
         for (int first = 0; first < beneath.Count;)
         {
             int end = first;
@@ -136,9 +136,9 @@ internal sealed class StrokeFace
             }
             while (end < beneath.Count && beneath[end].A - beneath[end - 1].A <= gap);
 
-            double c = (height / area) + hand.DistanceSi;
-            double from = beneath[first].A - hand.TriggerLeadSi;
-            double to = beneath[end - 1].A + hand.TriggerLeadSi;
+            double c = (height / area) + hand.Distance.Meters;
+            double from = beneath[first].A - hand.TriggerLead.Meters;
+            double to = beneath[end - 1].A + hand.TriggerLead.Meters;
             double middle = (from + to) / 2;
             MeshPoint At(double a) => MeshPoint.Sum(MeshPoint.Scaled(e, a), MeshPoint.Sum(MeshPoint.Scaled(f, b), MeshPoint.Scaled(normal, c)));
 

@@ -26,8 +26,6 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record StrokeSearch
 {
-    private readonly double longestEdge;
-
     /// <summary>How much leaves the gun and how much of it lands.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public required SprayGun Gun { get; init => field = Guard.NotNull(value); }
@@ -42,35 +40,19 @@ public sealed record StrokeSearch
 
     /// <summary>Slowest speed of the gun, 1 to 300 cm/s.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Speed SlowestSpeed
-    {
-        get => Speed.FromMetersPerSecond(SlowestSi);
-        init => SlowestSi = Guard.Within(value, StrokeSettings.Speeds);
-    }
+    public required Speed SlowestSpeed { get; init => field = Guard.Checked(value, StrokeSettings.Speeds); }
 
     /// <summary>Fastest speed of the gun, 1 to 300 cm/s and not below the slowest.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Speed FastestSpeed
-    {
-        get => Speed.FromMetersPerSecond(FastestSi);
-        init => FastestSi = Guard.Within(value, StrokeSettings.Speeds);
-    }
+    public required Speed FastestSpeed { get; init => field = Guard.Checked(value, StrokeSettings.Speeds); }
 
     /// <summary>Edges of the mesh longer than this are halved, 1 to 100 mm.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required Length LongestEdge
-    {
-        get => Length.FromMeters(longestEdge);
-        init => longestEdge = Guard.Within(value, Bounds.Between(1e-3, 0.1, Measure.Length));
-    }
+    public required Length LongestEdge { get; init => field = Guard.Checked(value, Bounds.Between(1e-3, 0.1, Measure.Length)); }
 
     /// <summary>Part of the area that may stay under the minimum where it would cost most, 0 to 20 %; 0 unless it is set.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public Ratio ToleratedUnder
-    {
-        get => Ratio.FromDecimalFractions(ToleratedSi);
-        init => ToleratedSi = Guard.Within(value, Bounds.Between(0, 0.2, Measure.Percent));
-    }
+    public Ratio ToleratedUnder { get; init => field = Guard.Checked(value, Bounds.Between(0, 0.2, Measure.Percent)); }
 
     /// <summary>The overlaps to try besides the hand's own; 33.3 %, 50 % and 66.7 % unless they are set.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
@@ -81,25 +63,34 @@ public sealed record StrokeSearch
     /// <summary>Finds strokes.</summary>
     /// <param name="mesh">The surface; triangles face the side that is coated.</param>
     /// <param name="limits">The film to reach, and the wet limit it is compared with.</param>
+    /// <returns>The way with the least area short of the minimum, and among those the least coating.</returns>
+    /// <exception cref="ArgumentNullException">An argument is missing.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The mesh has no area, an overlap is outside 0 to 90 %, or the fastest speed is below the slowest.</exception>
+    public StrokeProposal Propose(TriangleMesh mesh, SprayFilmLimits limits) => Propose(mesh, limits, null, CancellationToken.None);
+
+    /// <summary>Finds strokes.</summary>
+    /// <param name="mesh">The surface; triangles face the side that is coated.</param>
+    /// <param name="limits">The film to reach, and the wet limit it is compared with.</param>
     /// <param name="progress">Told the part of the ways that is tried.</param>
     /// <param name="cancellation">Stops the search.</param>
     /// <returns>The way with the least area short of the minimum, and among those the least coating.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The mesh has no area, an overlap is outside 0 to 90 %, or the fastest speed is below the slowest.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public StrokeProposal Propose(TriangleMesh mesh, SprayFilmLimits limits, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    public StrokeProposal Propose(TriangleMesh mesh, SprayFilmLimits limits, IProgress<double>? progress, CancellationToken cancellation)
     {
         Guard.NotNull(mesh);
         Guard.NotNull(limits);
         Guard.Within(mesh.Area, Bounds.Positive(Measure.Area), nameof(mesh));
-        Guard.Rule(FastestSi >= SlowestSi, nameof(FastestSpeed), FastestSi, Measure.Speed, "at least the slowest speed, ", SlowestSi);
-        SortedSet<double> overlaps = [Hand.OverlapSi];
+        Guard.Rule(FastestSpeed.MetersPerSecond >= SlowestSpeed.MetersPerSecond, nameof(FastestSpeed), FastestSpeed.MetersPerSecond,
+            Measure.Speed, "at least the slowest speed, ", SlowestSpeed.MetersPerSecond);
+        SortedSet<double> overlaps = [Hand.Overlap.DecimalFractions];
         foreach (Ratio overlap in Overlaps)
         {
             overlaps.Add(Guard.Within(overlap, Bounds.Between(0, 0.9, Measure.Percent), nameof(Overlaps)));
         }
 
-        TriangleMesh fine = SprayMeshRefinement.To(mesh, longestEdge);
+        TriangleMesh fine = SprayMeshRefinement.To(mesh, LongestEdge.Meters);
         SprayFaces faces = new(fine);
         List<StrokeFace> sides = StrokeFace.Of(faces, fine);
         StrokeTrial? best = null;
@@ -122,7 +113,9 @@ public sealed record StrokeSearch
 
         if (best is not StrokeTrial chosen)
         {
-            return new StrokeProposal(null, null, Hand.OverlapSi, false, ValueList<StrokeSide>.Empty, new ValueList<StrokeShortfall>(Nowhere(fine)), new ValueList<string>(tried));
+            return new StrokeProposal(
+                null, null, Hand.Overlap.DecimalFractions, false, ValueList<StrokeSide>.Empty,
+                    new ValueList<StrokeShortfall>(Nowhere(fine)), new ValueList<string>(tried));
         }
 
         StrokePlan plan = new(Gun, Pattern, chosen.Strokes());
@@ -135,13 +128,8 @@ public sealed record StrokeSearch
     /// <summary>What is looked for in one line, in metric units.</summary>
     /// <returns>Text such as <c>180 mL/min, 65 % lands, …; beta 2, …; 15 cm/s to 90 cm/s</c>.</returns>
     public override string ToString() =>
-        Gun + "; " + Pattern + "; " + Measure.Speed.Format(SlowestSi) + " to " + Measure.Speed.Format(FastestSi);
-
-    internal double SlowestSi { get; private init; }
-
-    internal double FastestSi { get; private init; }
-
-    internal double ToleratedSi { get; private init; }
+        Gun + "; " + Pattern + "; " + Measure.Speed.Format(SlowestSpeed.MetersPerSecond) + " to "
+            + Measure.Speed.Format(FastestSpeed.MetersPerSecond);
 
     private static IEnumerable<StrokeShortfall> Nowhere(TriangleMesh mesh) =>
         mesh.Zones().Select(zone => new StrokeShortfall(zone.Kind, zone.Area.SquareMeters, mesh.Box!.Lowest, StrokeTrial.Unreached));

@@ -12,12 +12,10 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record StrokeShortfall
 {
-    private readonly double area;
-
     internal StrokeShortfall(FixtureZoneKind? zone, double area, MeshPoint about, string reason)
     {
         Zone = zone;
-        this.area = area;
+        Area = Area.FromSquareMeters(area);
         About = about;
         Reason = reason;
     }
@@ -26,7 +24,7 @@ public sealed record StrokeShortfall
     public FixtureZoneKind? Zone { get; }
 
     /// <summary>How much of it.</summary>
-    public Area Area => Area.FromSquareMeters(area);
+    public Area Area { get; }
 
     /// <summary>The triangle among them that gets least.</summary>
     public MeshPoint About { get; }
@@ -37,6 +35,6 @@ public sealed record StrokeShortfall
     /// <summary>Where, how much and why in one line, in metric units.</summary>
     /// <returns>Text such as <c>Wall, 12 cm² about (1450 mm, 90 mm, 20 mm): no stroke reaches it</c>.</returns>
     public override string ToString() =>
-        (Zone is FixtureZoneKind zone ? zone.ToString() : "No zone") + ", " + Measure.SmallArea.Format(area, DisplayUnits.Si, 3)
-        + " about " + About + ": " + Reason;
+        (Zone is FixtureZoneKind zone ? zone.ToString() : "No zone") + ", "
+            + Measure.SmallArea.Format(Area.SquareMeters, DisplayUnits.Si, 3) + " about " + About + ": " + Reason;
 }

@@ -13,16 +13,13 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record StrokeSide
 {
-    private readonly double speed;
-    private readonly double volume;
-
     internal StrokeSide(FixtureZoneKind? zone, string facing, int strokes, double speed, double volume)
     {
         Zone = zone;
         Facing = facing;
         Strokes = strokes;
-        this.speed = speed;
-        this.volume = volume;
+        Speed = Speed.FromMetersPerSecond(speed);
+        Sprayed = Volume.FromCubicMeters(volume);
     }
 
     /// <summary>The zone; <see langword="null"/> for triangles without one.</summary>
@@ -35,16 +32,17 @@ public sealed record StrokeSide
     public int Strokes { get; }
 
     /// <summary>Speed of the gun over this side.</summary>
-    public Speed Speed => Speed.FromMetersPerSecond(speed);
+    public Speed Speed { get; }
 
     /// <summary>Coating through the gun over this side.</summary>
-    public Volume Sprayed => Volume.FromCubicMeters(volume);
+    public Volume Sprayed { get; }
 
     /// <summary>The side in one line, in metric units.</summary>
     /// <returns>Text such as <c>Wall, facing 90°: 4 strokes at 38.2 cm/s, 31.5 mL</c>.</returns>
     public override string ToString() => string.Format(
         CultureInfo.InvariantCulture,
         "{0}, {1}: {2} strokes at {3}, {4}",
-        Zone is FixtureZoneKind zone ? zone.ToString() : "No zone", Facing, Strokes, Measure.Speed.Format(speed, DisplayUnits.Si, 3),
-        Measure.Liquid.Format(volume, DisplayUnits.Si, 3));
+        Zone is FixtureZoneKind zone ? zone.ToString() : "No zone", Facing, Strokes,
+        Measure.Speed.Format(Speed.MetersPerSecond, DisplayUnits.Si, 3),
+        Measure.Liquid.Format(Sprayed.CubicMeters, DisplayUnits.Si, 3));
 }

@@ -48,7 +48,7 @@ internal sealed class StrokeTrial
         }
 
         double rate = search.Gun.FluidRate.CubicMetersPerSecond;
-        volumes = [.. strokes.Select(rows => rows.Sum(stroke => rate * stroke.LengthSi / stroke.SpeedSi))];
+        volumes = [.. strokes.Select(rows => rows.Sum(stroke => rate * stroke.LengthSi / stroke.Speed.MetersPerSecond))];
         reasons = new string?[faces.Count];
         times = Times(faces, cancellation);
         Volume = volumes.Select((volume, k) => volume * times[k]).Sum();
@@ -82,7 +82,7 @@ internal sealed class StrokeTrial
         for (int i = 0; i < faces.Count; i++)
         {
             int place = faces.Order[i];
-            if (faces.Area[i] > 0 && map.Films[place] < limits.MinimumSi)
+            if (faces.Area[i] > 0 && map.Films[place] < limits.Minimum.Meters)
             {
                 FixtureZoneKind? zone = map.Mesh.Triangles[place].Zone;
                 string reason = reasons[i] ?? GivenUp;
@@ -105,13 +105,15 @@ internal sealed class StrokeTrial
         Measure.SmallArea.Format(Short, DisplayUnits.Si, 3));
 
     // Time 1 is the speed of the hand.
-    private double SpeedOf(int side) => Math.Min(search.FastestSi, Math.Max(search.SlowestSi, search.Hand.SpeedSi / times[side]));
+    private double SpeedOf(int side) =>
+        Math.Min(search.FastestSpeed.MetersPerSecond,
+            Math.Max(search.SlowestSpeed.MetersPerSecond, search.Hand.Speed.MetersPerSecond / times[side]));
 
     private double[] Times(SprayFaces faces, CancellationToken cancellation)
     {
-        double least = search.Hand.SpeedSi / search.FastestSi;
-        double most = search.Hand.SpeedSi / search.SlowestSi;
-        double minimum = limits.MinimumSi * Hair;
+        double least = search.Hand.Speed.MetersPerSecond / search.FastestSpeed.MetersPerSecond;
+        double most = search.Hand.Speed.MetersPerSecond / search.SlowestSpeed.MetersPerSecond;
+        double minimum = limits.Minimum.Meters * Hair;
         double area = 0;
         bool[] asked = new bool[faces.Count];
         for (int i = 0; i < faces.Count; i++)
@@ -126,7 +128,7 @@ internal sealed class StrokeTrial
             }
         }
 
-        double allowance = search.ToleratedSi * area;
+        double allowance = search.ToleratedUnder.DecimalFractions * area;
         while (true)
         {
             (double[] found, List<int> rows) = Programme(asked, least, most, minimum, cancellation);

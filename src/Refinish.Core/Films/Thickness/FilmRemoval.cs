@@ -23,36 +23,44 @@ public sealed record FilmRemoval
     private static readonly Source Balance = Source.Derived("film before less what each step takes");
     private static readonly Source Wanted = Source.Supplied("least dry film wanted after sanding and polishing");
 
-    private readonly double film;
-    private readonly double? leastWanted;
-    private readonly double? thinnest;
     private readonly ValueList<RemovalStep> steps;
+
+    /// <summary>Adds up the steps; nothing is judged.</summary>
+    /// <param name="film">Mean dry film before, more than 0 and at most 5 mm.</param>
+    /// <param name="steps">The steps in order.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public FilmRemoval(Length film, IEnumerable<RemovalStep> steps)
+        : this(film, steps, null, null)
+    {
+    }
 
     /// <summary>Adds up the steps.</summary>
     /// <param name="film">Mean dry film before, more than 0 and at most 5 mm.</param>
     /// <param name="steps">The steps in order.</param>
     /// <param name="leastWanted">Least dry film that has to be left, 0 to 5 mm; without it nothing is judged.</param>
-    /// <param name="thinnest">Thinnest film before, 0 to the mean film; the mean stands in for it when omitted.</param>
+    /// <param name="thinnest">Thinnest film before, 0 to the mean film; the mean when <see langword="null"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public FilmRemoval(Length film, IEnumerable<RemovalStep> steps, Length? leastWanted = null, Length? thinnest = null)
+    public FilmRemoval(Length film, IEnumerable<RemovalStep> steps, Length? leastWanted, Length? thinnest)
     {
-        this.film = Guard.Within(film, Bounds.Positive(Measure.Film, 5e-3));
+        Film = Guard.Checked(film, Bounds.Positive(Measure.Film, 5e-3));
         this.steps = Guard.List(steps);
-        this.leastWanted = leastWanted is Length wanted ? Guard.Within(wanted, Bounds.NotNegative(Measure.Film, 5e-3), nameof(leastWanted)) : null;
-        this.thinnest = thinnest is Length least ? Guard.Within(least, Bounds.NotNegative(Measure.Film, this.film), nameof(thinnest)) : null;
+        LeastWanted = leastWanted is Length wanted
+            ? Guard.Checked(wanted, Bounds.NotNegative(Measure.Film, 5e-3), nameof(leastWanted)) : null;
+        Thinnest = thinnest is Length least
+            ? Guard.Checked(least, Bounds.NotNegative(Measure.Film, Film.Meters), nameof(thinnest)) : null;
     }
 
     /// <summary>Mean dry film before.</summary>
-    public Length Film => Length.FromMeters(film);
+    public Length Film { get; }
 
     /// <summary>The steps in order.</summary>
     public IReadOnlyList<RemovalStep> Steps => steps;
 
     /// <summary>Least dry film that has to be left; <see langword="null"/> when not given.</summary>
-    public Length? LeastWanted => leastWanted is double l ? Length.FromMeters(l) : null;
+    public Length? LeastWanted { get; }
 
     /// <summary>Thinnest film before; <see langword="null"/> when not given.</summary>
-    public Length? Thinnest => thinnest is double t ? Length.FromMeters(t) : null;
+    public Length? Thinnest { get; }
 
     /// <summary>Mean film taken in all.</summary>
     public Length Lost => Length.FromMeters(Taken().Value);
@@ -67,10 +75,10 @@ public sealed record FilmRemoval
     public bool CutsThrough => Thin().Value <= 0;
 
     /// <summary>Dry film to lay so that the least is left; <see langword="null"/> when no least was given.</summary>
-    public Length? ToLay => leastWanted is null ? null : Length.FromMeters(Lay().Value);
+    public Length? ToLay => LeastWanted is null ? null : Length.FromMeters(Lay().Value);
 
     /// <summary>What is left at the thinnest place against the least wanted; <see langword="null"/> when no least was given.</summary>
-    public LimitComparison? Comparison => leastWanted is double l
+    public LimitComparison? Comparison => LeastWanted?.Meters is double l
         ? new(
             "film left at the thinnest place", Thin().Value, l, LimitSense.AtLeast, Measure.Film, Wanted,
             "lay at least " + Measure.Film.Format(Lay().Value) + " there, or sand less")
@@ -82,11 +90,11 @@ public sealed record FilmRemoval
     /// <summary>How the films follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings() =>
-        Trace.Of("Film lost to sanding and polishing", [Taken, Left, Thin, .. leastWanted is null ? [] : (Func<Trace, Num>[])[Lay]]);
+        Trace.Of("Film lost to sanding and polishing", [Taken, Left, Thin, .. LeastWanted is null ? [] : (Func<Trace, Num>[])[Lay]]);
 
     /// <summary>What is left in one line, in metric units.</summary>
     /// <returns>Text such as <c>52 µm left of 60 µm</c>.</returns>
-    public override string ToString() => Measure.Film.Format(Remaining.Meters) + " left of " + Measure.Film.Format(film);
+    public override string ToString() => Measure.Film.Format(Remaining.Meters) + " left of " + Measure.Film.Format(Film.Meters);
 
     private Num Taken(Trace? t = null)
     {
@@ -101,12 +109,12 @@ public sealed record FilmRemoval
     }
 
     private Num Left(Trace? t = null) =>
-        t.Step("film left", "DFT_left", Measure.Film, Balance, t.Given("DFT", film, Measure.Film) - Taken(t));
+        t.Step("film left", "DFT_left", Measure.Film, Balance, t.Given("DFT", Film.Meters, Measure.Film) - Taken(t));
 
     private Num Thin(Trace? t = null) =>
         t.Step("film left at the thinnest place", "DFT_thin", Measure.Film, Balance,
-            t.Given("DFT_min", thinnest ?? film, Measure.Film) - Taken(t));
+            t.Given("DFT_min", Thinnest?.Meters ?? Film.Meters, Measure.Film) - Taken(t));
 
     private Num Lay(Trace? t = null) =>
-        t.Step("film to lay", "DFT_lay", Measure.Film, Balance, t.Given("DFT_want", leastWanted!.Value, Measure.Film) + Taken(t));
+        t.Step("film to lay", "DFT_lay", Measure.Film, Balance, t.Given("DFT_want", LeastWanted!.Value.Meters, Measure.Film) + Taken(t));
 }

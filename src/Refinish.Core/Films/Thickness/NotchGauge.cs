@@ -51,8 +51,12 @@ public sealed record NotchGauge
         double height = Guard.Within(highestWetted, Bounds.Positive(Measure.Film, 5e-3));
         int wetted = Heights.Count(tooth => tooth <= height * (1 + 1e-6));
         bool isTooth = wetted > 0 && height - Heights[wetted - 1] <= 1e-6 * height;
-        string teethInWords = isTooth ? string.Empty : string.Join(", ", Heights.Select(tooth => Measure.Film.Format(tooth)));
-        Guard.Rule(isTooth, nameof(highestWetted), height, Measure.Film, "a tooth of this gauge, " + teethInWords);
+        if (!isTooth)
+        {
+            string teeth = string.Join(", ", Heights.Select(tooth => Measure.Film.Format(tooth)));
+            Guard.Rule(false, nameof(highestWetted), height, Measure.Film, "a tooth of this gauge, " + teeth);
+        }
+
         return new(this, wetted);
     }
 

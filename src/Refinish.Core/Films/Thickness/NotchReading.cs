@@ -11,7 +11,7 @@ namespace Refinish.Films;
 /// </remarks>
 /// <example><code>
 /// NotchReading reading = new NotchGauge([Length.FromMils(2), Length.FromMils(3), Length.FromMils(4)]).Read(Length.FromMils(3));
-/// FilmInterval dry = reading.Dry(Ratio.FromPercent(40));      // 30.48 µm to 40.64 µm
+/// FilmInterval dry = reading.Dry(Ratio.FromPercent(40), Ratio.Zero);      // 30.48 µm to 40.64 µm
 /// </code></example>
 public sealed record NotchReading
 {
@@ -40,10 +40,10 @@ public sealed record NotchReading
 
     /// <summary>Between which films the dry film will lie, when the film was read before solvent left it.</summary>
     /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
-    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %, none when omitted.</param>
+    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %.</param>
     /// <returns>The interval.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public FilmInterval Dry(Ratio volumeSolids, Ratio reducer = default)
+    public FilmInterval Dry(Ratio volumeSolids, Ratio reducer)
     {
         Guard.Within(volumeSolids, Bounds.Positive(Measure.Percent, 1));
         Guard.Within(reducer, Bounds.NotNegative(Measure.Percent, 1));
@@ -52,10 +52,10 @@ public sealed record NotchReading
 
     /// <summary>How the dry film's interval follows from the teeth.</summary>
     /// <param name="volumeSolids">Volume solids of the mixed, unreduced coating; more than 0 and at most 100 %.</param>
-    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %, none when omitted.</param>
+    /// <param name="reducer">Reducer per volume of mixed coating; 0 to 100 %.</param>
     /// <returns>The derivation.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public Workings Workings(Ratio volumeSolids, Ratio reducer = default)
+    public Workings Workings(Ratio volumeSolids, Ratio reducer)
     {
         bool isOpen = Dry(volumeSolids, reducer).Upper is null;
         return Trace.Of(

@@ -72,5 +72,5 @@ internal static class CureWait
 
     /// <summary>The clock of a product at the temperatures of a surface: hours of the data sheet, none below its least temperature.</summary>
     public static EquivalentAge ClockOf(CureTimes times, TemperatureHistory history) =>
-        new(history, TemperatureShift.Doubling(times.RatePerTenKelvin), times.ReferenceTemperature) { StopsBelow = times.MinimumTemperature };
+        new(history, TemperatureShift.Doubling(times.RatePerTenKelvin), times.ReferenceTemperature, times.MinimumTemperature);
 }

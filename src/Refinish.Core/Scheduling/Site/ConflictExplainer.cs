@@ -83,7 +83,7 @@ internal sealed class ConflictExplainer(SiteWork work, SiteCompiler compiler, lo
 
         EquivalentAge clock = lag.Clock!;
         TemperatureHistory longer = new(clock.History.Start, clock.History.Segments, lastHoldsOn: true);
-        return lag.With(new EquivalentAge(longer, clock.Shift, clock.Reference) { StopsBelow = clock.StopsBelow });
+        return lag.With(new EquivalentAge(longer, clock.Shift, clock.Reference, clock.StopsBelow));
     }
 
     private bool FitsAlone(int i, long horizon)

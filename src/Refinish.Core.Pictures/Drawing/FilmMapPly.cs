@@ -4,9 +4,10 @@ using System.Globalization;
 using System.IO;
 using System.Linq;
 using System.Text;
+using Refinish.Films;
 using Refinish.Fixtures;
 
-namespace Refinish.Films;
+namespace Refinish.Pictures.Drawing;
 
 /// <summary>Stanford PLY, binary, little end first: what mesh viewers colour by a property of a vertex or a face.</summary>
 internal static class FilmMapPly
@@ -14,7 +15,7 @@ internal static class FilmMapPly
     public static void Write(FilmMap map, Stream stream)
     {
         TriangleMesh mesh = map.Mesh;
-        double[] atVertices = AtVertices(map, Enumerable.Range(0, map.Films.Length));
+        double[] atVertices = AtVertices(map, Enumerable.Range(0, map.Mesh.Triangles.Count));
         string header = string.Format(
             CultureInfo.InvariantCulture,
             "ply\nformat binary_little_endian 1.0\ncomment wet film in micrometres, coordinates in metres, z up\n"
@@ -40,14 +41,14 @@ internal static class FilmMapPly
             stream.Write(row, 0, 19);
         }
 
-        for (int i = 0; i < map.Films.Length; i++)
+        for (int i = 0; i < map.Mesh.Triangles.Count; i++)
         {
             MeshTriangle t = mesh.Triangles[i];
             row[0] = 3;
             Put(row, 1, t.A);
             Put(row, 5, t.B);
             Put(row, 9, t.C);
-            Put(row, 13, (float)(map.Films[i] * 1e6));
+            Put(row, 13, (float)(map.WetFilm(i).Meters * 1e6));
             stream.Write(row, 0, 17);
         }
     }
@@ -60,14 +61,14 @@ internal static class FilmMapPly
         foreach (int i in triangles)
         {
             MeshTriangle t = map.Mesh.Triangles[i];
-            double a = TriangleMesh.DoubleNormal(map.Mesh.Vertices[t.A], map.Mesh.Vertices[t.B], map.Mesh.Vertices[t.C]).Norm;
+            double a = Space.DoubleNormal(map.Mesh.Vertices[t.A], map.Mesh.Vertices[t.B], map.Mesh.Vertices[t.C]).Norm();
             Add(t.A);
             Add(t.B);
             Add(t.C);
 
             void Add(int vertex)
             {
-                volume[vertex] += a * map.Films[i];
+                volume[vertex] += a * map.WetFilm(i).Meters;
                 area[vertex] += a;
             }
         }

@@ -1,6 +1,7 @@
 using System;
+using Refinish.Films;
 
-namespace Refinish.Films;
+namespace Refinish.Pictures.Drawing;
 
 /// <summary>
 /// The colours of a film map. Within the limits eight steps from light to dark blue-green, so that lightness alone tells them apart;
@@ -38,14 +39,14 @@ internal static class FilmMapScale
             return Bare;
         }
 
-        if (film < limits.MinimumSi)
+        if (film < limits.Minimum.Meters)
         {
-            return film < limits.MinimumSi / 2 ? Thin : Under;
+            return film < limits.Minimum.Meters / 2 ? Thin : Under;
         }
 
-        return film > limits.WetLimitSi
+        return film > limits.WetLimit.Meters
             ? Over
-            : First + Math.Min(Steps - 1, (int)((film - limits.MinimumSi) / (limits.WetLimitSi - limits.MinimumSi) * Steps));
+            : First + Math.Min(Steps - 1, (int)((film - limits.Minimum.Meters) / (limits.WetLimit.Meters - limits.Minimum.Meters) * Steps));
     }
 
     /// <summary>Red, green and blue in one number.</summary>

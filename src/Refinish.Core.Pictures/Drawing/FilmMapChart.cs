@@ -1,8 +1,9 @@
 using System;
 using System.Collections.Generic;
+using Refinish.Films;
 using Refinish.Fixtures;
 
-namespace Refinish.Films;
+namespace Refinish.Pictures.Drawing;
 
 /// <summary>
 /// One zone laid flat. A zone that faces one way on the whole is seen square on; one that goes round is unrolled: across by the way round at its
@@ -75,23 +76,23 @@ internal sealed class FilmMapChart
                 triangles.Add(i);
                 Face face = new(mesh, i);
                 area += face.Area;
-                middle = MeshPoint.Sum(middle, MeshPoint.Scaled(face.Middle, face.Area));
-                facing = MeshPoint.Sum(facing, face.Normal);
+                middle = Space.Sum(middle, Space.Scaled(face.Middle, face.Area));
+                facing = Space.Sum(facing, face.Normal);
             }
         }
 
         MeshPoint normal = new(facing.X / area / 2, facing.Y / area / 2, facing.Z / area / 2);
-        return normal.Norm >= OneWay
-            ? Seen(mesh, zone, triangles, MeshPoint.Scaled(normal, 1 / normal.Norm))
+        return normal.Norm() >= OneWay
+            ? Seen(mesh, zone, triangles, Space.Scaled(normal, 1 / normal.Norm()))
             : Unrolled(mesh, zone, triangles, new(middle.X / area, middle.Y / area, middle.Z / area));
     }
 
     private static FilmMapChart Seen(TriangleMesh mesh, FixtureZoneKind? zone, List<int> triangles, MeshPoint normal)
     {
         bool fromAbove = normal.Z > 0.7;
-        MeshPoint right = fromAbove ? new(1, 0, 0) : MeshPoint.Cross(new(0, 0, 1), normal);
-        right = right.Norm > 1e-9 ? MeshPoint.Scaled(right, 1 / right.Norm) : new(1, 0, 0);
-        MeshPoint up = fromAbove ? new(0, 1, 0) : MeshPoint.Cross(normal, right);
+        MeshPoint right = fromAbove ? new(1, 0, 0) : Space.Cross(new(0, 0, 1), normal);
+        right = right.Norm() > 1e-9 ? Space.Scaled(right, 1 / right.Norm()) : new(1, 0, 0);
+        MeshPoint up = fromAbove ? new(0, 1, 0) : Space.Cross(normal, right);
         double[] corners = new double[6 * triangles.Count];
         for (int i = 0; i < triangles.Count; i++)
         {
@@ -102,8 +103,8 @@ internal sealed class FilmMapChart
 
             void Put(int corner, int vertex)
             {
-                corners[(6 * i) + (2 * corner)] = MeshPoint.Dot(mesh.Vertices[vertex], right);
-                corners[(6 * i) + (2 * corner) + 1] = MeshPoint.Dot(mesh.Vertices[vertex], up);
+                corners[(6 * i) + (2 * corner)] = Space.Dot(mesh.Vertices[vertex], right);
+                corners[(6 * i) + (2 * corner) + 1] = Space.Dot(mesh.Vertices[vertex], up);
             }
         }
 
@@ -236,9 +237,9 @@ internal sealed class FilmMapChart
             MeshPoint a = mesh.Vertices[t.A];
             MeshPoint b = mesh.Vertices[t.B];
             MeshPoint c = mesh.Vertices[t.C];
-            Normal = TriangleMesh.DoubleNormal(a, b, c);
-            Area = Normal.Norm / 2;
-            Middle = MeshPoint.Scaled(MeshPoint.Sum(a, MeshPoint.Sum(b, c)), 1.0 / 3);
+            Normal = Space.DoubleNormal(a, b, c);
+            Area = Normal.Norm() / 2;
+            Middle = Space.Scaled(Space.Sum(a, Space.Sum(b, c)), 1.0 / 3);
         }
 
         public MeshPoint Normal { get; }

@@ -1,10 +1,11 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Films;
 using Refinish.Numerics;
 using UnitsNet;
 
-namespace Refinish.Films;
+namespace Refinish.Inspection;
 
 /// <summary>What a handful of film readings says: mean, spread, extremes, and how well the mean is known (Student's t).</summary>
 /// <remarks>
@@ -23,18 +24,24 @@ public sealed record FilmStatistics
         Source.Published("NIST/SEMATECH e-Handbook of Statistical Methods",
         "1.3.5.2, confidence limits for the mean (section from memory)");
 
-    private readonly double confidence;
+    /// <summary>Takes the readings; the interval for the mean has 95 % confidence.</summary>
+    /// <param name="films">Readings or spot means, at least one, each from 0 to 10 mm.</param>
+    /// <exception cref="ArgumentException">No reading is given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public FilmStatistics(IEnumerable<Length> films)
+        : this(films, Ratio.FromDecimalFractions(0.95))
+    {
+    }
 
     /// <summary>Takes the readings.</summary>
     /// <param name="films">Readings or spot means, at least one, each from 0 to 10 mm.</param>
-    /// <param name="confidence">Confidence of the interval for the mean, 50 to 99.9 %; 95 % when omitted.</param>
+    /// <param name="confidence">Confidence of the interval for the mean, 50 to 99.9 %.</param>
     /// <exception cref="ArgumentException">No reading is given.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
-    public FilmStatistics(IEnumerable<Length> films, Ratio? confidence = null)
+    public FilmStatistics(IEnumerable<Length> films, Ratio confidence)
     {
         Values = new(Guard.List(films, 1).Select(film => Guard.Within(film, Bounds.NotNegative(Measure.Film, 10e-3), nameof(films))));
-        this.confidence = confidence is Ratio given
-            ? Guard.Within(given, Bounds.Between(0.5, 0.999, Measure.Percent), nameof(confidence)) : 0.95;
+        Confidence = Guard.Checked(confidence, Bounds.Between(0.5, 0.999, Measure.Percent));
     }
 
     /// <summary>The readings.</summary>
@@ -44,7 +51,7 @@ public sealed record FilmStatistics
     public int Count => Values.Count;
 
     /// <summary>Confidence of the interval for the mean.</summary>
-    public Ratio Confidence => Ratio.FromDecimalFractions(confidence);
+    public Ratio Confidence { get; }
 
     /// <summary>Mean.</summary>
     public Length Mean => Length.FromMeters(MeanOf().Value);
@@ -109,7 +116,7 @@ public sealed record FilmStatistics
 
     private Num AtMost(Trace? t = null) => t.Step("mean, at most", "d_2", Measure.Film, StudentSource, MeanOf(t) + (Student(t) * Error(t)));
 
-    private Num Student(Trace? t) => t.Given("t", StudentT.Quantile(confidence, Values.Count - 1), Measure.Number);
+    private Num Student(Trace? t) => t.Given("t", StudentT.Quantile(Confidence.DecimalFractions, Values.Count - 1), Measure.Number);
 
     private IEnumerable<Num> Letters(Trace? t) => StatisticsKernel.Letters(Values, t, "d_", Measure.Film);
 }

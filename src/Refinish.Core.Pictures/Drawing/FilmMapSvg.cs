@@ -3,10 +3,11 @@ using System.Collections.Generic;
 using System.Globalization;
 using System.IO;
 using System.Text;
+using Refinish.Films;
 using Refinish.Fixtures;
 using UnitsNet;
 
-namespace Refinish.Films;
+namespace Refinish.Pictures.Drawing;
 
 /// <summary>
 /// The film as a drawing: zones at one scale, small squares in classed colours, figures as text. It brings its own paper, light or dark as the reader's system asks.
@@ -56,8 +57,8 @@ internal static class FilmMapSvg
         y += row + 30;
         y = Ruler(body, y, scale, system);
         StringBuilder text = new();
-        Line(text, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {0} {1}\" width=\"{0}\" height=\"{1}\" role=\"img\" aria-label=\"{2}\">", Sheet, y, Escaped(title));
-        Line(text, "<title>{0}</title>", Escaped(title));
+        Line(text, "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {0} {1}\" width=\"{0}\" height=\"{1}\" role=\"img\" aria-label=\"{2}\">", Sheet, y, Xml.Escaped(title));
+        Line(text, "<title>{0}</title>", Xml.Escaped(title));
         Styles(text);
         Line(text, "<rect class=\"paper\" width=\"{0}\" height=\"{1}\" rx=\"10\"/>", Sheet, y);
         text.Append(body).Append("</svg>\n");
@@ -112,17 +113,17 @@ internal static class FilmMapSvg
     {
         int x = Margin;
         Swatch("bare", FilmMapScale.Bare, 54);
-        Swatch("under " + Film(limits.MinimumSi / 2), FilmMapScale.Thin, 78);
-        Swatch("to " + Film(limits.MinimumSi), FilmMapScale.Under, 66);
+        Swatch("under " + Film(limits.Minimum.Meters / 2), FilmMapScale.Thin, 78);
+        Swatch("to " + Film(limits.Minimum.Meters), FilmMapScale.Under, 66);
         x += 8;
-        double step = (limits.WetLimitSi - limits.MinimumSi) / FilmMapScale.Steps;
+        double step = (limits.WetLimit.Meters - limits.Minimum.Meters) / FilmMapScale.Steps;
         for (int k = 0; k < FilmMapScale.Steps; k++)
         {
-            Swatch((k == 0 ? "from " : string.Empty) + Film(limits.MinimumSi + (k * step)), FilmMapScale.First + k, k == 0 ? 66 : 56);
+            Swatch((k == 0 ? "from " : string.Empty) + Film(limits.Minimum.Meters + (k * step)), FilmMapScale.First + k, k == 0 ? 66 : 56);
         }
 
         x += 8;
-        Swatch("over " + Film(limits.WetLimitSi), FilmMapScale.Over, 84);
+        Swatch("over " + Film(limits.WetLimit.Meters), FilmMapScale.Over, 84);
         return y + 58;
 
         string Film(double metres) => Figures.Significant(Measure.Film.Shown(metres, system), 3);
@@ -140,7 +141,7 @@ internal static class FilmMapSvg
         Line(
             text, "<text x=\"{0}\" y=\"{1}\"><tspan class=\"z\">{2}</tspan><tspan class=\"s q\" dx=\"8\">{3}, {4}</tspan></text>",
             x, y + 14, zone.Zone is FixtureZoneKind kind ? kind.ToString() : "No zone", chart.View,
-            Escaped(Measure.Area.Format(zone.Area.SquareMeters, system, 3)));
+            Xml.Escaped(Measure.Area.Format(zone.Area.SquareMeters, system, 3)));
         Text(text, "s", x, y + 32, Numbers(zone, system));
         Text(text, "s", x, y + 48, Fractions(zone));
         int columns = (int)Math.Ceiling(chart.Width * scale / Square) + 1;
@@ -259,9 +260,7 @@ internal static class FilmMapSvg
     };
 
     private static void Text(StringBuilder text, string style, int x, int y, string words) =>
-        Line(text, "<text class=\"{0}\" x=\"{1}\" y=\"{2}\">{3}</text>", style, x, y, Escaped(words));
-
-    private static string Escaped(string words) => words.Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;").Replace("\"", "&quot;");
+        Line(text, "<text class=\"{0}\" x=\"{1}\" y=\"{2}\">{3}</text>", style, x, y, Xml.Escaped(words));
 
     private static void Line(StringBuilder text, string format, params object[] arguments) =>
         text.AppendFormat(CultureInfo.InvariantCulture, format, arguments).Append('\n');
