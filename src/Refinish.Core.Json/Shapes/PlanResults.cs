@@ -63,7 +63,7 @@ internal static class PlanResults
     private static readonly FieldsShape<LikelySlip> Slip = new Fields<LikelySlip>("likelySlip")
         .Show("slip", new WordShape<ReadingSlip>(), slip => slip.Slip)
         .Show("isUnitMixUp", Scalars.YesNo, slip => slip.IsUnitMixUp)
-        .Show("meant", Results.Amount, slip => new Amount(slip.Meant.Meters, Measure.Length))
+        .Show("meant", Results.Amount, slip => new MeasuredAmount(slip.Meant.Meters, Measure.Length))
         .AsResults();
 
     private static readonly FieldsShape<Doubt> Doubt = new Fields<Doubt>("doubt")
@@ -72,9 +72,9 @@ internal static class PlanResults
         .Show("about", Scalars.Text, doubt => doubt.About)
         .Show("reading", Scalars.Text.OrNull(), doubt => doubt.Reading)
         .Show("subject", Scalars.Text, doubt => doubt.Subject)
-        .Show("value", Results.Amount.OrNull(), doubt => Amount.Of(doubt.Value, doubt.Measure))
-        .Show("least", Results.Amount.OrNull(), doubt => Amount.Of(doubt.Least, doubt.Measure))
-        .Show("greatest", Results.Amount.OrNull(), doubt => Amount.Of(doubt.Greatest, doubt.Measure))
+        .Show("value", Results.Amount.OrNull(), doubt => Results.Of(doubt.Value, doubt.Measure))
+        .Show("least", Results.Amount.OrNull(), doubt => Results.Of(doubt.Least, doubt.Measure))
+        .Show("greatest", Results.Amount.OrNull(), doubt => Results.Of(doubt.Greatest, doubt.Measure))
         .Show("slips", CommonShapes.List(Slip), doubt => doubt.Slips)
         .Show("isUnitMixUp", Scalars.YesNo, doubt => doubt.IsUnitMixUp)
         .Show("sentence", Results.Sentence, doubt => doubt.Sentence)

@@ -5,16 +5,10 @@ using System.Text.Json;
 
 namespace Refinish.Json.Shapes;
 
-/// <summary>A calculated number in SI and what it measures.</summary>
-internal readonly record struct Amount(double Si, Measure Measure)
-{
-    public static Amount? Of(double? si, Measure measure) => si is double given ? new Amount(given, measure) : null;
-}
-
 /// <summary>Results, which are written and compared but never read: to twelve figures, in the unit of the trade.</summary>
 internal static class Results
 {
-    public static Shape<Amount> Amount { get; } = new AmountShape();
+    public static Shape<MeasuredAmount> Amount { get; } = new AmountShape();
 
     public static Shape<double> Area { get; } = new ResultShape("area", Measure.Area);
 
@@ -53,6 +47,9 @@ internal static class Results
     /// <summary>A number without a unit.</summary>
     public static Shape<double> Number { get; } = new NumberShape();
 
+    /// <summary>A number with what it measures, where there is one.</summary>
+    public static MeasuredAmount? Of(double? si, Measure measure) => si is double given ? new MeasuredAmount(given, measure) : null;
+
     public static Shape<IReadOnlyList<string>> Sentences { get; } = CommonShapes.List(Scalars.Text);
 
     /// <summary>A sentence in the units of the document.</summary>
@@ -66,19 +63,16 @@ internal static class Results
         .Show("subject", Scalars.Text, comparison => comparison.Subject)
         .Show("outcome", new WordShape<ComparisonOutcome>(), comparison => comparison.Outcome)
         .Show("isAboutAtLimit", Scalars.YesNo, comparison => comparison.IsAboutAtLimit)
-        .Show("value", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Value, comparison.Measure))
+        .Show("value", Amount.OrNull(), comparison => comparison.Value)
         .Show("sense", new WordShape<LimitSense>(), comparison => comparison.Sense)
-        .Show("limit", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Limit, comparison.Measure))
-        .Show("margin", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Margin, Distance(comparison.Measure)))
+        .Show("limit", Amount.OrNull(), comparison => comparison.Limit)
+        .Show("margin", Amount.OrNull(), comparison => comparison.Margin)
         .Show("remedy", Scalars.Text.OrNull(), comparison => comparison.Remedy)
         .Show("whose", Scalars.Text.OrNull(), comparison => comparison.Whose)
         .Show("source", CommonShapes.Source, comparison => comparison.Source)
         .AsResults();
 
     public static Shape<IReadOnlyList<LimitComparison>> Comparisons { get; } = CommonShapes.List<LimitComparison>(Comparison);
-
-    // The distance between two temperatures has no zero point.
-    private static Measure Distance(Measure measure) => measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : measure;
 
     /// <summary>To the twelve figures that are written.</summary>
     public static double Rounded(double value) =>
@@ -93,13 +87,13 @@ internal static class Results
             throw new NotSupportedException("Results are not read.");
     }
 
-    private sealed class AmountShape : Written<Amount>, IQuantityShape
+    private sealed class AmountShape : Written<MeasuredAmount>, IQuantityShape
     {
         public string Name => "amount";
 
         public IEnumerable<string> Spellings => [];
 
-        public override void Write(Utf8JsonWriter json, Amount value, Writing to) => Results.Write(json, value.Si, value.Measure, to);
+        public override void Write(Utf8JsonWriter json, MeasuredAmount value, Writing to) => Results.Write(json, value.Si, value.Measure, to);
     }
 
     private sealed class ResultShape(string name, Measure measure) : Written<double>, IQuantityShape

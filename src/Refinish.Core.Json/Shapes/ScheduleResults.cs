@@ -38,7 +38,7 @@ internal static class ScheduleResults
         .Show("item", Scalars.Text, need => need.Item)
         .Show("name", Scalars.Text, need => need.Name)
         .Show("amount", Results.Amount, need => MaterialAmountShape.Result(need.Amount))
-        .Show("density", Results.Amount.OrNull(), need => Amount.Of(need.Density?.KilogramsPerCubicMeter, Measure.Density))
+        .Show("density", Results.Amount.OrNull(), need => Results.Of(need.Density?.KilogramsPerCubicMeter, Measure.Density))
         .AsResults();
 
     private static readonly FieldsShape<SolventShare> Share = new Fields<SolventShare>("evaporatedShare")
