@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Text.Json;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
 
@@ -60,16 +61,16 @@ internal static class Results
 
     /// <summary>A value held against a limit. It says how far off, and cannot be judged where either is not known.</summary>
     public static FieldsShape<LimitComparison> Comparison { get; } = new Fields<LimitComparison>("limitComparison")
-        .Show("subject", Scalars.Text, comparison => comparison.Subject)
-        .Show("outcome", new WordShape<ComparisonOutcome>(), comparison => comparison.Outcome)
-        .Show("isAboutAtLimit", Scalars.YesNo, comparison => comparison.IsAboutAtLimit)
-        .Show("value", Amount.OrNull(), comparison => comparison.Value)
-        .Show("sense", new WordShape<LimitSense>(), comparison => comparison.Sense)
-        .Show("limit", Amount.OrNull(), comparison => comparison.Limit)
-        .Show("margin", Amount.OrNull(), comparison => comparison.Margin)
-        .Show("remedy", Scalars.Text.OrNull(), comparison => comparison.Remedy)
-        .Show("whose", Scalars.Text.OrNull(), comparison => comparison.Whose)
-        .Show("source", CommonShapes.Source, comparison => comparison.Source)
+        .Show("subject", Text, it => it.Subject)
+        .Show("outcome", new WordShape<ComparisonOutcome>(), it => it.Outcome)
+        .Show("isAboutAtLimit", YesNo, it => it.IsAboutAtLimit)
+        .Show("value", Amount.OrNull(), it => it.Value)
+        .Show("sense", new WordShape<LimitSense>(), it => it.Sense)
+        .Show("limit", Amount.OrNull(), it => it.Limit)
+        .Show("margin", Amount.OrNull(), it => it.Margin)
+        .Show("remedy", Text.OrNull(), it => it.Remedy)
+        .Show("whose", Text.OrNull(), it => it.Whose)
+        .Show("source", CommonShapes.Source, it => it.Source)
         .AsResults();
 
     public static Shape<IReadOnlyList<LimitComparison>> Comparisons { get; } = CommonShapes.List<LimitComparison>(Comparison);
