@@ -88,13 +88,8 @@ internal static class Guard
     {
         name = NameOf(name, member);
         NotNull(value, name);
-        bool allowed = value!.Length is > 0 and <= 100 && !char.IsWhiteSpace(value[0]) && !char.IsWhiteSpace(value[value.Length - 1]);
-        for (int i = 0; allowed && i < value.Length; i++)
-        {
-            allowed = value[i] != '/' && !char.IsControl(value[i]);
-        }
-
-        return allowed
+        return value!.Length is > 0 and <= 100 && !char.IsWhiteSpace(value[0]) && !char.IsWhiteSpace(value[value.Length - 1])
+            && value.All(static one => one != '/' && !char.IsControl(one))
             ? value
             : throw new ArgumentException(
                 name + " cannot be an identity; allowed: 1 to 100 characters, no '/', no control characters, no white space at either end.",
@@ -129,13 +124,8 @@ internal static class Guard
             return false;
         }
 
-        int sum = 0;
-        int place = 0;
-        for (int i = length - 3; i >= 0; i--)
-        {
-            sum += given[i] == '-' ? 0 : ++place * (given[i] - '0');
-        }
-
+        string digits = given.Substring(0, length - 2).Replace("-", string.Empty);
+        int sum = digits.Select((digit, place) => (digits.Length - place) * (digit - '0')).Sum();
         return sum % 10 == given[length - 1] - '0';
     }
 
