@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Text.Json;
 using Refinish.Jobs;
@@ -26,8 +27,11 @@ internal static class PlanShapes
         .Making(v => new PlanDocument(library(v), units(v), job(v), results(v))));
 
     /// <summary>The document of a plan as this library makes it.</summary>
-    public static PlanDocument Of(JobPlan plan, DisplayUnits units) =>
-        new(typeof(JobPlan).Assembly.GetName().Version!.ToString(3), units, plan.Job, new PlanDocumentResults(plan, default));
+    public static PlanDocument Of(JobPlan plan, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return new(typeof(JobPlan).Assembly.GetName().Version!.ToString(3), units, plan.Job, new PlanDocumentResults(plan, default));
+    }
 
     /// <summary>Results are written from the plan; read, they are kept as they stand, to be held against a new plan.</summary>
     private sealed class StoredResults : Shape<PlanDocumentResults>, IHolderShape

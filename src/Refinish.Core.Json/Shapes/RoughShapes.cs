@@ -18,9 +18,15 @@ internal static class RoughShapes
     public static OneOfShape<ReadingAssumption> Assumption { get; } = new OneOfShape<ReadingAssumption>("readingAssumption")
         .Or("share", Share(), assumption => assumption.Form == AssumptionForm.Share)
         .Or("beyond", Beyond(), assumption => assumption.Form == AssumptionForm.Beyond)
-        .Or("usualLength", UsualLength(), assumption => assumption.Measure.Equals(Measure.Length))
-        .Or("usualAngle", UsualAngle(), assumption => assumption.Measure.Equals(Measure.Angle))
-        .Or("usualNumber", UsualNumber());
+        .Or(
+            "usualLength",
+            Usual("usualLengthAssumption", Quantities.Tape, si => Length.FromMeters(si), "Depth", 0, ReadingAssumption.Usual),
+            assumption => assumption.Measure.Equals(Measure.Length))
+        .Or(
+            "usualAngle",
+            Usual("usualAngleAssumption", Quantities.Angle, si => Angle.FromRadians(si), "RollTurn", 0, ReadingAssumption.Usual),
+            assumption => assumption.Measure.Equals(Measure.Angle))
+        .Or("usualNumber", Usual<double>("usualNumberAssumption", Number, si => si, "Feet", 4, ReadingAssumption.Usual));
 
     /// <summary>Assumptions of the kind are not written: they are the library's.</summary>
     public static ObjectShape<RoughFixture> Fixture { get; } = new Fields<RoughFixture>("roughFixture")
@@ -72,35 +78,16 @@ internal static class RoughShapes
             () => ReadingAssumption.Beyond("ApronHeight", "Depth", Length.Zero, Length.Zero, Length.Zero, Source.Invented("stand-in")),
             v => ReadingAssumption.Beyond(reading(v), of(v), least(v), likely(v), greatest(v), source(v)));
 
-    private static ObjectShape<ReadingAssumption> UsualLength() => new Fields<ReadingAssumption>("usualLengthAssumption")
+    private static ObjectShape<ReadingAssumption> Usual<T>(string name, Shape<T> shape, Func<double, T> from, string standIn, double common,
+        Func<string, T, T, T, Source, ReadingAssumption> make) => new Fields<ReadingAssumption>(name)
         .With("reading", Text, it => it.Reading, out Slot<string> reading)
-        .With("least", Quantities.Tape, Least, out Slot<Length> least)
-        .With("likely", Quantities.Tape, Likely, out Slot<Length> likely)
-        .With("greatest", Quantities.Tape, Greatest, out Slot<Length> greatest)
+        .With("least", shape, it => from(it.Least), out Slot<T> least)
+        .With("likely", shape, it => from(it.Likely), out Slot<T> likely)
+        .With("greatest", shape, it => from(it.Greatest), out Slot<T> greatest)
         .With("source", CommonShapes.Source, it => it.Source, out Slot<Source> source)
         .MakingTogether(
-            () => ReadingAssumption.Usual("Depth", Length.Zero, Length.Zero, Length.Zero, Source.Invented("stand-in")),
-            v => ReadingAssumption.Usual(reading(v), least(v), likely(v), greatest(v), source(v)));
-
-    private static ObjectShape<ReadingAssumption> UsualAngle() => new Fields<ReadingAssumption>("usualAngleAssumption")
-        .With("reading", Text, it => it.Reading, out Slot<string> reading)
-        .With("least", Quantities.Angle, it => Angle.FromRadians(it.Least), out Slot<Angle> least)
-        .With("likely", Quantities.Angle, it => Angle.FromRadians(it.Likely), out Slot<Angle> likely)
-        .With("greatest", Quantities.Angle, it => Angle.FromRadians(it.Greatest), out Slot<Angle> greatest)
-        .With("source", CommonShapes.Source, it => it.Source, out Slot<Source> source)
-        .MakingTogether(
-            () => ReadingAssumption.Usual("RollTurn", Angle.Zero, Angle.Zero, Angle.Zero, Source.Invented("stand-in")),
-            v => ReadingAssumption.Usual(reading(v), least(v), likely(v), greatest(v), source(v)));
-
-    private static ObjectShape<ReadingAssumption> UsualNumber() => new Fields<ReadingAssumption>("usualNumberAssumption")
-        .With("reading", Text, it => it.Reading, out Slot<string> reading)
-        .With("least", Number, it => it.Least, out Slot<double> least)
-        .With("likely", Number, it => it.Likely, out Slot<double> likely)
-        .With("greatest", Number, it => it.Greatest, out Slot<double> greatest)
-        .With("source", CommonShapes.Source, it => it.Source, out Slot<Source> source)
-        .MakingTogether(
-            () => ReadingAssumption.Usual("Feet", 4, 4, 4, Source.Invented("stand-in")),
-            v => ReadingAssumption.Usual(reading(v), least(v), likely(v), greatest(v), source(v)));
+            () => make(standIn, from(common), from(common), from(common), Source.Invented("stand-in")),
+            v => make(reading(v), least(v), likely(v), greatest(v), source(v)));
 
     private static Length Least(ReadingAssumption assumption) => Length.FromMeters(assumption.Least);
 
