@@ -32,7 +32,7 @@ public class PlanTests
         "IsocyanateScreen.AirborneFraction", "IsocyanateScreen.Checks", "IsocyanateScreen.CoatingMass", "IsocyanateScreen.Exhaust",
         "IsocyanateScreen.IsocyanateFraction", "IsocyanateScreen.Limit", "IsocyanateScreen.LimitSource", "IsocyanateScreen.Room",
         "IsocyanateScreen.SprayTime", "IsocyanateScreen.TransferEfficiency", "IsocyanateScreen.Whose", "JobPlan.Costs", "JobPlan.Job", "JobPlan.Planned",
-        "JobPlan.Voc", "JobPlan.Work", "KitPurchase.Item", "KitPurchase.Kits", "KitPurchase.Prices", "KitPurchase.Unused", "LabourTask.Fixture",
+        "JobPlan.Provenance", "JobPlan.Voc", "JobPlan.Work", "KitPurchase.Item", "KitPurchase.Kits", "KitPurchase.Prices", "KitPurchase.Unused", "LabourTask.Fixture",
         "LabourTask.Id", "LabourTask.Learning", "LabourTask.Repeats", "LabourTask.Room", "LabourTask.Wage", "LabourTask.Worker",
         "LimitComparison.Digits", "LimitComparison.GoodToFactor", "LimitComparison.Measure", "LimitComparison.OfLimit", "NoiseDose.Limit", "NoiseDose.Person", "NoiseDose.Spans", "OpenReading.Greatest", "OpenReading.Least",
         "OpenReading.Likely", "OpenReading.Measure", "PersonExposure.Limits",

@@ -9,6 +9,8 @@ namespace Refinish.Air;
 /// <content>The study against its limits: flammability, exposure, saturation, the airflow that would do, and when people may be let in again.</content>
 public sealed partial class AirStudy
 {
+    private static readonly Source CallersCriterion = Source.Supplied("the caller's criterion");
+    private static readonly Source Household = Source.Invented("a tenth of the working limits for people who live there");
     private static readonly Source Condenses =
         Source.Derived("vapour pressure of the air and of the water given off, ideal gas, over saturation");
     private static readonly Source TemperatureUnknown = Source.Supplied("no temperature given for the room");
@@ -148,7 +150,7 @@ public sealed partial class AirStudy
             Criterion(criterion),
             LimitSense.AtMost,
             Measure.Number,
-            criterion == 0.1 ? Source.Invented("a tenth of the working limits for people who live there") : Source.Supplied("the caller's criterion"),
+            criterion == 0.1 ? Household : CallersCriterion,
             "wait longer with the fan running; the safety data sheet and the product's own hold time stand above this")
         {
             Digits = ScreeningDigits,

@@ -31,6 +31,8 @@ namespace Refinish.Climate;
 /// </code></example>
 public sealed record CondensationRisk
 {
+    private static readonly Source Lasting =
+        Source.Derived("the required spread, and 0.1 K because the law takes for ever over the last of it");
     private const double LeastExcess = 0.1;
 
     private static readonly Source DewPoint = Source.Derived("water settles on what is colder than the dew point");
@@ -84,7 +86,7 @@ public sealed record CondensationRisk
                 + " relative humidity before it is warmed, or wipe the fixture dry when it has warmed."),
         new(
             "room above dew point", Room - Dew, spread + LeastExcess, LimitSense.AtLeast, Measure.TemperatureDifference,
-            Source.Derived("the required spread, and 0.1 K because the law takes for ever over the last of it"),
+            Lasting,
             Room - Dew >= spread + LeastExcess ? null : "Dry the air: its dew point is too near to its temperature for any surface to have the spread."),
     ]);
 

@@ -35,6 +35,7 @@ namespace Refinish.Estimating;
 /// </code></example>
 public sealed record PriceEstimate
 {
+    private static readonly Source BelowCost = Source.Derived("a price below cost is a loss");
     private static readonly Source Rounded = Source.Derived("quantity × rate, rounded once to the currency, halves away from zero");
 
     private readonly PricedCosts costs;
@@ -133,7 +134,7 @@ public sealed record PriceEstimate
         (double?)Cost,
         LimitSense.AtLeast,
         Measure.Money(Book.Currency),
-        Source.Derived("a price below cost is a loss"),
+        BelowCost,
         "raise the price, drop the discount or cut hours");
 
     internal decimal DirectCost => costs.DirectCost;

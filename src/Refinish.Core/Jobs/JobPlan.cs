@@ -150,6 +150,13 @@ public sealed class JobPlan
     /// </summary>
     public IReadOnlyList<PlannedCaution> Cautions => field ??= new ValueList<PlannedCaution>(PlanCautions.Of(this));
 
+    /// <summary>
+    /// What the plan rests on: the sources of every step of its <see cref="Workings"/>, of its verdicts, conditions, cautions and
+    /// comparisons, and of what it was fed: kinds of work, labour standards, products and their times. Prices, wages and readings carry
+    /// none: they are the caller's.
+    /// </summary>
+    public Provenance Provenance => field ??= new Provenance(PlanSources.Of(this));
+
     /// <summary>What the plan takes for granted.</summary>
     public IReadOnlyList<string> Assumptions { get; } = PlanAssumptions.All;
 

@@ -21,6 +21,8 @@ namespace Refinish.Jobs;
 /// </code></example>
 public sealed record Operation
 {
+    private static readonly Source CallersOwn = Source.Supplied("an operation of the caller's own");
+
     private static readonly Bounds Times = Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600);
 
     private readonly string? name;
@@ -177,7 +179,7 @@ public sealed record Operation
     /// <summary>What it rests on; supplied by the caller unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public Source Source { get; init => field = Guard.NotNull(value); }
-    = Source.Supplied("an operation of the caller's own");
+    = CallersOwn;
 
     /// <summary>The label.</summary>
     /// <returns>One line of text.</returns>

@@ -36,6 +36,8 @@ namespace Refinish.Jobs;
 /// </code></example>
 public sealed class Procedure
 {
+    private static readonly Source Share = Source.Supplied("the zones and the share of the fixture");
+
     private readonly double area;
 
     /// <summary>Makes the procedure.</summary>
@@ -181,7 +183,7 @@ public sealed class Procedure
         ];
         return Fixture.Zones is null && Fixture.ShareFraction == 1
             ? Trace.Of(Fixture.Name, parts) : Trace.Of(Fixture.Name, parts, t => t.Step(
-            "area of this entry", "A", Measure.Area, Source.Supplied("the zones and the share of the fixture"),
+            "area of this entry", "A", Measure.Area, Share,
             t.Given("A_zones", area / Fixture.ShareFraction, Measure.Area) * t.Given("s", Fixture.ShareFraction, Measure.Percent)));
     }
 

@@ -27,6 +27,10 @@ namespace Refinish.Scheduling;
 /// </code></example>
 public sealed record SiteSchedule
 {
+    private static readonly Source DaysWithWork = Source.Derived("count of days with work");
+    private static readonly Source OverTurns = Source.Derived("sum over the turns of the day");
+    private static readonly Source Quotient = Source.Derived("quotient");
+    private static readonly Source Difference = Source.Derived("difference");
     private static readonly Source LongestPath = Source.Derived(
         "longest path: a step starts when the last of the rules that hold it back is fulfilled; "
         + "W waits for working hours and so as not to come early, N nights and days off within interruptible work");
@@ -230,10 +234,10 @@ public sealed record SiteSchedule
         Num finish = t.Step("end of the work: the last of all ends", "F", Measure.Hours, LongestPath,
             Hours(t, Symbol("E_", last), steps[last].End - Work.Start));
         Num bound = t.Step("no such schedule ends sooner", "LB", Measure.Hours, Search, Hours(t, "LB", FinishBound!.Value - Work.Start));
-        Num gap = t.Step("gap", "G", Measure.Hours, Source.Derived("difference"), finish - bound);
+        Num gap = t.Step("gap", "G", Measure.Hours, Difference, finish - bound);
         if (RelativeGap is not null)
         {
-            t.Step("gap as part of the whole", "g", Measure.Percent, Source.Derived("quotient"), gap / finish);
+            t.Step("gap as part of the whole", "g", Measure.Percent, Quotient, gap / finish);
         }
     }
 
@@ -242,11 +246,11 @@ public sealed record SiteSchedule
         for (int day = 0; day < Visits.Count; day++)
         {
             string number = Figures.Fixed(day + 1, 0);
-            t.Step("worked on visit " + number, "A_" + number, Measure.Hours, Source.Derived("sum over the turns of the day"),
+            t.Step("worked on visit " + number, "A_" + number, Measure.Hours, OverTurns,
                 Num.Sum(Visits[day].Turns.Select(turn => WorkedIn(turn, t))));
         }
 
-        t.Step("visits", "V", Measure.Number, Source.Derived("count of days with work"), t.Number(Visits.Count));
+        t.Step("visits", "V", Measure.Number, DaysWithWork, t.Number(Visits.Count));
         t.Step("no such schedule has fewer visits", "V_min", Measure.Number, Search, t.Number(VisitsBound));
     }
 

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
-using System.Reflection;
 using System.Text.RegularExpressions;
 using Refinish.Tests.House;
 using Refinish.Tests.Support;
@@ -11,8 +10,6 @@ namespace Refinish.Tests.Foundation;
 
 public class CautionTests
 {
-    private const BindingFlags Static = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.DeclaredOnly;
-
     [Fact]
     [Evidence(Basis.Contract, "a caution has a code, a sentence, a decider and a source")]
     public void A_caution_says_who_decides()
@@ -40,9 +37,8 @@ public class CautionTests
         + "that of the constructor calls in its instructions")]
     public void Codes_are_kebab_case_and_each_is_one_cautions()
     {
-        Type[] types = [.. typeof(Caution).Assembly.GetTypes().Where(type => !type.ContainsGenericParameters)];
-        Caution[] all = [.. types.SelectMany(Held).Distinct()];
-        Assert.Equal(types.Where(type => type != typeof(Caution)).Sum(type => IlReferences.Constructions(type, typeof(Caution))), all.Length);
+        Caution[] all = [.. HeldSources.OfLibrary.Cautions.Select(held => held.Caution)];
+        Assert.Equal(HeldSources.OfLibrary.Uses.Makings.Count(making => making.Factory.DeclaringType == typeof(Caution)), all.Length);
         Assert.All(all, caution => Assert.Matches(new Regex("^[a-z0-9]+(-[a-z0-9]+)*$", RegexOptions.CultureInvariant), caution.Code));
         Assert.Equal(all.Length, all.Select(caution => caution.Code).Distinct().Count());
         Assert.Equal(all.Length, all.Select(caution => (caution.Sentence, caution.DecidedBy)).Distinct().Count());
@@ -110,18 +106,5 @@ public class CautionTests
     {
         string sentence = Cautions.All.Single(caution => caution.Code == code).Sentence;
         Assert.All(phrases.Split('|'), phrase => Assert.Contains(phrase, sentence, StringComparison.OrdinalIgnoreCase));
-    }
-
-    // Static fields, the backing fields of static properties among them, that hold a caution or a list of cautions.
-    private static IEnumerable<Caution> Held(Type type)
-    {
-        foreach (FieldInfo field in type.GetFields(Static).Where(field => !field.IsLiteral))
-        {
-            object? value = typeof(Caution) == field.FieldType || typeof(IEnumerable<Caution>).IsAssignableFrom(field.FieldType) ? field.GetValue(null) : null;
-            foreach (Caution caution in value is Caution one ? [one] : value as IEnumerable<Caution> ?? [])
-            {
-                yield return caution;
-            }
-        }
     }
 }

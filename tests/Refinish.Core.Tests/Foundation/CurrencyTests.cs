@@ -4,7 +4,7 @@ using System.Linq;
 using Refinish.Tests.Support;
 using Xunit;
 
-namespace Refinish.Tests;
+namespace Refinish.Tests.Foundation;
 
 /// <summary>Currencies against ISO 4217 list one, code by code.</summary>
 public class CurrencyTests

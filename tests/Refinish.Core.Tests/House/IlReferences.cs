@@ -44,16 +44,16 @@ internal static class IlReferences
         return found;
     }
 
-    /// <summary>How often the methods of a type call a constructor of another.</summary>
-    public static int Constructions(Type type, Type constructed) => type.GetMethods(Everything).Cast<MethodBase>().Concat(type.GetConstructors(Everything))
-        .Where(method => method.GetMethodBody() is not null)
-        .Sum(method => Members(method, method.GetMethodBody()!).Count(item => item.Code == OpCodes.Newobj && item.Member.DeclaringType == constructed));
-
     /// <summary>What the methods of a type call, each with the method that calls it.</summary>
-    public static IEnumerable<(MethodBase By, MethodBase Called)> Calls(Type type) => type.GetMethods(Everything).Cast<MethodBase>()
-        .Concat(type.GetConstructors(Everything))
-        .Where(method => method.GetMethodBody() is not null)
-        .SelectMany(method => Members(method, method.GetMethodBody()!).Select(item => item.Member).OfType<MethodBase>().Select(called => (method, called)));
+    public static IEnumerable<(MethodBase By, MethodBase Called)> Calls(Type type) => Members(type)
+        .Where(item => item.Member is MethodBase).Select(item => (item.By, (MethodBase)item.Member));
+
+    /// <summary>The instructions of a type's methods that name a member, in order, each with its method and that member.</summary>
+    public static IEnumerable<(MethodBase By, OpCode Code, MemberInfo Member)> Members(Type type) =>
+        from method in type.GetMethods(Everything).Cast<MethodBase>().Concat(type.GetConstructors(Everything))
+        where method.GetMethodBody() is not null
+        from item in Members(method, method.GetMethodBody()!)
+        select (method, item.Code, item.Member);
 
     private static void AddBody(HashSet<Type> found, MethodBase method)
     {

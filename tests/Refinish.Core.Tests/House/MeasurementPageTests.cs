@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.IO;
 using System.Linq;
 using System.Text;
 using Refinish.Fixtures;
@@ -12,23 +11,10 @@ namespace Refinish.Tests.House;
 /// <summary>The tables in docs/measurements.md are made from the tables of inputs.</summary>
 public class MeasurementPageTests
 {
-    private const string Marker = "<!-- Made from the library below this line; a test of the suite holds it current. -->\n";
-
     [Fact]
     [Evidence(Basis.Contract, "the page of measurements says of every input what its row says")]
-    public void The_page_of_measurements_is_current()
-    {
-        string page = File.ReadAllText(Path.Combine(ReadmeTests.Root(), "docs", "measurements.md")).Replace("\r\n", "\n");
-        int at = page.IndexOf(Marker, StringComparison.Ordinal);
-        Assert.True(at > 0, "docs/measurements.md has lost its marker");
-        string now = page.Remove(at) + Marker + string.Concat(Tables().Select(table => Text(table.Key, table.Value)));
-        if (now != page)
-        {
-            string received = Path.Combine(AppContext.BaseDirectory, "measurements.received.md");
-            File.WriteAllText(received, now);
-            Assert.Fail("The measurements changed. If that is meant, copy " + received + " over docs/measurements.md and commit the difference.");
-        }
-    }
+    public void The_page_of_measurements_is_current() =>
+        GeneratedPage.Holds("measurements", string.Concat(Tables().Select(table => Text(table.Key, table.Value))));
 
     private static IEnumerable<KeyValuePair<string, InputTable>> Tables() => FixtureKind.All
         .Select(kind => kind.FixtureType.GetProperty("Measurements")?.PropertyType).OfType<Type>()

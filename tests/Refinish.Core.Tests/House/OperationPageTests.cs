@@ -1,5 +1,4 @@
 using System;
-using System.IO;
 using System.Linq;
 using System.Text;
 using Refinish.Estimating;
@@ -12,23 +11,10 @@ namespace Refinish.Tests.House;
 /// <summary>The table in docs/operations.md is made from the library: place, reason, standing, people and cautions of every kind of work.</summary>
 public class OperationPageTests
 {
-    private const string Marker = "<!-- Made from the library below this line; a test of the suite holds it current. -->\n";
-
     [Fact]
     [Evidence(Basis.Contract, "the page of operations says of every kind of work what the library says")]
-    public void The_page_of_operations_is_current()
-    {
-        string page = File.ReadAllText(Path.Combine(ReadmeTests.Root(), "docs", "operations.md")).Replace("\r\n", "\n");
-        int at = page.IndexOf(Marker, StringComparison.Ordinal);
-        Assert.True(at > 0, "docs/operations.md has lost its marker");
-        string now = page.Remove(at) + Marker + Table();
-        if (now != page)
-        {
-            string received = Path.Combine(AppContext.BaseDirectory, "operations.received.md");
-            File.WriteAllText(received, now);
-            Assert.Fail("The operations changed. If that is meant, copy " + received + " over docs/operations.md and commit the difference.");
-        }
-    }
+    public void The_page_of_operations_is_current() =>
+        GeneratedPage.Holds("operations", Table());
 
     [Fact]
     [Evidence(Basis.Contract, "every kind of work has one rule, places run from 1 without a gap, and keys are unique but for the two kinds of coat")]

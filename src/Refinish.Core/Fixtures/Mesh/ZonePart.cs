@@ -17,6 +17,8 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed record ZonePart
 {
+    private static readonly Source Measured = Source.Supplied("measured on the fixture");
+
     private readonly double area;
     private readonly double slope;
     private readonly double openings;
@@ -70,7 +72,7 @@ public sealed record ZonePart
     /// <summary>Where the area comes from; the caller's own measurement unless given.</summary>
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public Source Source { get; init => field = Guard.NotNull(value); }
-    = Source.Supplied("measured on the fixture");
+    = Measured;
 
     /// <summary>What gets coated: plain area × developed factor − openings.</summary>
     public Area CoatedArea => Area.FromSquareMeters(Coated);

@@ -24,6 +24,8 @@ namespace Refinish.Fixtures;
 /// </code></example>
 public sealed partial record RoughFixture : IFixture
 {
+    private static readonly Source LeftOfBand = Source.Derived("what the readings that were taken leave of its band");
+
     private readonly RoughShape shape;
 
     private RoughFixture(RoughKind kind, IEnumerable<TakenReading> taken, IEnumerable<ReadingAssumption> own)
@@ -233,7 +235,7 @@ public sealed partial record RoughFixture : IFixture
             bool holds = Math.Abs(formula.Value - value) <= 1e-12 * Math.Max(1, Math.Abs(value));
             t.Step(
                 reading.Name + ", most likely", reading.Name, reading.Measure,
-                holds ? assumption.Source : Source.Derived("what the readings that were taken leave of its band"), holds
+                holds ? assumption.Source : LeftOfBand, holds
                     ? formula : Point(value));
 
             Num Point(double at) => t.Given("p", at, reading.Measure);

@@ -6,6 +6,7 @@ namespace Refinish.Fixtures;
 /// <summary>Looks for the least and the greatest area over the open readings of a rough fixture, and for what each of them does.</summary>
 internal sealed class RoughSearch(RoughShape shape, Func<IFixture, double> areaOf)
 {
+    private static readonly Source PlusMinus = Source.Supplied("the ± of the reading");
     private const int Sweeps = 8;
 
     private static readonly double[] Ends = [-1, 1, 0];
@@ -42,7 +43,7 @@ internal sealed class RoughSearch(RoughShape shape, Func<IFixture, double> areaO
                 shape.BandAt(place),
                 reading.Measure,
                 (Alone(place, -1), Alone(place, 1), greatest - least - (high - low)),
-                shape.Taken(place) is null ? shape.Assumption(place)!.Source : Source.Supplied("the ± of the reading")));
+                shape.Taken(place) is null ? shape.Assumption(place)!.Source : PlusMinus));
         }
 
         return new AreaRange(least, likely, greatest, readings);

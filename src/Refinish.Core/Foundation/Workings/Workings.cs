@@ -1,4 +1,5 @@
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish;
 
@@ -35,6 +36,10 @@ public sealed record Workings
 
     /// <summary>The workings of the parts that the steps rest on.</summary>
     public IReadOnlyList<Workings> Parts { get; }
+
+    /// <summary>The sources of all steps, each once. Figures that a formula was given bring none; a plan adds those of what it was fed.</summary>
+    /// <returns>The sources by kind.</returns>
+    public Provenance Provenance() => new(AllSteps().Select(step => step.Source));
 
     /// <summary>Every step of these workings and of their parts, parts first.</summary>
     /// <returns>The steps in the order in which a person would work them.</returns>

@@ -12,6 +12,8 @@ namespace Refinish.Jobs;
 /// <summary>When one fixture may be used and how its film is inspected.</summary>
 public sealed class FixtureHandover
 {
+    private static readonly Source PlannedFilm =
+        Source.Supplied("the film planned as the least mean, and the data sheets' most, added up over the coats");
     private static readonly Source Slowest = Source.Derived("each coat counts from its own end; the slowest decides");
     private static readonly Source NewCaulk = Source.FromMemory("new caulk stands before water; the sealant's data sheet decides");
     private static readonly Source SetTrim = Source.FromMemory("trim set in sealant stands before water; the sealant's data sheet decides");
@@ -55,7 +57,7 @@ public sealed class FixtureHandover
         Film = new FilmSpecification(
             procedure.System.TotalDryFilm,
             Length.FromMeters(procedure.System.Layers.Sum(layer => layer.Coats * layer.Product.MaximumDryFilm.Meters)),
-            Source.Supplied("the film planned as the least mean, and the data sheets' most, added up over the coats"));
+            PlannedFilm);
         Spots = FilmAcceptanceRules.SpotsWithinAFifth.Plan!.CountFor(procedure.CoatedArea);
         SlipCriteria = procedure.Fixture.Options.Any(option => option.Kind == FixtureOptionKind.SlipResistantFloor)
             ? shop.Limits.Slip

@@ -15,6 +15,8 @@ namespace Refinish.Jobs;
 /// </summary>
 internal sealed class RoomWatch
 {
+    private static readonly Source WorkingDay = Source.Derived("a working day of the shop's calendar");
+
     private readonly WorkBuilder builder;
     private readonly SiteRoom room;
     private readonly RoomCourse course;
@@ -117,7 +119,7 @@ internal sealed class RoomWatch
                 day.TotalSeconds,
                 LimitSense.AtMost,
                 Measure.Hours,
-                Source.Derived("a working day of the shop's calendar"),
+                WorkingDay,
                 "a stronger exhaust with its make-up air, or less solvent at a time")
             {
                 Digits = AirStudy.ScreeningDigits,

@@ -12,6 +12,8 @@ namespace Refinish.Jobs;
 /// <summary>Takes the procedures of each room together into one list of operations, with the waits that they need.</summary>
 internal sealed class WorkBuilder(WorkList work)
 {
+    private static readonly Source Protecting = Source.CommonPractice("protection of floor and exhaust before anything else");
+
     public List<Operation> Operations { get; } = [];
 
     /// <summary>Waits with a reason of their own; the plain order of operations is added at the end.</summary>
@@ -176,7 +178,7 @@ internal sealed class WorkBuilder(WorkList work)
             IsInterruptible = true,
             Cautions = WorkCautions.Of(WorkKind.SetUp),
             Labour = standard is null ? [] : [new LabourTask(standard, Area.FromSquareMeters(here.Sum(procedure => procedure.SquareMeters)), 1, 1) { Id = id }],
-            Source = Source.CommonPractice("protection of floor and exhaust before anything else"),
+            Source = Protecting,
         });
     }
 

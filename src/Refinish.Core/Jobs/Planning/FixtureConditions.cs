@@ -11,6 +11,7 @@ namespace Refinish.Jobs;
 /// </summary>
 internal static class FixtureConditions
 {
+    private static readonly Source Overspray = Source.CommonPractice("overspray of one finish on another");
     private static readonly Source Customary = Source.CommonPractice("agreed before the price is told");
 
     public static IEnumerable<PlanCondition> Of(JobPlan plan) => plan.Planned.SelectMany(Kinds).Concat(Finishes(plan));
@@ -56,7 +57,7 @@ internal static class FixtureConditions
                     room.Key, "finishes", _ => string.Join(" and ", last) + " are sprayed in one room: the spray of one lands on the other",
                     "mask one fixture from the other before each change, and where they touch let the first dry until it bears tape: the plan "
                         + "has time for neither; add it as an operation of your own",
-                    Source.CommonPractice("overspray of one finish on another"), Audience.Crew);
+                    Overspray, Audience.Crew);
             }
         }
     }

@@ -13,6 +13,11 @@ namespace Refinish.Jobs;
 /// <summary>Conditions of a plan: those of its fixtures, and films that would run or not level where the product's sheet tells.</summary>
 internal static class PlanConditions
 {
+    private static readonly Source MixedAir = Source.Derived("well-mixed air of the room");
+    private static readonly Source Unmasking = Source.CommonPractice("masking comes off the same day where the film allows it");
+    private static readonly Source StartAndCalendar = Source.Supplied("start of the job and calendar of the shop");
+    private static readonly Source ChangedList = Source.Supplied("a change of the list");
+
     public static IEnumerable<PlanCondition> Of(JobPlan plan)
     {
         foreach (Procedure procedure in plan.Planned)
@@ -69,7 +74,7 @@ internal static class PlanConditions
         {
             yield return new PlanCondition(
                 struck.Id, "struck", _ => "'" + struck.Name + "' was taken out of the list: it is in no time and in no price",
-                "see that it is done all the same, or that nothing needs it; its place: " + WorkOrder.Of(struck.Kind).Reason, Source.Supplied("a change of the list"));
+                "see that it is done all the same, or that nothing needs it; its place: " + WorkOrder.Of(struck.Kind).Reason, ChangedList);
         }
 
         if (plan.Work is { Runs.Count: > 0, Shop.StandsBy: false })
@@ -125,7 +130,7 @@ internal static class PlanConditions
                 "the start is given as {0:HH:mm} with an offset of {0:zzz}, and on the clock of the shop's calendar, {1:zzz}, that is {1:HH:mm}",
                 job.Start, job.Start.ToOffset(clock)),
             "give the calendar the clock of the site, or the start by the calendar's clock: working hours, nights and dates are read on it",
-            Source.Supplied("start of the job and calendar of the shop"));
+            StartAndCalendar);
     }
 
     private static IEnumerable<PlanCondition> Readings(Procedure procedure)
@@ -187,7 +192,7 @@ internal static class PlanConditions
                 yield return new PlanCondition(
                     demask.Operation.Id, "night", _ => "masking stays on from " + Clock(last.End) + " to " + Clock(demask.Start),
                     "each evening uncover and test smoke and gas detectors before anybody sleeps there, and look that the fan runs; cut the film along the tape before it is pulled",
-                    Source.CommonPractice("masking comes off the same day where the film allows it"), Audience.Crew);
+                    Unmasking, Audience.Crew);
             }
         }
     }
@@ -212,7 +217,7 @@ internal static class PlanConditions
                     : "how long the air of " + air.Room.Name + " is above exposure limits cannot be told: a limit is not known or nothing leaves the room",
                 "keep out until the air was measured; who has work in there before wears breathing protection, and mist of isocyanates is "
                     + "not in that time",
-                Source.Derived("well-mixed air of the room"), Audience.Crew | Audience.Customer | Audience.Occupant);
+                MixedAir, Audience.Crew | Audience.Customer | Audience.Occupant);
         }
     }
 }

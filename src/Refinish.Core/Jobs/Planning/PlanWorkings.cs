@@ -5,6 +5,8 @@ namespace Refinish.Jobs;
 /// <summary>The workings of a plan: those of its stages in their order, and the sum of areas that joins them.</summary>
 internal static class PlanWorkings
 {
+    private static readonly Source OverFixtures = Source.Derived("sum over fixtures");
+
     public static Workings Of(JobPlan plan)
     {
         Workings[] runs = plan.Schedule is { IsPossible: true } schedule
@@ -16,7 +18,7 @@ internal static class PlanWorkings
             plan.Costs?.Workings(), plan.Comparison?.Workings(), plan.Handover?.Workings(),
         ];
         return plan.Planned.Count == 0 ? Trace.Of(plan.Job.Name, parts) : Trace.Of(plan.Job.Name, parts, t => t.Step(
-            "area of all planned fixtures", "A", Measure.Area, Source.Derived("sum over fixtures"),
+            "area of all planned fixtures", "A", Measure.Area, OverFixtures,
                 Num.Sum(plan.Planned.Select((procedure, i) =>
                 t.Given("A_" + Figures.Fixed(i + 1, 0), procedure.SquareMeters, Measure.Area)))));
     }

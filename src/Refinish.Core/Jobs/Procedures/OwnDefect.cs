@@ -25,6 +25,8 @@ namespace Refinish.Jobs;
 /// </code></example>
 public sealed record OwnDefect : Defect
 {
+    private static readonly Source OwnHollow = Source.Supplied("volume of the hollow");
+
     private readonly SurveyRule rule;
 
     /// <summary>Records a defect that the library has no kind for.</summary>
@@ -115,7 +117,7 @@ public sealed record OwnDefect : Defect
 
     internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) => Hollow is null ? null : new Cavity(
         t.Given("n", Count, Measure.Number) * t.Given("V_1", Hollow.CubicMetres, Measure.Liquid), Hollow.Metres,
-            Source.Supplied("volume of the hollow"));
+            OwnHollow);
 
     /// <summary>Whether the other is mended in the same way, so that both are one operation.</summary>
     internal bool IsMendedAs(OwnDefect other) => Name == other.Name && Equals(Work, other.Work) && Cautions.Equals(other.Cautions);

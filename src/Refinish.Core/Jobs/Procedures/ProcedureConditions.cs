@@ -9,6 +9,8 @@ namespace Refinish.Jobs;
 /// <summary>What has to be done or found out before one fixture may be coated.</summary>
 internal static class ProcedureConditions
 {
+    private static readonly Source NotGiven = Source.Derived("missing data");
+
     // In the order in which the calculation lists its bands.
     private static readonly string[] BandCodes = ["grains-embedded-least", "grains-embedded-most", "grains-cover-least", "grains-cover-most"];
 
@@ -36,7 +38,7 @@ internal static class ProcedureConditions
         {
             yield return new PlanCondition(
                 id, "hiding", _ => "whether the coats hide the old colour " + hiding,
-                "spray a test panel over the old colour, or take the hiding figures from the product's sheet or a drawdown", Source.Derived("missing data"));
+                "spray a test panel over the old colour, or take the hiding figures from the product's sheet or a drawdown", NotGiven);
         }
 
         for (int i = 0; i < (procedure.SlipFloor?.Bands.Count ?? 0); i++)

@@ -5,6 +5,8 @@ namespace Refinish.Substrates;
 /// <summary>A burn, cut out to sound material; margin and depth of the cut come from the <see cref="FillerPolicy"/>.</summary>
 public sealed record Burn : Defect
 {
+    private static readonly Source Cut = Source.Derived("disc cut out with a margin; margin and depth are the filler policy's");
+
     private readonly double diameter;
 
     /// <summary>Records it.</summary>
@@ -29,5 +31,5 @@ public sealed record Burn : Defect
             t.Given("d", diameter, Measure.Length), t.Given("m", policy.BurnCuttingMargin.Meters, Measure.Length),
             t.Given("h", policy.BurnCuttingDepth.Meters, Measure.Length)),
         policy.BurnCuttingDepth.Meters,
-        Source.Derived("disc cut out with a margin; margin and depth are the filler policy's"));
+        Cut);
 }

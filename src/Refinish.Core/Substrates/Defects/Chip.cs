@@ -18,6 +18,9 @@ namespace Refinish.Substrates;
 /// </code></example>
 public sealed record Chip : Defect
 {
+    private static readonly Source Round = Source.Derived("spherical cap");
+    private static readonly Source Stretched = Source.Derived("cap of a stretched sphere");
+
     private readonly double length;
     private readonly double width;
     private readonly double depth;
@@ -76,7 +79,7 @@ public sealed record Chip : Defect
     internal override double? MeasuredDepth => depth;
 
     internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) =>
-        new Cavity(Cap(t), depth, Source.Derived(IsRound ? "spherical cap" : "cap of a stretched sphere"));
+        new Cavity(Cap(t), depth, IsRound ? Round : Stretched);
 
     private Num Cap(Trace? t) => SubstratesKernel.EllipsoidalCap(
         IsRound

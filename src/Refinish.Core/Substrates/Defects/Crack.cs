@@ -9,6 +9,8 @@ namespace Refinish.Substrates;
 /// </code></example>
 public sealed record Crack : Defect
 {
+    private static readonly Source Shape = Source.Derived("groove of constant cross-section");
+
     private readonly double length;
     private readonly double width;
     private readonly double depth;
@@ -59,7 +61,7 @@ public sealed record Crack : Defect
     internal override double? MeasuredDepth => depth;
 
     internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) =>
-        new Cavity(Groove(t), depth, Source.Derived("groove of constant cross-section"));
+        new Cavity(Groove(t), depth, Shape);
 
     private Num Groove(Trace? t) => SubstratesKernel.Groove(
         t.Given("κ", SubstratesKernel.Factor(Profile), Measure.Number), t.Given("l", length, Measure.Length),

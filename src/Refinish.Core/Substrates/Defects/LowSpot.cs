@@ -14,6 +14,8 @@ namespace Refinish.Substrates;
 /// </code></example>
 public sealed record LowSpot : Defect
 {
+    private static readonly Source Shape = Source.Derived("Steiner's formula, linear taper");
+
     private readonly double length;
     private readonly double width;
     private readonly double thickness;
@@ -59,7 +61,7 @@ public sealed record LowSpot : Defect
     internal override double FlatArea => (length * width) + (2 * (length + width) * feather) + (Math.PI * feather * feather);
 
     internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) =>
-        new Cavity(Skim(t), thickness, Source.Derived("Steiner's formula, linear taper"));
+        new Cavity(Skim(t), thickness, Shape);
 
     private Num Skim(Trace? t) => SubstratesKernel.FeatheredSkim(
         t.Given("l", length, Measure.Length), t.Given("w", width, Measure.Length),

@@ -9,6 +9,8 @@ namespace Refinish.Substrates;
 /// </code></example>
 public sealed record Pitting : Defect
 {
+    private static readonly Source Shape = Source.Derived("flat-bottomed pits over part of an area");
+
     private readonly double area;
     private readonly double depth;
     private readonly double share;
@@ -46,7 +48,7 @@ public sealed record Pitting : Defect
     internal override double? MeasuredDepth => depth;
 
     internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) =>
-        new Cavity(Pits(t), depth, Source.Derived("flat-bottomed pits over part of an area"));
+        new Cavity(Pits(t), depth, Shape);
 
     private Num Pits(Trace? t) =>
         t.Given("A", area, Measure.Area) * t.Given("s", share, Measure.Percent) * t.Given("h", depth, Measure.Length);

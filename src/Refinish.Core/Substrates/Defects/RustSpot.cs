@@ -6,6 +6,8 @@ namespace Refinish.Substrates;
 /// <summary>A spot of rust, ground to bright metal with a margin; margin and depth of the grinding come from the <see cref="FillerPolicy"/>.</summary>
 public sealed record RustSpot : Defect
 {
+    private static readonly Source Cut = Source.Derived("disc cut out with a margin; margin and depth are the filler policy's");
+
     private readonly double diameter;
 
     /// <summary>Records it.</summary>
@@ -30,7 +32,7 @@ public sealed record RustSpot : Defect
             t.Given("d", diameter, Measure.Length), t.Given("m", policy.RustGrindingMargin.Meters, Measure.Length),
             t.Given("h", policy.RustGrindingDepth.Meters, Measure.Length)),
         policy.RustGrindingDepth.Meters,
-        Source.Derived("disc cut out with a margin; margin and depth are the filler policy's"));
+        Cut);
 
     internal override bool Contradicts(FixtureMaterial material) => !material.IsMagnetic;
 

@@ -9,6 +9,8 @@ namespace Refinish.Substrates;
 /// </code></example>
 public sealed record WornPatch : Defect
 {
+    private static readonly Source Shape = Source.Derived("bowl with an elliptical mouth");
+
     private readonly double length;
     private readonly double width;
     private readonly double depth;
@@ -56,7 +58,7 @@ public sealed record WornPatch : Defect
     internal override double? MeasuredDepth => depth;
 
     internal override Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) =>
-        new Cavity(Bowl(t), depth, Source.Derived("bowl with an elliptical mouth"));
+        new Cavity(Bowl(t), depth, Shape);
 
     private Num Bowl(Trace? t) => SubstratesKernel.Bowl(
         t.Given("κ", SubstratesKernel.Factor(Profile), Measure.Number), t.Given("l", length, Measure.Length),
