@@ -27,7 +27,7 @@ string[] rooms = [.. args.Skip(1).Where(file => file.EndsWith(".xml", StringComp
     .SelectMany(file => XDocument.Load(file).Descendants("member"))
     .Select(member => Regex.Match((string)member.Attribute("name")!, @"^T:(?<room>Refinish(\.\w+)?)\.\w+$").Groups["room"].Value)
     .Where(room => room.Length > 0).Distinct().Order(StringComparer.Ordinal)];
-string[] always = ["System", "System.Collections.Generic", "System.Globalization", "System.IO", "System.Linq", "System.Text", "System.Text.Json", "System.Text.Json.Nodes", "System.Threading", "UnitsNet"];
+string[] always = ["System", "System.Collections.Generic", "System.Globalization", "System.IO", "System.Linq", "System.Text", "System.Text.Json", "System.Text.Json.Nodes", "System.Threading", "UnitsNet", "UnitsNet.Units"];
 string everything = string.Concat(always.Concat(rooms).Select(name => "using " + name + ";\n"));
 
 List<(string Where, string Method)> calls = [];

@@ -81,7 +81,7 @@ public class AirBenchmarks
     }
 
     [Benchmark]
-    public double Fire() => new AirStudy(room, fan, oneProduct, TimeSpan.FromHours(8)).FlammableLimit.Value!.Value;
+    public double Fire() => new AirStudy(room, fan, oneProduct, TimeSpan.FromHours(8)).FlammableLimit.Value!.Value.Si;
 
     [Benchmark]
     public double RungeKuttaOfOneSubstance()
@@ -129,7 +129,7 @@ public class AirBenchmarks
     {
         AirStudy study = new(room, fan, emissions, TimeSpan.FromHours(8));
         double sum = study.Substances.Sum(air => air.Peak.DecimalFractions + air.FifteenMinuteAverage.DecimalFractions + air.EightHourAverage.DecimalFractions);
-        sum += study.FlammableLimit.Value ?? 0;
+        sum += study.FlammableLimit.Value?.Si ?? 0;
         sum += study.StrictestIndex ?? 0;
         sum += study.ShortTermIndex ?? 0;
         sum += study.TimeToReEntry()?.TotalSeconds ?? 0;

@@ -35,7 +35,7 @@ internal static class AirSheet
 
         paper.Line("What each person would breathe without protection, through all rooms, as eight-hour averages");
         // Below a thousandth of the limits a day is not printed: films of days before give off a last trace.
-        foreach (DayExposure day in plan.Exposure.Where(day => day.Exposure.StrictestLimit.Value is null or >= 0.001))
+        foreach (DayExposure day in plan.Exposure.Where(day => day.Exposure.StrictestLimit.Value?.Si is null or >= 0.001))
         {
             paper.Line(day.Day.ToString("ddd d MMM", global::System.Globalization.CultureInfo.InvariantCulture) + ": "
                 + day.Exposure.StrictestLimit.Sentence(paper.System), 2);

@@ -40,12 +40,7 @@ public static class JobJson
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="NotSupportedException">See <see cref="Write(Job)"/>.</exception>
-    public static string Write(Job job, JsonLayout layout)
-    {
-        ArgumentNullException.ThrowIfNull(job);
-        ArgumentNullException.ThrowIfNull(layout);
-        return Document.Write(JobShapes.Job, job, layout);
-    }
+    public static string Write(Job job, JsonLayout layout) => Document.Write(JobShapes.Job, job, layout);
 
     /// <summary>Writes the job as UTF-8, in metric units and indented.</summary>
     /// <param name="stream">Where to; it is left open.</param>
@@ -60,12 +55,7 @@ public static class JobJson
     /// <param name="layout">Units and layout.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="NotSupportedException">See <see cref="Write(Job)"/>.</exception>
-    public static void Write(Stream stream, Job job, JsonLayout layout)
-    {
-        ArgumentNullException.ThrowIfNull(job);
-        ArgumentNullException.ThrowIfNull(layout);
-        Document.Write(JobShapes.Job, job, stream, layout);
-    }
+    public static void Write(Stream stream, Job job, JsonLayout layout) => Document.Write(JobShapes.Job, job, stream, layout);
 
     /// <summary>Writes the job as one value of a larger document, in metric units.</summary>
     /// <param name="json">The writer, which stands where a value may come.</param>
@@ -81,12 +71,7 @@ public static class JobJson
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is not a named value.</exception>
     /// <exception cref="NotSupportedException">See <see cref="Write(Job)"/>.</exception>
-    public static void Write(Utf8JsonWriter json, Job job, DisplayUnits units)
-    {
-        ArgumentNullException.ThrowIfNull(json);
-        ArgumentNullException.ThrowIfNull(job);
-        JobShapes.Job.Write(json, job, Writing.In(units));
-    }
+    public static void Write(Utf8JsonWriter json, Job job, DisplayUnits units) => Document.Write(JobShapes.Job, job, json, units);
 
     /// <summary>The inputs in which two jobs differ, value by value, in metric units.</summary>
     /// <param name="before">The job before.</param>
@@ -126,22 +111,14 @@ public static class JobJson
     /// <returns>The job.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="json"/> is missing.</exception>
     /// <exception cref="RefinishJsonException">Something is wrong with the document; all that was found is listed.</exception>
-    public static Job Read(string json)
-    {
-        ArgumentNullException.ThrowIfNull(json);
-        return Document.Read(JobShapes.Job, () => JsonDocument.Parse(json));
-    }
+    public static Job Read(string json) => Document.Read(JobShapes.Job, json);
 
     /// <summary>Reads a job from UTF-8.</summary>
     /// <param name="stream">The document; it is read to its end and left open.</param>
     /// <returns>The job.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
     /// <exception cref="RefinishJsonException">Something is wrong with the document; all that was found is listed.</exception>
-    public static Job Read(Stream stream)
-    {
-        ArgumentNullException.ThrowIfNull(stream);
-        return Document.Read(JobShapes.Job, () => JsonDocument.Parse(stream));
-    }
+    public static Job Read(Stream stream) => Document.Read(JobShapes.Job, stream);
 
     /// <summary>Reads a job from UTF-8.</summary>
     /// <param name="utf8">The document.</param>
@@ -155,11 +132,8 @@ public static class JobJson
     /// <param name="faults">Everything that is wrong; empty when the job was read.</param>
     /// <returns>Whether the job was read.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="json"/> is missing.</exception>
-    public static bool TryRead(string json, [NotNullWhen(true)] out Job? job, out IReadOnlyList<JsonFault> faults)
-    {
-        ArgumentNullException.ThrowIfNull(json);
-        return Document.TryRead(JobShapes.Job, () => JsonDocument.Parse(json), out job!, out faults, out _);
-    }
+    public static bool TryRead(string json, [NotNullWhen(true)] out Job? job, out IReadOnlyList<JsonFault> faults) =>
+        Document.TryRead(JobShapes.Job, json, out job!, out faults);
 
     /// <summary>Reads a job from UTF-8, without an exception when the document is wrong.</summary>
     /// <param name="utf8">The document.</param>

@@ -38,7 +38,6 @@ public static class PlanJson
     /// <exception cref="NotSupportedException">See <see cref="Write(JobPlan)"/>.</exception>
     public static string Write(JobPlan plan, JsonLayout layout)
     {
-        ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(layout);
         return Document.Write(PlanShapes.Plan, PlanShapes.Of(plan, layout.Units), layout);
     }
@@ -58,7 +57,6 @@ public static class PlanJson
     /// <exception cref="NotSupportedException">See <see cref="Write(JobPlan)"/>.</exception>
     public static void Write(Stream stream, JobPlan plan, JsonLayout layout)
     {
-        ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(layout);
         Document.Write(PlanShapes.Plan, PlanShapes.Of(plan, layout.Units), stream, layout);
     }
@@ -77,12 +75,8 @@ public static class PlanJson
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is not a named value.</exception>
     /// <exception cref="NotSupportedException">See <see cref="Write(JobPlan)"/>.</exception>
-    public static void Write(Utf8JsonWriter json, JobPlan plan, DisplayUnits units)
-    {
-        ArgumentNullException.ThrowIfNull(json);
-        ArgumentNullException.ThrowIfNull(plan);
-        PlanShapes.Plan.Write(json, PlanShapes.Of(plan, units), Writing.In(units));
-    }
+    public static void Write(Utf8JsonWriter json, JobPlan plan, DisplayUnits units) =>
+        Document.Write(PlanShapes.Plan, PlanShapes.Of(plan, units), json, units);
 
     /// <summary>What changed between two plans, with every input that differs by its place.</summary>
     /// <param name="before">The plan before.</param>
@@ -106,11 +100,7 @@ public static class PlanJson
     /// <returns>The figures, and beside them what is wrong with the document.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="json"/> is missing.</exception>
     /// <exception cref="RefinishJsonException">The text is no JSON object.</exception>
-    public static StoredFigures ReadFigures(string json)
-    {
-        ArgumentNullException.ThrowIfNull(json);
-        return Document.Read(StoredFiguresShape.Only, () => JsonDocument.Parse(json));
-    }
+    public static StoredFigures ReadFigures(string json) => Document.Read(StoredFiguresShape.Only, json);
 
     /// <summary>Reads what a stored plan told people, from UTF-8.</summary>
     /// <param name="utf8">The document.</param>
@@ -124,22 +114,14 @@ public static class PlanJson
     /// <returns>The job planned again, and where the stored results differ.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="json"/> is missing.</exception>
     /// <exception cref="RefinishJsonException">Something is wrong with the document; all that was found is listed.</exception>
-    public static StoredPlan Read(string json)
-    {
-        ArgumentNullException.ThrowIfNull(json);
-        return Document.Read(StoredPlanShape.Only, () => JsonDocument.Parse(json));
-    }
+    public static StoredPlan Read(string json) => Document.Read(StoredPlanShape.Only, json);
 
     /// <summary>Reads a plan from UTF-8.</summary>
     /// <param name="stream">The document; it is read to its end and left open.</param>
     /// <returns>The job planned again, and where the stored results differ.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
     /// <exception cref="RefinishJsonException">Something is wrong with the document; all that was found is listed.</exception>
-    public static StoredPlan Read(Stream stream)
-    {
-        ArgumentNullException.ThrowIfNull(stream);
-        return Document.Read(StoredPlanShape.Only, () => JsonDocument.Parse(stream));
-    }
+    public static StoredPlan Read(Stream stream) => Document.Read(StoredPlanShape.Only, stream);
 
     /// <summary>Reads a plan from UTF-8.</summary>
     /// <param name="utf8">The document.</param>
@@ -155,11 +137,8 @@ public static class PlanJson
     /// <param name="faults">Everything that is wrong; empty when the plan was read. A result that differs is no fault.</param>
     /// <returns>Whether the plan was read.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="json"/> is missing.</exception>
-    public static bool TryRead(string json, [NotNullWhen(true)] out StoredPlan? plan, out IReadOnlyList<JsonFault> faults)
-    {
-        ArgumentNullException.ThrowIfNull(json);
-        return Document.TryRead(StoredPlanShape.Only, () => JsonDocument.Parse(json), out plan!, out faults, out _);
-    }
+    public static bool TryRead(string json, [NotNullWhen(true)] out StoredPlan? plan, out IReadOnlyList<JsonFault> faults) =>
+        Document.TryRead(StoredPlanShape.Only, json, out plan!, out faults);
 
     /// <summary>Reads a plan from UTF-8, without an exception when the document is wrong.</summary>
     /// <param name="utf8">The document.</param>

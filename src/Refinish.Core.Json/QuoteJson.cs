@@ -30,12 +30,7 @@ public static class QuoteJson
     /// <param name="layout">Units, of the numbers in sentences, and layout.</param>
     /// <returns>The document.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static string Write(CustomerQuote quote, JsonLayout layout)
-    {
-        ArgumentNullException.ThrowIfNull(quote);
-        ArgumentNullException.ThrowIfNull(layout);
-        return Document.Write(SheetShapes.Quote, quote, layout);
-    }
+    public static string Write(CustomerQuote quote, JsonLayout layout) => Document.Write(SheetShapes.Quote, quote, layout);
 
     /// <summary>Writes the quote as UTF-8, in metric units and indented.</summary>
     /// <param name="stream">Where to; it is left open.</param>
@@ -48,12 +43,8 @@ public static class QuoteJson
     /// <param name="quote">The quote.</param>
     /// <param name="layout">Units, of the numbers in sentences, and layout.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    public static void Write(Stream stream, CustomerQuote quote, JsonLayout layout)
-    {
-        ArgumentNullException.ThrowIfNull(quote);
-        ArgumentNullException.ThrowIfNull(layout);
+    public static void Write(Stream stream, CustomerQuote quote, JsonLayout layout) =>
         Document.Write(SheetShapes.Quote, quote, stream, layout);
-    }
 
     /// <summary>Writes the quote as one value of a larger document, in metric units.</summary>
     /// <param name="json">The writer, which stands where a value may come.</param>
@@ -67,10 +58,6 @@ public static class QuoteJson
     /// <param name="units">The units of the numbers in sentences.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="units"/> is not a named value.</exception>
-    public static void Write(Utf8JsonWriter json, CustomerQuote quote, DisplayUnits units)
-    {
-        ArgumentNullException.ThrowIfNull(json);
-        ArgumentNullException.ThrowIfNull(quote);
-        SheetShapes.Quote.Write(json, quote, Writing.In(units));
-    }
+    public static void Write(Utf8JsonWriter json, CustomerQuote quote, DisplayUnits units) =>
+        Document.Write(SheetShapes.Quote, quote, json, units);
 }

@@ -95,10 +95,7 @@ public sealed class AirPicture : Picture
 
     private protected override void Draw(Page page)
     {
-        foreach (string line in Objections.Of(plan, page.Units, rooms.Count > 0))
-        {
-            page.Warning(line);
-        }
+        page.Warnings(Objections.Of(plan, page.Units, rooms.Count > 0));
 
         if (rooms.Count == 0)
         {
@@ -120,15 +117,9 @@ public sealed class AirPicture : Picture
         if (people.Length > 0)
         {
             page.Section("People, each over a day and through all rooms, without protection");
-            foreach (string line in people)
-            {
-                page.Warning(line);
-            }
+            page.Warnings(people);
         }
 
-        foreach (Caution caution in rooms.SelectMany(room => room.Cautions).Distinct())
-        {
-            page.Warning(caution.Sentence + " Decided by: " + caution.DecidedBy + ".");
-        }
+        page.Warnings(rooms.SelectMany(room => room.Cautions).Distinct().Select(caution => caution.ToString()));
     }
 }

@@ -53,10 +53,7 @@ public sealed class ChangesPicture : Picture
         if (changes.Total is not decimal total)
         {
             page.Paragraph("There are no two prices to compare.");
-            foreach (string line in InTheWay(page.Units))
-            {
-                page.Warning(line);
-            }
+            page.Warnings(InTheWay(page.Units));
 
             return;
         }

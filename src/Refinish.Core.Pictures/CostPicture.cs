@@ -94,10 +94,7 @@ public sealed class CostPicture : Picture
 
     private protected override void Draw(Page page)
     {
-        foreach (string line in InTheWay(page.Units))
-        {
-            page.Warning(line);
-        }
+        page.Warnings(InTheWay(page.Units));
 
         if (cost is null)
         {

@@ -89,10 +89,7 @@ public sealed class CurePicture : Picture
             page.Paragraph("There is no coat to forecast.");
         }
 
-        foreach (string line in Objections.Of(plan, page.Units, coats.Count > 0))
-        {
-            page.Warning(line);
-        }
+        page.Warnings(Objections.Of(plan, page.Units, coats.Count > 0));
 
         Coat[] timed = [.. coats.Where(coat => coat.Stages.Count > 0)];
         double first = timed.SelectMany(coat => coat.Stages).Select(stage => stage.First).DefaultIfEmpty(0.25).Min();
@@ -104,10 +101,7 @@ public sealed class CurePicture : Picture
         foreach (Coat coat in coats)
         {
             page.SubHeading(coat.Name + At(coat, page.Units));
-            foreach (string line in Outside(coat, page.Units))
-            {
-                page.Warning(line);
-            }
+            page.Warnings(Outside(coat, page.Units));
 
             if (coat.Stages.Count > 0)
             {

@@ -61,10 +61,7 @@ public sealed class FilmPicture : Picture
 
         page.Note("Share of each zone's area by wet film in " + Measure.Film.Symbol(page.Units) + ", bars of " + Figures.Significant(step, 3) + ". Hatched: under the least film; hatched the other way: over the wet limit."
             + (triangles.Any(triangle => triangle.Film > end) ? " The last bar holds what is thicker." : string.Empty));
-        foreach (Caution caution in map.Cautions.Take(1))
-        {
-            page.Warning(caution.Sentence + " Decided by: " + caution.DecidedBy + ".");
-        }
+        page.Warnings(map.Cautions.Take(1).Select(caution => caution.ToString()));
     }
 
     private void Histogram(Page page, double[] shares, double bin, double end, bool labelled, bool axis)

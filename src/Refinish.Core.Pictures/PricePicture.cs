@@ -72,10 +72,7 @@ public sealed class PricePicture : Picture
         if (estimate is not { IsComplete: true })
         {
             page.Paragraph("There is no price.");
-            foreach (string line in InTheWay(page.Units))
-            {
-                page.Warning(line);
-            }
+            page.Warnings(InTheWay(page.Units));
 
             return;
         }
@@ -90,10 +87,7 @@ public sealed class PricePicture : Picture
             Text(Math.Abs(estimate.Profit!.Value)),
             estimate.RealisedMargin is { } margin ? ", " + Measure.Percent.Format(margin.DecimalFractions, page.Units, 3)
                 + " of the net price" : string.Empty));
-        foreach (string line in InTheWay(page.Units))
-        {
-            page.Warning(line);
-        }
+        page.Warnings(InTheWay(page.Units));
 
         PriceBars.Draw(page, [.. Steps(estimate)], Text);
         page.Note("Amounts in " + estimate.Book.Currency

@@ -58,10 +58,7 @@ public sealed class QuotePicture : Picture
         if (quote is null)
         {
             page.Paragraph("There is no quote.");
-            foreach (string line in Objections.Of(plan, page.Units, hasResult: false))
-            {
-                page.Warning(line);
-            }
+            page.Warnings(Objections.Of(plan, page.Units, hasResult: false));
 
             return;
         }

@@ -96,10 +96,7 @@ public sealed class TimelinePicture : Picture
                 + (people > 1 ? ", " + Figures.Fixed(people, 0) + " people." : ".") + Water(" "));
         }
 
-        foreach (string line in inTheWay(page.Units))
-        {
-            page.Warning(line);
-        }
+        page.Warnings(inTheWay(page.Units));
 
         if (timeline is not null)
         {

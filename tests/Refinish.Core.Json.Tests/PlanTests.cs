@@ -34,7 +34,7 @@ public class PlanTests
         "IsocyanateScreen.SprayTime", "IsocyanateScreen.TransferEfficiency", "IsocyanateScreen.Whose", "JobPlan.Costs", "JobPlan.Job", "JobPlan.Planned",
         "JobPlan.Provenance", "JobPlan.Voc", "JobPlan.Work", "KitPurchase.Item", "KitPurchase.Prices", "KitPurchase.Unused", "LabourTask.Fixture",
         "LabourTask.Id", "LabourTask.Learning", "LabourTask.Repeats", "LabourTask.Room", "LabourTask.Wage", "LabourTask.Worker",
-        "LimitComparison.Digits", "LimitComparison.GoodToFactor", "LimitComparison.Measure", "NoiseDose.Limit", "NoiseDose.Person", "NoiseDose.Spans", "OpenReading.Greatest", "OpenReading.Least",
+        "LimitComparison.Digits", "LimitComparison.GoodToFactor", "LimitComparison.Measure", "LimitComparison.OfLimit", "NoiseDose.Limit", "NoiseDose.Person", "NoiseDose.Spans", "OpenReading.Greatest", "OpenReading.Least",
         "OpenReading.Likely", "OpenReading.Measure", "PersonExposure.Limits",
         "PersonExposure.Person", "PersonExposure.Stays", "PlannedCaution.Caution", "PlannedCoat.Layer", "PouredMix.Product", "PouredMix.Reducer",
         "PriceEstimate.Book", "PriceEstimate.Request", "Procedure.Cautions",

@@ -20,4 +20,8 @@ public class PublicApiTests
                 + " over tests/Refinish.Core.Json.Tests/PublicApi.txt and commit the difference.");
         }
     }
+
+    [Fact]
+    public void The_public_surface_keeps_the_rules_of_the_house() =>
+        Assert.Equal(string.Empty, string.Join("\n", SurfaceRules.Offences(typeof(JobJson).Assembly)));
 }

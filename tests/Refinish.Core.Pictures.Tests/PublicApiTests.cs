@@ -18,4 +18,8 @@ public class PublicApiTests
             Assert.Fail("The public surface changed. If that is meant, copy " + received + " over tests/Refinish.Core.Pictures.Tests/PublicApi.txt and commit the difference.");
         }
     }
+
+    [Fact]
+    public void The_public_surface_keeps_the_rules_of_the_house() =>
+        Assert.Equal(string.Empty, string.Join("\n", SurfaceRules.Offences(typeof(Picture).Assembly)));
 }

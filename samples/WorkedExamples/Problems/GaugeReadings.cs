@@ -40,8 +40,8 @@ internal sealed class GaugeReadings : Problem
         return new(film.Workings(),
         [
             new("mean of the spots", Measure.Film, film.Statistics.Mean.Meters, "8.94", DisplayUnits.UsCustomary),
-            new("least that a spot may read", Measure.Film, film.Comparisons[2].Limit!.Value, "6.4", DisplayUnits.UsCustomary),
-            new("most that a spot may read", Measure.Film, film.Comparisons[3].Limit!.Value, "14.4", DisplayUnits.UsCustomary),
+            new("least that a spot may read", Measure.Film, film.Comparisons[2].Limit!.Value.Si, "6.4", DisplayUnits.UsCustomary),
+            new("most that a spot may read", Measure.Film, film.Comparisons[3].Limit!.Value.Si, "14.4", DisplayUnits.UsCustomary),
             new("comparisons beyond their limit (none: it passes)", Measure.Number, passes ? 0 : film.Comparisons.Count(one => one.Outcome != ComparisonOutcome.Within), "1"),
         ]);
     }

@@ -1,6 +1,9 @@
 using Refinish.Estimating;
 using Refinish.Jobs;
 using UnitsNet;
+using static Refinish.Json.Shapes.Quantities;
+using static Refinish.Json.Shapes.CommonShapes;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
 
@@ -8,25 +11,19 @@ namespace Refinish.Json.Shapes;
 internal static class ChemicalShapes
 {
     public static ObjectShape<PrepChemical> Prep { get; } = new Fields<PrepChemical>("prepChemical")
-        .With("id", Scalars.Text, chemical => chemical.Id, out Slot<string> id)
-        .With("name", Scalars.Text, chemical => chemical.Name, out Slot<string> name)
-        .With("for", LabourShapes.Work, chemical => chemical.For, out Slot<WorkKind> use)
-        .Optional("surfaces", CommonShapes.List(MaterialShapes.Material), chemical => chemical.Surfaces,
-            (chemical, surfaces) => chemical with { Surfaces = surfaces })
-        .Maybe("coverage", Quantities.SpreadingRate, chemical => chemical.Coverage, (chemical, rate) => chemical with { Coverage = rate })
-        .Optional("perMeterOfJoint", Quantities.Liquid, chemical => chemical.PerMeterOfJoint,
-            (chemical, volume) => chemical with { PerMeterOfJoint = volume })
-        .Optional("each", Quantities.Liquid, chemical => chemical.Each, (chemical, volume) => chemical with { Each = volume })
-        .With("density", Quantities.Density, chemical => chemical.Density, out Slot<Density> density)
-        .Maybe("volatileFraction", Quantities.Percent, chemical => chemical.VolatileFraction,
-            (chemical, part) => chemical with { VolatileFraction = part })
-        .Optional("solvents", CommonShapes.List(CoatingShapes.SolventShare), chemical => chemical.Solvents,
-            (chemical, solvents) => chemical with { Solvents = solvents })
-        .Optional("timeConstant", Quantities.Duration, chemical => chemical.TimeConstant,
-            (chemical, time) => chemical with { TimeConstant = time })
-        .Maybe("dwell", Quantities.Duration, chemical => chemical.Dwell, (chemical, time) => chemical with { Dwell = time })
-        .Optional("cautions", CommonShapes.List(CommonShapes.Caution), chemical => chemical.Cautions,
-            (chemical, cautions) => chemical with { Cautions = cautions })
-        .With("source", CommonShapes.Source, chemical => chemical.Source, out Slot<Source> source)
+        .With("id", Text, it => it.Id, out Slot<string> id)
+        .With("name", Text, it => it.Name, out Slot<string> name)
+        .With("for", LabourShapes.Work, it => it.For, out Slot<WorkKind> use)
+        .Optional("surfaces", List(MaterialShapes.Material), it => it.Surfaces, (it, surfaces) => it with { Surfaces = surfaces })
+        .Maybe("coverage", Quantities.SpreadingRate, it => it.Coverage, (it, rate) => it with { Coverage = rate })
+        .Optional("perMeterOfJoint", Liquid, it => it.PerMeterOfJoint, (it, volume) => it with { PerMeterOfJoint = volume })
+        .Optional("each", Liquid, it => it.Each, (it, volume) => it with { Each = volume })
+        .With("density", Quantities.Density, it => it.Density, out Slot<Density> density)
+        .Maybe("volatileFraction", Percent, it => it.VolatileFraction, (it, part) => it with { VolatileFraction = part })
+        .Optional("solvents", List(CoatingShapes.SolventShare), it => it.Solvents, (it, solvents) => it with { Solvents = solvents })
+        .Optional("timeConstant", Quantities.Duration, it => it.TimeConstant, (it, time) => it with { TimeConstant = time })
+        .Maybe("dwell", Quantities.Duration, it => it.Dwell, (it, time) => it with { Dwell = time })
+        .Optional("cautions", List(CommonShapes.Caution), it => it.Cautions, (it, cautions) => it with { Cautions = cautions })
+        .With("source", CommonShapes.Source, it => it.Source, out Slot<Source> source)
         .Making(v => new PrepChemical { Id = id(v), Name = name(v), For = use(v), Density = density(v), Source = source(v) });
 }

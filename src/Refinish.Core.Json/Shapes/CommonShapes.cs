@@ -1,6 +1,7 @@
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Colours;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
 
@@ -22,19 +23,19 @@ internal static class CommonShapes
     public static Shape<IReadOnlyList<Audience>> Audiences { get; } = List(new WordShape<Audience>(Everybody));
 
     public static ObjectShape<Caution> Caution { get; } = new Fields<Caution>("caution")
-        .With("code", Scalars.Text, caution => caution.Code, out Slot<string> code)
-        .With("hazard", new WordShape<Hazard>(), caution => caution.Hazard, out Slot<Hazard> hazard)
-        .With("sentence", Scalars.Text, caution => caution.Sentence, out Slot<string> sentence)
-        .With("decidedBy", Scalars.Text, caution => caution.DecidedBy, out Slot<string> decidedBy)
-        .With("source", Source, caution => caution.Source, out Slot<Source> source)
+        .With("code", Text, it => it.Code, out Slot<string> code)
+        .With("hazard", new WordShape<Hazard>(), it => it.Hazard, out Slot<Hazard> hazard)
+        .With("sentence", Text, it => it.Sentence, out Slot<string> sentence)
+        .With("decidedBy", Text, it => it.DecidedBy, out Slot<string> decidedBy)
+        .With("source", Source, it => it.Source, out Slot<Source> source)
         .With("concerns", Audiences, Concerned, out Slot<IReadOnlyList<Audience>> concerns)
         .Making(v => new Caution(
             code(v), hazard(v), sentence(v), decidedBy(v), source(v), concerns(v).Aggregate(Audience.None, (all, one) => all | one)));
 
     public static ObjectShape<CieLab> Colour { get; } = new Fields<CieLab>("cieLab")
-        .With("lightness", Scalars.Number, colour => colour.L, out Slot<double> lightness)
-        .With("a", Scalars.Number, colour => colour.A, out Slot<double> a)
-        .With("b", Scalars.Number, colour => colour.B, out Slot<double> b)
+        .With("lightness", Number, it => it.L, out Slot<double> lightness)
+        .With("a", Number, it => it.A, out Slot<double> a)
+        .With("b", Number, it => it.B, out Slot<double> b)
         .Making(v => new CieLab(lightness(v), a(v), b(v)));
 
     public static Shape<IReadOnlyList<T>> List<T>(Shape<T> item) => new ListShape<T>(item);
@@ -44,12 +45,12 @@ internal static class CommonShapes
     public static Audience[] Concerned(Audience concerns) => [.. Everybody.Where(one => concerns.HasFlag(one))];
 
     private static ObjectShape<Source> Published() => new Fields<Source>("publishedSource")
-        .With("document", Scalars.Text, source => source.Document, out Slot<string> document)
-        .With("section", Scalars.Text, source => source.Section!, out Slot<string> section)
+        .With("document", Text, it => it.Document, out Slot<string> document)
+        .With("section", Text, it => it.Section!, out Slot<string> section)
         .Making(v => Refinish.Source.Published(document(v), section(v)));
 
     // What is practised, recalled, derived, invented or supplied stands in the same property as the title of a document.
     private static ObjectShape<Source> Unpublished(string name, System.Func<string, Source> make) => new Fields<Source>(name)
-        .With("document", Scalars.Text, source => source.Document, out Slot<string> document)
+        .With("document", Text, it => it.Document, out Slot<string> document)
         .Making(v => make(document(v)));
 }

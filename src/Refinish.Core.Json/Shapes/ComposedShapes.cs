@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using Refinish.Fixtures;
+using static Refinish.Json.Shapes.CommonShapes;
 
 namespace Refinish.Json.Shapes;
 
@@ -7,8 +8,8 @@ namespace Refinish.Json.Shapes;
 internal static class ComposedShapes
 {
     public static ObjectShape<ComposedFixture> Fixture { get; } = new Fields<ComposedFixture>("composedFixture")
-        .With("of", new NamedShape<ComposedKind>(ComposedKind.Kinds, kind => kind.Id), fixture => fixture.Kind, out Slot<ComposedKind> of)
-        .With("taken", CommonShapes.List(RoughShapes.Taken), fixture => fixture.Taken, out Slot<IReadOnlyList<TakenReading>> taken)
+        .With("of", new NamedShape<ComposedKind>(ComposedKind.Kinds, it => it.Id), fixture => fixture.Kind, out Slot<ComposedKind> of)
+        .With("taken", List(RoughShapes.Taken), it => it.Taken, out Slot<IReadOnlyList<TakenReading>> taken)
         .MakingTogether(StandIn, v => new ComposedFixture(of(v), taken(v)));
 
     private static ComposedFixture StandIn() => new(

@@ -3,6 +3,7 @@ using System.Collections.Generic;
 using System.Linq;
 using System.Text.Json;
 using Refinish.Substrates;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
 
@@ -12,7 +13,7 @@ namespace Refinish.Json.Shapes;
 internal sealed class DefectKindShape : Shape<DefectKind>, IReferenceShape
 {
     private static readonly ObjectShape<DefectKind> Own = new Fields<DefectKind>("ownDefectKind")
-        .With("code", Scalars.Text, kind => kind.Code, out Slot<string> code)
+        .With("code", Text, it => it.Code, out Slot<string> code)
         .Making(v => DefectKind.Own(code(v)));
 
     private DefectKindShape()

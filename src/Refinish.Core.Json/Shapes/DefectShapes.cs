@@ -1,6 +1,8 @@
 using System;
 using Refinish.Substrates;
 using UnitsNet;
+using static Refinish.Json.Shapes.Quantities;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
 
@@ -31,10 +33,10 @@ internal static class DefectShapes
 
     // Round by its diameter, oval by length and width.
     private static ObjectShape<Chip> Chip() => new Fields<Chip>("chip")
-        .WithOr("diameter", Quantities.Tape.OrNull(), chip => chip.IsRound ? chip.Length : null, null, out Slot<Length?> diameter)
-        .WithOr("length", Quantities.Tape.OrNull(), chip => chip.IsRound ? null : chip.Length, null, out Slot<Length?> length)
-        .WithOr("width", Quantities.Tape.OrNull(), chip => chip.IsRound ? null : chip.Width, null, out Slot<Length?> width)
-        .With("depth", Quantities.Tape, chip => chip.Depth, out Slot<Length> depth)
+        .WithOr("diameter", Tape.OrNull(), it => it.IsRound ? it.Length : null, null, out Slot<Length?> diameter)
+        .WithOr("length", Tape.OrNull(), it => it.IsRound ? null : it.Length, null, out Slot<Length?> length)
+        .WithOr("width", Tape.OrNull(), it => it.IsRound ? null : it.Width, null, out Slot<Length?> width)
+        .With("depth", Tape, it => it.Depth, out Slot<Length> depth)
         .MakingTogether(
             () => new Chip(Length.FromMillimeters(10), Length.FromMillimeters(1)),
             v => (diameter(v), length(v), width(v)) switch
@@ -45,67 +47,67 @@ internal static class DefectShapes
             });
 
     private static ObjectShape<LowSpot> LowSpot() => new Fields<LowSpot>("lowSpot")
-        .With("length", Quantities.Tape, spot => spot.Length, out Slot<Length> length)
-        .With("width", Quantities.Tape, spot => spot.Width, out Slot<Length> width)
-        .With("thickness", Quantities.Tape, spot => spot.Thickness, out Slot<Length> thickness)
-        .With("feather", Quantities.Tape, spot => spot.Feather, out Slot<Length> feather)
+        .With("length", Tape, it => it.Length, out Slot<Length> length)
+        .With("width", Tape, it => it.Width, out Slot<Length> width)
+        .With("thickness", Tape, it => it.Thickness, out Slot<Length> thickness)
+        .With("feather", Tape, it => it.Feather, out Slot<Length> feather)
         .MakingTogether(
             () => new LowSpot(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(1), Length.Zero),
             v => new LowSpot(length(v), width(v), thickness(v), feather(v)));
 
     private static ObjectShape<Liner> Liner() => new Fields<Liner>("liner")
-        .With("area", Quantities.Area, liner => liner.Area, out Slot<Area> area)
-        .With("state", new WordShape<LinerState>(), liner => liner.State, out Slot<LinerState> state)
-        .With("comesOff", Scalars.YesNo, liner => liner.ComesOff, out Slot<bool> comesOff)
+        .With("area", Quantities.Area, it => it.Area, out Slot<Area> area)
+        .With("state", new WordShape<LinerState>(), it => it.State, out Slot<LinerState> state)
+        .With("comesOff", YesNo, it => it.ComesOff, out Slot<bool> comesOff)
         .Making(v => new Liner(area(v), state(v), comesOff(v)));
 
     private static ObjectShape<WornPatch> WornPatch() => new Fields<WornPatch>("wornPatch")
-        .With("length", Quantities.Tape, patch => patch.Length, out Slot<Length> length)
-        .With("width", Quantities.Tape, patch => patch.Width, out Slot<Length> width)
-        .With("depth", Quantities.Tape, patch => patch.Depth, out Slot<Length> depth)
-        .WithOr("profile", new WordShape<BowlProfile>(), patch => patch.Profile, BowlProfile.Paraboloid, out Slot<BowlProfile> profile)
+        .With("length", Tape, it => it.Length, out Slot<Length> length)
+        .With("width", Tape, it => it.Width, out Slot<Length> width)
+        .With("depth", Tape, it => it.Depth, out Slot<Length> depth)
+        .WithOr("profile", new WordShape<BowlProfile>(), it => it.Profile, BowlProfile.Paraboloid, out Slot<BowlProfile> profile)
         .MakingTogether(
             () => new WornPatch(Length.FromMillimeters(100), Length.FromMillimeters(100), Length.FromMillimeters(1)),
             v => new WornPatch(length(v), width(v), depth(v), profile(v)));
 
     private static ObjectShape<Crack> Crack() => new Fields<Crack>("crack")
-        .With("length", Quantities.Tape, crack => crack.Length, out Slot<Length> length)
-        .With("width", Quantities.Tape, crack => crack.Width, out Slot<Length> width)
-        .With("depth", Quantities.Tape, crack => crack.Depth, out Slot<Length> depth)
-        .With("movesUnderLoad", Scalars.YesNo, crack => crack.MovesUnderLoad, out Slot<bool> movesUnderLoad)
-        .WithOr("profile", new WordShape<GrooveProfile>(), crack => crack.Profile, GrooveProfile.Vee, out Slot<GrooveProfile> profile)
+        .With("length", Tape, it => it.Length, out Slot<Length> length)
+        .With("width", Tape, it => it.Width, out Slot<Length> width)
+        .With("depth", Tape, it => it.Depth, out Slot<Length> depth)
+        .With("movesUnderLoad", YesNo, it => it.MovesUnderLoad, out Slot<bool> movesUnderLoad)
+        .WithOr("profile", new WordShape<GrooveProfile>(), it => it.Profile, GrooveProfile.Vee, out Slot<GrooveProfile> profile)
         .MakingTogether(
             () => new Crack(Length.FromMillimeters(100), Length.FromMillimeters(1), Length.FromMillimeters(1), false),
             v => new Crack(length(v), width(v), depth(v), movesUnderLoad(v), profile(v)));
 
     private static ObjectShape<FlexingFloor> FlexingFloor() => new Fields<FlexingFloor>("flexingFloor")
-        .With("deflection", Quantities.Tape, floor => floor.Deflection, out Slot<Length> deflection)
+        .With("deflection", Tape, it => it.Deflection, out Slot<Length> deflection)
         .Making(v => new FlexingFloor(deflection(v)));
 
     private static ObjectShape<Crazing> Crazing() => new Fields<Crazing>("crazing")
-        .With("ofArea", Quantities.Percent, crazing => crazing.OfArea, out Slot<Ratio> ofArea)
+        .With("ofArea", Percent, it => it.OfArea, out Slot<Ratio> ofArea)
         .Making(v => new Crazing(ofArea(v)));
 
     private static ObjectShape<PeelingCoat> PeelingCoat() => new Fields<PeelingCoat>("peelingCoat")
-        .With("area", Quantities.Area, coat => coat.Area, out Slot<Area> area)
-        .WithOr("adhesion", Adhesion.OrNull(), coat => coat.Adhesion, null, out Slot<AdhesionGrade?> adhesion)
+        .With("area", Quantities.Area, it => it.Area, out Slot<Area> area)
+        .WithOr("adhesion", Adhesion.OrNull(), it => it.Adhesion, null, out Slot<AdhesionGrade?> adhesion)
         .Making(v => new PeelingCoat(area(v), adhesion(v)));
 
     private static ObjectShape<LooseTiles> LooseTiles() => new Fields<LooseTiles>("looseTiles")
-        .With("count", Scalars.Count, tiles => tiles.Count, out Slot<int> count)
+        .With("count", Count, it => it.Count, out Slot<int> count)
         .Making(v => new LooseTiles(count(v)));
 
     private static ObjectShape<Pitting> Pitting() => new Fields<Pitting>("pitting")
-        .With("area", Quantities.SmallArea, pitting => pitting.Area, out Slot<Area> area)
-        .With("depth", Quantities.Tape, pitting => pitting.Depth, out Slot<Length> depth)
-        .With("share", Quantities.Percent, pitting => pitting.Share, out Slot<Ratio> share)
+        .With("area", SmallArea, it => it.Area, out Slot<Area> area)
+        .With("depth", Tape, it => it.Depth, out Slot<Length> depth)
+        .With("share", Percent, it => it.Share, out Slot<Ratio> share)
         .Making(v => new Pitting(area(v), depth(v), share(v)));
 
     private static ObjectShape<T> Round<T>(string name, Func<Length, T> make, Func<T, Length> diameterOf) => new Fields<T>(name)
-        .With("diameter", Quantities.Tape, diameterOf, out Slot<Length> diameter)
+        .With("diameter", Tape, diameterOf, out Slot<Length> diameter)
         .Making(v => make(diameter(v)));
 
     private static ObjectShape<T> AlongJoint<T>(string name, Func<Length, T> make, Func<T, Length> jointOf) => new Fields<T>(name)
-        .With("joint", Quantities.Distance, jointOf, out Slot<Length> joint)
+        .With("joint", Distance, jointOf, out Slot<Length> joint)
         .Making(v => make(joint(v)));
 }

@@ -4,14 +4,17 @@ using System.Collections.Generic;
 using System.IO;
 using System.Text;
 using System.Text.Json;
+using NameOfAttribute = System.Runtime.CompilerServices.CallerArgumentExpressionAttribute;
 
 namespace Refinish.Json.Shapes;
 
 /// <summary>Text, bytes and streams to and from one shape.</summary>
 internal static class Document
 {
-    public static string Write<T>(Shape<T> shape, T value, JsonLayout layout)
+    public static string Write<T>(Shape<T> shape, T value, JsonLayout layout, [NameOf(nameof(value))] string name = "")
     {
+        ArgumentNullException.ThrowIfNull(value, name);
+        ArgumentNullException.ThrowIfNull(layout);
         ArrayBufferWriter<byte> bytes = new(16384);
         using (Utf8JsonWriter json = new(bytes, layout.Options))
         {
@@ -21,11 +24,38 @@ internal static class Document
         return Encoding.UTF8.GetString(bytes.WrittenSpan);
     }
 
-    public static void Write<T>(Shape<T> shape, T value, Stream stream, JsonLayout layout)
+    public static void Write<T>(Shape<T> shape, T value, Stream stream, JsonLayout layout, [NameOf(nameof(value))] string name = "")
     {
+        ArgumentNullException.ThrowIfNull(value, name);
+        ArgumentNullException.ThrowIfNull(layout);
         ArgumentNullException.ThrowIfNull(stream);
         using Utf8JsonWriter json = new(stream, layout.Options);
         shape.Write(json, value, new Writing(layout.Units));
+    }
+
+    public static void Write<T>(Shape<T> shape, T value, Utf8JsonWriter json, DisplayUnits units, [NameOf(nameof(value))] string name = "")
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        ArgumentNullException.ThrowIfNull(value, name);
+        shape.Write(json, value, Writing.In(units));
+    }
+
+    public static T Read<T>(Shape<T> shape, string json)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return Read(shape, () => JsonDocument.Parse(json));
+    }
+
+    public static T Read<T>(Shape<T> shape, Stream stream)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        return Read(shape, () => JsonDocument.Parse(stream));
+    }
+
+    public static bool TryRead<T>(Shape<T> shape, string json, out T value, out IReadOnlyList<JsonFault> faults)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        return TryRead(shape, () => JsonDocument.Parse(json), out value, out faults, out _);
     }
 
     public static T Read<T>(Shape<T> shape, Func<JsonDocument> parse) =>

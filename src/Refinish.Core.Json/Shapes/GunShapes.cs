@@ -3,6 +3,9 @@ using System.Collections.Generic;
 using Refinish.Coverage;
 using Refinish.Films;
 using UnitsNet;
+using static Refinish.Json.Shapes.Quantities;
+using static Refinish.Json.Shapes.CommonShapes;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
 
@@ -18,18 +21,18 @@ internal static class GunShapes
         .Making(v => new ApplicationLosses(readings(v)));
 
     public static ObjectShape<MixingCup> Cup { get; } = new Fields<MixingCup>("mixingCup")
-        .With("capacity", Quantities.Liquid, cup => cup.Capacity, out Slot<Volume> capacity)
-        .With("graduation", Quantities.Liquid, cup => cup.Graduation, out Slot<Volume> graduation)
-        .With("smallest", Quantities.Liquid, cup => cup.Smallest, out Slot<Volume> smallest)
+        .With("capacity", Liquid, it => it.Capacity, out Slot<Volume> capacity)
+        .With("graduation", Liquid, it => it.Graduation, out Slot<Volume> graduation)
+        .With("smallest", Liquid, it => it.Smallest, out Slot<Volume> smallest)
         .MakingTogether(
             () => new MixingCup(Volume.FromMilliliters(600), Volume.FromMilliliters(5), Volume.FromMilliliters(50)),
             v => new MixingCup(capacity(v), graduation(v), smallest(v)));
 
     public static ObjectShape<CupRules> Cups { get; } = new Fields<CupRules>("cupRules")
-        .With("cups", CommonShapes.List(Cup), rules => rules.Cups, out Slot<IReadOnlyList<MixingCup>> cups)
-        .Optional("potLifeShare", Quantities.Percent, rules => rules.PotLifeShare, (rules, share) => rules with { PotLifeShare = share })
-        .Optional("mixingTime", Quantities.Duration, rules => rules.MixingTime, (rules, time) => rules with { MixingTime = time })
-        .Optional("residue", Quantities.Liquid, rules => rules.Residue, (rules, volume) => rules with { Residue = volume })
-        .Optional("equalBatches", Scalars.YesNo, rules => rules.EqualBatches, (rules, said) => rules with { EqualBatches = said })
+        .With("cups", List(Cup), it => it.Cups, out Slot<IReadOnlyList<MixingCup>> cups)
+        .Optional("potLifeShare", Percent, it => it.PotLifeShare, (it, share) => it with { PotLifeShare = share })
+        .Optional("mixingTime", Quantities.Duration, it => it.MixingTime, (it, time) => it with { MixingTime = time })
+        .Optional("residue", Liquid, it => it.Residue, (it, volume) => it with { Residue = volume })
+        .Optional("equalBatches", YesNo, it => it.EqualBatches, (it, said) => it with { EqualBatches = said })
         .Making(v => new CupRules { Cups = cups(v) });
 }

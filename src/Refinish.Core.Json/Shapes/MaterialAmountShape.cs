@@ -93,7 +93,7 @@ internal sealed class MaterialAmountShape : Shape<MaterialAmount>, IQuantityShap
     }
 
     /// <summary>A calculated amount in the unit of the trade.</summary>
-    public static Amount Result(MaterialAmount amount) => amount.Dimension switch
+    public static MeasuredAmount Result(MaterialAmount amount) => amount.Dimension switch
     {
         MaterialDimension.Volume => new(amount.Volume!.Value.CubicMeters, Measure.Liquid),
         MaterialDimension.Mass => new(amount.Mass!.Value.Kilograms, Measure.Mass),

@@ -4,6 +4,8 @@ using System.Linq;
 using System.Text.Json;
 using Refinish.Fixtures;
 using UnitsNet;
+using static Refinish.Json.Shapes.Quantities;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
 
@@ -11,38 +13,35 @@ namespace Refinish.Json.Shapes;
 internal static class MaterialShapes
 {
     public static ObjectShape<FixtureThermalData> Heat { get; } = new Fields<FixtureThermalData>("fixtureThermalData")
-        .With("name", Scalars.Text, data => data.Name, out Slot<string> name)
-        .With("specificHeat", Quantities.SpecificHeat, data => data.SpecificHeat, out Slot<SpecificEntropy> specificHeat)
-        .With("specificHeatSource", CommonShapes.Source, data => data.SpecificHeatSource, out Slot<Source> specificHeatSource)
-        .With("conductivity", Quantities.Conductivity, data => data.Conductivity, out Slot<ThermalConductivity> conductivity)
-        .With("conductivitySource", CommonShapes.Source, data => data.ConductivitySource, out Slot<Source> conductivitySource)
+        .With("name", Text, it => it.Name, out Slot<string> name)
+        .With("specificHeat", SpecificHeat, it => it.SpecificHeat, out Slot<SpecificEntropy> specificHeat)
+        .With("specificHeatSource", CommonShapes.Source, it => it.SpecificHeatSource, out Slot<Source> specificHeatSource)
+        .With("conductivity", Conductivity, it => it.Conductivity, out Slot<ThermalConductivity> conductivity)
+        .With("conductivitySource", CommonShapes.Source, it => it.ConductivitySource, out Slot<Source> conductivitySource)
         .Making(v => new FixtureThermalData
         {
-            Name = name(v),
-            SpecificHeat = specificHeat(v),
-            SpecificHeatSource = specificHeatSource(v),
-            Conductivity = conductivity(v),
+            Name = name(v), SpecificHeat = specificHeat(v), SpecificHeatSource = specificHeatSource(v), Conductivity = conductivity(v),
             ConductivitySource = conductivitySource(v),
         });
 
     public static ObjectShape<MaterialBody> Body { get; } = new Fields<MaterialBody>("materialBody")
-        .With("heat", Heat, body => body.Heat, out Slot<FixtureThermalData> heat)
-        .With("usualThickness", Quantities.Tape, body => body.UsualThickness, out Slot<Length> usualThickness)
-        .With("density", Quantities.Density, body => body.Density, out Slot<Density> density)
-        .With("source", CommonShapes.Source, body => body.Source, out Slot<Source> source)
+        .With("heat", Heat, it => it.Heat, out Slot<FixtureThermalData> heat)
+        .With("usualThickness", Tape, it => it.UsualThickness, out Slot<Length> usualThickness)
+        .With("density", Quantities.Density, it => it.Density, out Slot<Density> density)
+        .With("source", CommonShapes.Source, it => it.Source, out Slot<Source> source)
         .Making(v => new MaterialBody { Heat = heat(v), UsualThickness = usualThickness(v), Density = density(v), Source = source(v) });
 
     public static ObjectShape<MaterialKeying> Keying { get; } = new Fields<MaterialKeying>("materialKeying")
-        .With("instruction", Scalars.Text, keying => keying.Instruction, out Slot<string> instruction)
-        .With("coarsestGrit", Scalars.Count, keying => keying.CoarsestGrit, out Slot<int> coarsestGrit)
-        .With("finestGrit", Scalars.Count, keying => keying.FinestGrit, out Slot<int> finestGrit)
+        .With("instruction", Text, it => it.Instruction, out Slot<string> instruction)
+        .With("coarsestGrit", Count, it => it.CoarsestGrit, out Slot<int> coarsestGrit)
+        .With("finestGrit", Count, it => it.FinestGrit, out Slot<int> finestGrit)
         .MakingTogether(() => new MaterialKeying("stand-in", 220, 220), v =>
             new MaterialKeying(instruction(v), coarsestGrit(v), finestGrit(v)));
 
     /// <summary>A material of one's own as a whole.</summary>
     public static ObjectShape<FixtureMaterial> Whole { get; } = Fields("fixtureMaterial")
-        .MaybeOf("bondsLike", new MaterialShape(Fields("likeMaterial").Making(Make)), material => material.BondsLike,
-            (material, like) => material with { BondsLike = like })
+        .MaybeOf("bondsLike", new MaterialShape(Fields("likeMaterial").Making(Make)), it => it.BondsLike,
+            (it, like) => it with { BondsLike = like })
         .Making(Make);
 
     /// <summary>A ready material by its identifier, one of the catalogue by its own, or a whole one.</summary>
@@ -50,21 +49,18 @@ internal static class MaterialShapes
 
     // The four that have to be there are the first four fields.
     private static Fields<FixtureMaterial> Fields(string what) => new Fields<FixtureMaterial>(what)
-        .With("id", Scalars.Text, material => material.Id, out _)
-        .With("name", Scalars.Text, material => material.Name, out _)
-        .With("surface", new WordShape<MaterialSurface>(), material => material.Surface, out _)
-        .With("source", CommonShapes.Source, material => material.Source, out _)
-        .Optional("metal", new WordShape<MetalBelow>(), material => material.Metal, (material, metal) => material with { Metal = metal })
-        .Optional("mayBeEtched", Scalars.YesNo, material => material.MayBeEtched, (material, said) => material with { MayBeEtched = said })
-        .Optional("bondsInTheField", Scalars.YesNo, material => material.BondsInTheField,
-            (material, said) => material with { BondsInTheField = said })
-        .Optional("crazesInSolvent", Scalars.YesNo, material => material.CrazesInSolvent,
-            (material, said) => material with { CrazesInSolvent = said })
-        .Optional("isFlexibleSheet", Scalars.YesNo, material => material.IsFlexibleSheet,
-            (material, said) => material with { IsFlexibleSheet = said })
-        .Optional("hasJoints", Scalars.YesNo, material => material.HasJoints, (material, said) => material with { HasJoints = said })
-        .MaybeOf("keying", Keying, material => material.Keying, (material, keying) => material with { Keying = keying })
-        .MaybeOf("body", Body, material => material.Body, (material, body) => material with { Body = body });
+        .With("id", Text, it => it.Id, out _)
+        .With("name", Text, it => it.Name, out _)
+        .With("surface", new WordShape<MaterialSurface>(), it => it.Surface, out _)
+        .With("source", CommonShapes.Source, it => it.Source, out _)
+        .Optional("metal", new WordShape<MetalBelow>(), it => it.Metal, (it, metal) => it with { Metal = metal })
+        .Optional("mayBeEtched", YesNo, it => it.MayBeEtched, (it, said) => it with { MayBeEtched = said })
+        .Optional("bondsInTheField", YesNo, it => it.BondsInTheField, (it, said) => it with { BondsInTheField = said })
+        .Optional("crazesInSolvent", YesNo, it => it.CrazesInSolvent, (it, said) => it with { CrazesInSolvent = said })
+        .Optional("isFlexibleSheet", YesNo, it => it.IsFlexibleSheet, (it, said) => it with { IsFlexibleSheet = said })
+        .Optional("hasJoints", YesNo, it => it.HasJoints, (it, said) => it with { HasJoints = said })
+        .MaybeOf("keying", Keying, it => it.Keying, (it, keying) => it with { Keying = keying })
+        .MaybeOf("body", Body, it => it.Body, (it, body) => it with { Body = body });
 
     private static FixtureMaterial Make(Values v) => new()
     {

@@ -1,7 +1,3 @@
-using System.Collections.Generic;
-using System.Linq;
-using System.Text.Json;
-
 namespace Refinish.Json.Shapes;
 
 /// <summary>A shape whose value may also be null.</summary>
@@ -9,40 +5,5 @@ internal static class NullableStruct
 {
     public static Shape<T?> OrNull<T>(this Shape<T> shape)
         where T : struct =>
-        new Of<T>(shape);
-
-    private sealed class Of<T>(Shape<T> shape) : Shape<T?>, IHolderShape
-        where T : struct
-    {
-        public Shape Item => shape;
-
-        public override string WhereItIsSaid => shape.WhereItIsSaid;
-
-        public override IEnumerable<T?> StandIns => shape.StandIns.Select(value => (T?)value).Prepend(null);
-
-        public override Outcome Read(JsonElement json, Reading reading, out T? value)
-        {
-            if (json.ValueKind == JsonValueKind.Null)
-            {
-                value = null;
-                return Outcome.Read;
-            }
-
-            Outcome outcome = shape.Read(json, reading, out T read);
-            value = read;
-            return outcome;
-        }
-
-        public override void Write(Utf8JsonWriter json, T? value, Writing to)
-        {
-            if (value is T given)
-            {
-                shape.Write(json, given, to);
-            }
-            else
-            {
-                json.WriteNullValue();
-            }
-        }
-    }
+        new OrNullShape<T, T?>(shape, static value => value, static value => value!.Value);
 }

@@ -5,6 +5,8 @@ using Refinish.Estimating;
 using Refinish.Jobs;
 using Refinish.Scheduling;
 using UnitsNet;
+using static Refinish.Json.Shapes.CommonShapes;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
 
@@ -13,12 +15,12 @@ internal static class OperationShapes
 {
     /// <summary>A need by volume, or by an amount whose unit says what it measures.</summary>
     public static ObjectShape<MaterialNeed> Need { get; } = new Fields<MaterialNeed>("materialNeed")
-        .With("item", Scalars.Text, need => need.Item, out Slot<string> item)
-        .With("name", Scalars.Text, need => need.Name, out Slot<string> name)
-        .WithOr("volume", Quantities.Liquid.OrNull(), need => need.Amount.Volume, null, out Slot<Volume?> volume)
-        .WithOr("amount", Quantities.Material.OrNull(), need => need.Amount.Volume is null ? (MaterialAmount?)need.Amount : null, null,
+        .With("item", Text, it => it.Item, out Slot<string> item)
+        .With("name", Text, it => it.Name, out Slot<string> name)
+        .WithOr("volume", Quantities.Liquid.OrNull(), it => it.Amount.Volume, null, out Slot<Volume?> volume)
+        .WithOr("amount", Quantities.Material.OrNull(), it => it.Amount.Volume is null ? (MaterialAmount?)it.Amount : null, null,
             out Slot<MaterialAmount?> amount)
-        .WithOr("density", Quantities.Density.OrNull(), need => need.Density, null, out Slot<Density?> density)
+        .WithOr("density", Quantities.Density.OrNull(), it => it.Density, null, out Slot<Density?> density)
         .Making(v => (volume(v), amount(v)) switch
         {
             (Volume liquid, null) => new MaterialNeed(item(v), name(v), liquid, density(v)),
@@ -27,12 +29,11 @@ internal static class OperationShapes
         });
 
     public static ObjectShape<Evaporation> Evaporation { get; } = new Fields<Evaporation>("evaporation")
-        .With("name", Scalars.Text, vapour => vapour.Name, out Slot<string> name)
-        .With("mass", Quantities.Mass, vapour => vapour.Mass, out Slot<Mass> mass)
-        .With("solvents", CommonShapes.List(CoatingShapes.SolventShare), vapour => vapour.Solvents,
-            out Slot<IReadOnlyList<SolventShare>> solvents)
-        .Optional("timeConstant", Quantities.Duration, vapour => vapour.TimeConstant, (vapour, time) => vapour with { TimeConstant = time })
-        .Maybe("takenOffAfter", Quantities.Duration, vapour => vapour.TakenOffAfter, (vapour, time) => vapour with { TakenOffAfter = time })
+        .With("name", Text, it => it.Name, out Slot<string> name)
+        .With("mass", Quantities.Mass, it => it.Mass, out Slot<Mass> mass)
+        .With("solvents", List(CoatingShapes.SolventShare), it => it.Solvents, out Slot<IReadOnlyList<SolventShare>> solvents)
+        .Optional("timeConstant", Quantities.Duration, it => it.TimeConstant, (it, time) => it with { TimeConstant = time })
+        .Maybe("takenOffAfter", Quantities.Duration, it => it.TakenOffAfter, (it, time) => it with { TakenOffAfter = time })
         .MakingTogether(
             () => new Evaporation
             {
@@ -41,46 +42,37 @@ internal static class OperationShapes
             v => new Evaporation { Name = name(v), Mass = mass(v), Solvents = solvents(v) });
 
     public static ObjectShape<Operation> Operation { get; } = new Fields<Operation>("operation")
-        .With("id", Scalars.Text, operation => operation.Id, out Slot<string> id)
+        .With("id", Text, it => it.Id, out Slot<string> id)
         .With("kind", LabourShapes.Work, Storable, out Slot<WorkKind> kind)
-        .With("instruction", Scalars.Text, operation => operation.Instruction, out Slot<string> instruction)
-        .MaybeOf("name", Scalars.Text,
-            operation => Said.Name(operation.Name, operation.Instruction, operation, one => one with { Name = one.Name }),
-            (operation, name) => operation with { Name = name })
-        .MaybeOf("room", Scalars.Text, operation => operation.Room, (operation, room) => operation with { Room = room })
-        .Optional("fixtures", CommonShapes.List(Scalars.Text), operation => operation.Fixtures,
-            (operation, fixtures) => operation with { Fixtures = fixtures })
-        .Optional("people", Scalars.Count, operation => operation.People, (operation, people) => operation with { People = people })
-        .Maybe("time", Quantities.Duration, operation => operation.Time, (operation, time) => operation with { Time = time })
-        .Optional("labour", CommonShapes.List(LabourShapes.Task), operation => operation.Labour,
-            (operation, labour) => operation with { Labour = labour })
-        .MaybeOf("beside", Scalars.Text, operation => operation.Beside, (operation, beside) => operation with { Beside = beside })
-        .Optional("isInterruptible", Scalars.YesNo, operation => operation.IsInterruptible,
-            (operation, said) => operation with { IsInterruptible = said })
-        .Optional("sprays", Scalars.YesNo, operation => operation.Sprays, (operation, said) => operation with { Sprays = said })
-        .Optional("clearing", Quantities.Duration, operation => operation.Clearing, (operation, time) => operation with { Clearing = time })
-        .Optional("raisesDust", Scalars.YesNo, operation => operation.RaisesDust, (operation, said) => operation with { RaisesDust = said })
-        .Optional("dustFree", Quantities.Duration, operation => operation.DustFree, (operation, time) => operation with { DustFree = time })
-        .Optional("isLoud", Scalars.YesNo, operation => operation.IsLoud, (operation, said) => operation with { IsLoud = said })
-        .Maybe("soundLevel", Quantities.SoundLevel, operation => operation.SoundLevel,
-            (operation, level) => operation with { SoundLevel = level })
-        .Optional("tools", CommonShapes.List(Scalars.Text), operation => operation.Tools,
-            (operation, tools) => operation with { Tools = tools })
-        .Optional("materials", CommonShapes.List(Need), operation => operation.Materials,
-            (operation, materials) => operation with { Materials = materials })
-        .Optional("vapours", CommonShapes.List(Evaporation), operation => operation.Vapours,
-            (operation, vapours) => operation with { Vapours = vapours })
-        .Optional("cautions", CommonShapes.List(CommonShapes.Caution), operation => operation.Cautions,
-            (operation, cautions) => operation with { Cautions = cautions })
-        .Optional("source", CommonShapes.Source, operation => operation.Source, (operation, source) => operation with { Source = source })
+        .With("instruction", Text, it => it.Instruction, out Slot<string> instruction)
+        .MaybeOf("name", Text, it => Said.Name(it.Name, it.Instruction, it, one => one with { Name = one.Name }),
+            (it, name) => it with { Name = name })
+        .MaybeOf("room", Text, it => it.Room, (it, room) => it with { Room = room })
+        .Optional("fixtures", List(Text), it => it.Fixtures, (it, fixtures) => it with { Fixtures = fixtures })
+        .Optional("people", Count, it => it.People, (it, people) => it with { People = people })
+        .Maybe("time", Quantities.Duration, it => it.Time, (it, time) => it with { Time = time })
+        .Optional("labour", List(LabourShapes.Task), it => it.Labour, (it, labour) => it with { Labour = labour })
+        .MaybeOf("beside", Text, it => it.Beside, (it, beside) => it with { Beside = beside })
+        .Optional("isInterruptible", YesNo, it => it.IsInterruptible, (it, said) => it with { IsInterruptible = said })
+        .Optional("sprays", YesNo, it => it.Sprays, (it, said) => it with { Sprays = said })
+        .Optional("clearing", Quantities.Duration, it => it.Clearing, (it, time) => it with { Clearing = time })
+        .Optional("raisesDust", YesNo, it => it.RaisesDust, (it, said) => it with { RaisesDust = said })
+        .Optional("dustFree", Quantities.Duration, it => it.DustFree, (it, time) => it with { DustFree = time })
+        .Optional("isLoud", YesNo, it => it.IsLoud, (it, said) => it with { IsLoud = said })
+        .Maybe("soundLevel", Quantities.SoundLevel, it => it.SoundLevel, (it, level) => it with { SoundLevel = level })
+        .Optional("tools", List(Text), it => it.Tools, (it, tools) => it with { Tools = tools })
+        .Optional("materials", List(Need), it => it.Materials, (it, materials) => it with { Materials = materials })
+        .Optional("vapours", List(Evaporation), it => it.Vapours, (it, vapours) => it with { Vapours = vapours })
+        .Optional("cautions", List(CommonShapes.Caution), it => it.Cautions, (it, cautions) => it with { Cautions = cautions })
+        .Optional("source", CommonShapes.Source, it => it.Source, (it, source) => it with { Source = source })
         .Making(v => new Operation { Id = id(v), Kind = kind(v), Instruction = instruction(v) });
 
     public static ObjectShape<StepLag> Lag { get; } = new Fields<StepLag>("stepLag")
-        .With("before", Scalars.Text, Storable, out Slot<string> before)
-        .With("after", Scalars.Text, lag => lag.After, out Slot<string> after)
-        .With("minimum", Quantities.Duration, lag => lag.Minimum, out Slot<TimeSpan> minimum)
-        .WithOr("maximum", Quantities.Duration.OrNull(), lag => lag.Maximum, null, out Slot<TimeSpan?> maximum)
-        .With("reason", Scalars.Text, lag => lag.Reason, out Slot<string> reason)
+        .With("before", Text, Storable, out Slot<string> before)
+        .With("after", Text, it => it.After, out Slot<string> after)
+        .With("minimum", Quantities.Duration, it => it.Minimum, out Slot<TimeSpan> minimum)
+        .WithOr("maximum", Quantities.Duration.OrNull(), it => it.Maximum, null, out Slot<TimeSpan?> maximum)
+        .With("reason", Text, it => it.Reason, out Slot<string> reason)
         .MakingTogether(
             () => new StepLag("stand-in", "other stand-in", TimeSpan.Zero, null, "stand-in"),
             v => new StepLag(before(v), after(v), minimum(v), maximum(v), reason(v)));
@@ -92,23 +84,23 @@ internal static class OperationShapes
         .Or("strike", Strike(), change => change.Kind == OperationChangeKind.Strike && change.Lags.Count == 0);
 
     private static ObjectShape<OperationChange> Add() => new Fields<OperationChange>("addedOperation")
-        .With("operation", Operation, change => change.Operation!, out Slot<Operation> operation)
-        .WithOr("after", Scalars.Text.OrNull(), change => change.After, null, out Slot<string?> after)
-        .Optional("lags", CommonShapes.List(Lag), change => change.Lags, (change, lags) => change with { Lags = lags })
+        .With("operation", Operation, it => it.Operation!, out Slot<Operation> operation)
+        .WithOr("after", Text.OrNull(), it => it.After, null, out Slot<string?> after)
+        .Optional("lags", List(Lag), it => it.Lags, (it, lags) => it with { Lags = lags })
         .Making(v => OperationChange.Add(operation(v), after(v)));
 
     private static ObjectShape<OperationChange> Replace() => new Fields<OperationChange>("replacedOperation")
-        .With("id", Scalars.Text, change => change.Id!, out Slot<string> id)
-        .With("operation", Operation, change => change.Operation!, out Slot<Operation> operation)
+        .With("id", Text, it => it.Id!, out Slot<string> id)
+        .With("operation", Operation, it => it.Operation!, out Slot<Operation> operation)
         .Making(v => OperationChange.Replace(id(v), operation(v)));
 
     private static ObjectShape<OperationChange> Move() => new Fields<OperationChange>("movedOperation")
-        .With("id", Scalars.Text, change => change.Id!, out Slot<string> id)
-        .WithOr("after", Scalars.Text.OrNull(), change => change.After, null, out Slot<string?> after)
+        .With("id", Text, it => it.Id!, out Slot<string> id)
+        .WithOr("after", Text.OrNull(), it => it.After, null, out Slot<string?> after)
         .Making(v => OperationChange.Move(id(v), after(v)));
 
     private static ObjectShape<OperationChange> Strike() => new Fields<OperationChange>("struckOperation")
-        .With("id", Scalars.Text, change => change.Id!, out Slot<string> id)
+        .With("id", Text, it => it.Id!, out Slot<string> id)
         .Making(v => OperationChange.Strike(id(v)));
 
     // What the rules wrote for single fixtures can be made by the library alone.

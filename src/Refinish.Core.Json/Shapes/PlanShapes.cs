@@ -1,6 +1,8 @@
+using System;
 using System.Collections.Generic;
 using System.Text.Json;
 using Refinish.Jobs;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
 
@@ -18,15 +20,18 @@ internal sealed record PlanDocumentResults(JobPlan? Calculated, JsonElement Stor
 internal static class PlanShapes
 {
     public static DocumentShape<PlanDocument> Plan { get; } = new("plan", 2, new Fields<PlanDocument>("plan")
-        .With("library", Scalars.Text, plan => plan.Library, out Slot<string> library)
-        .With("units", new WordShape<DisplayUnits>(), plan => plan.Units, out Slot<DisplayUnits> units)
-        .With("job", JobShapes.Job, plan => plan.Job, out Slot<Job> job)
-        .With("results", new StoredResults(), plan => plan.Results, out Slot<PlanDocumentResults> results)
+        .With("library", Text, it => it.Library, out Slot<string> library)
+        .With("units", new WordShape<DisplayUnits>(), it => it.Units, out Slot<DisplayUnits> units)
+        .With("job", JobShapes.Job, it => it.Job, out Slot<Job> job)
+        .With("results", new StoredResults(), it => it.Results, out Slot<PlanDocumentResults> results)
         .Making(v => new PlanDocument(library(v), units(v), job(v), results(v))));
 
     /// <summary>The document of a plan as this library makes it.</summary>
-    public static PlanDocument Of(JobPlan plan, DisplayUnits units) =>
-        new(typeof(JobPlan).Assembly.GetName().Version!.ToString(3), units, plan.Job, new PlanDocumentResults(plan, default));
+    public static PlanDocument Of(JobPlan plan, DisplayUnits units)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return new(typeof(JobPlan).Assembly.GetName().Version!.ToString(3), units, plan.Job, new PlanDocumentResults(plan, default));
+    }
 
     /// <summary>Results are written from the plan; read, they are kept as they stand, to be held against a new plan.</summary>
     private sealed class StoredResults : Shape<PlanDocumentResults>, IHolderShape

@@ -2,6 +2,9 @@ using System;
 using Refinish.Estimating;
 using Refinish.Jobs;
 using UnitsNet;
+using static Refinish.Json.Shapes.Quantities;
+using static Refinish.Json.Shapes.CommonShapes;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
 
@@ -20,48 +23,46 @@ internal static class QuoteShapes
         .Or("amount", Amount(), stage => stage.Amount is not null);
 
     public static ObjectShape<QuoteTerms> Terms { get; } = new Fields<QuoteTerms>("quoteTerms")
-        .MaybeOf("number", Scalars.Text, terms => terms.Number, (terms, number) => terms with { Number = number })
-        .MaybeOf("revision", Scalars.Text, terms => terms.Revision, (terms, revision) => terms with { Revision = revision })
-        .Maybe("issued", Times.Instant, terms => terms.Issued, (terms, issued) => terms with { Issued = issued })
-        .Maybe("validFor", Scalars.Count, terms => terms.ValidFor, (terms, days) => terms with { ValidFor = days })
-        .MaybeOf("discount", Discount, terms => terms.Discount, (terms, discount) => terms with { Discount = discount })
-        .MaybeOf("exemption", TaxShapes.Exemption, terms => terms.Exemption, (terms, exemption) => terms with { Exemption = exemption })
-        .Optional("holdMargin", Scalars.YesNo, terms => terms.HoldMargin, (terms, hold) => terms with { HoldMargin = hold })
-        .Optional("payments", CommonShapes.List(Stage), terms => terms.Payments, (terms, payments) => terms with { Payments = payments })
-        .Optional("pricesShown", new WordShape<PricesShown>(), terms => terms.PricesShown, (terms, shown) =>
-            terms with { PricesShown = shown })
+        .MaybeOf("number", Text, it => it.Number, (it, number) => it with { Number = number })
+        .MaybeOf("revision", Text, it => it.Revision, (it, revision) => it with { Revision = revision })
+        .Maybe("issued", Times.Instant, it => it.Issued, (it, issued) => it with { Issued = issued })
+        .Maybe("validFor", Count, it => it.ValidFor, (it, days) => it with { ValidFor = days })
+        .MaybeOf("discount", Discount, it => it.Discount, (it, discount) => it with { Discount = discount })
+        .MaybeOf("exemption", TaxShapes.Exemption, it => it.Exemption, (it, exemption) => it with { Exemption = exemption })
+        .Optional("holdMargin", YesNo, it => it.HoldMargin, (it, hold) => it with { HoldMargin = hold })
+        .Optional("payments", List(Stage), it => it.Payments, (it, payments) => it with { Payments = payments })
+        .Optional("pricesShown", new WordShape<PricesShown>(), it => it.PricesShown, (it, shown) => it with { PricesShown = shown })
         .Making(_ => new QuoteTerms());
 
     public static ObjectShape<DepositLimit> Deposit { get; } = new Fields<DepositLimit>("depositLimit")
-        .With("share", Quantities.Percent.OrNull(), limit => limit.Share, out Slot<Ratio?> share)
-        .With("amount", Scalars.Money.OrNull(), limit => limit.Amount, out Slot<decimal?> amount)
-        .With("source", CommonShapes.Source, limit => limit.Source, out Slot<Source> source)
-        .WithOr("until", Due, limit => limit.Until, PaymentDue.AtStart, out Slot<PaymentDue> until)
+        .With("share", Percent.OrNull(), it => it.Share, out Slot<Ratio?> share)
+        .With("amount", Scalars.Money.OrNull(), it => it.Amount, out Slot<decimal?> amount)
+        .With("source", CommonShapes.Source, it => it.Source, out Slot<Source> source)
+        .WithOr("until", Due, it => it.Until, PaymentDue.AtStart, out Slot<PaymentDue> until)
         .MakingTogether(
             () => new DepositLimit(Ratio.FromPercent(10), null, Source.Invented("stand-in")),
             v => new DepositLimit(share(v), amount(v), source(v), until(v)));
 
     private static ObjectShape<Discount> ShareOff() => Agreed(new Fields<Discount>("discountByShare")
-        .With("share", Quantities.Percent, discount => discount.Share, out Slot<Ratio> share))
+        .With("share", Percent, it => it.Share, out Slot<Ratio> share))
         .Making(v => Estimating.Discount.Of(share(v)));
 
     private static ObjectShape<Discount> AmountOff() => Agreed(new Fields<Discount>("discountByAmount")
-        .With("amount", Scalars.Money, discount => discount.Amount!.Value, out Slot<decimal> amount))
+        .With("amount", Scalars.Money, it => it.Amount!.Value, out Slot<decimal> amount))
         .Making(v => Estimating.Discount.Of(amount(v)));
 
     private static Fields<Discount> Agreed(Fields<Discount> fields) => fields
-        .Optional("mayUndercutMinimum", Scalars.YesNo, discount => discount.MayUndercutMinimum, (discount, may) =>
-            discount with { MayUndercutMinimum = may })
-        .Optional("reason", Scalars.Text, discount => discount.Reason, (discount, reason) => discount with { Reason = reason });
+        .Optional("mayUndercutMinimum", YesNo, it => it.MayUndercutMinimum, (it, may) => it with { MayUndercutMinimum = may })
+        .Optional("reason", Text, it => it.Reason, (it, reason) => it with { Reason = reason });
 
     private static ObjectShape<PaymentStage> Share() => Begin("paymentByShare", out Slot<string> id, out Slot<PaymentDue> due,
         out Slot<int> days)
-        .With("share", Quantities.Percent, stage => stage.Share!.Value, out Slot<Ratio> share)
+        .With("share", Percent, it => it.Share!.Value, out Slot<Ratio> share)
         .MakingTogether(StandIn, v => PaymentStage.OfShare(id(v), due(v), share(v)) with { Days = days(v) });
 
     private static ObjectShape<PaymentStage> Amount() => Begin("paymentByAmount", out Slot<string> id, out Slot<PaymentDue> due,
         out Slot<int> days)
-        .With("amount", Scalars.Money, stage => stage.Amount!.Value, out Slot<decimal> amount)
+        .With("amount", Scalars.Money, it => it.Amount!.Value, out Slot<decimal> amount)
         .MakingTogether(StandIn, v => PaymentStage.OfAmount(id(v), due(v), amount(v)) with { Days = days(v) });
 
     private static ObjectShape<PaymentStage> Rest() => Begin("paymentOfRest", out Slot<string> id, out Slot<PaymentDue> due,
@@ -73,9 +74,9 @@ internal static class QuoteShapes
     // How many days only makes sense after completion.
     private static Fields<PaymentStage> Begin(string name, out Slot<string> id, out Slot<PaymentDue> due, out Slot<int> days) =>
         new Fields<PaymentStage>(name)
-        .With("id", Scalars.Text, stage => stage.Id, out id)
-        .MaybeOf("name", Scalars.Text, stage => Said.Name(stage.Name, stage.Id, stage, one => one with { Name = one.Name }), (stage,
-            name) => stage with { Name = name })
-        .With("due", Due, stage => stage.Due, out due)
-        .WithOr("days", Scalars.Count, stage => stage.Days, 0, out days);
+        .With("id", Text, it => it.Id, out id)
+        .MaybeOf("name", Text, it => Said.Name(it.Name, it.Id, it, one => one with { Name = one.Name }),
+            (it, name) => it with { Name = name })
+        .With("due", Due, it => it.Due, out due)
+        .WithOr("days", Count, it => it.Days, 0, out days);
 }

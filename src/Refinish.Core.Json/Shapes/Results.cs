@@ -2,19 +2,14 @@ using System;
 using System.Collections.Generic;
 using System.Globalization;
 using System.Text.Json;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
-
-/// <summary>A calculated number in SI and what it measures.</summary>
-internal readonly record struct Amount(double Si, Measure Measure)
-{
-    public static Amount? Of(double? si, Measure measure) => si is double given ? new Amount(given, measure) : null;
-}
 
 /// <summary>Results, which are written and compared but never read: to twelve figures, in the unit of the trade.</summary>
 internal static class Results
 {
-    public static Shape<Amount> Amount { get; } = new AmountShape();
+    public static Shape<MeasuredAmount> Amount { get; } = new AmountShape();
 
     public static Shape<double> Area { get; } = new ResultShape("area", Measure.Area);
 
@@ -53,6 +48,9 @@ internal static class Results
     /// <summary>A number without a unit.</summary>
     public static Shape<double> Number { get; } = new NumberShape();
 
+    /// <summary>A number with what it measures, where there is one.</summary>
+    public static MeasuredAmount? Of(double? si, Measure measure) => si is double given ? new MeasuredAmount(given, measure) : null;
+
     public static Shape<IReadOnlyList<string>> Sentences { get; } = CommonShapes.List(Scalars.Text);
 
     /// <summary>A sentence in the units of the document.</summary>
@@ -63,22 +61,19 @@ internal static class Results
 
     /// <summary>A value held against a limit. It says how far off, and cannot be judged where either is not known.</summary>
     public static FieldsShape<LimitComparison> Comparison { get; } = new Fields<LimitComparison>("limitComparison")
-        .Show("subject", Scalars.Text, comparison => comparison.Subject)
-        .Show("outcome", new WordShape<ComparisonOutcome>(), comparison => comparison.Outcome)
-        .Show("isAboutAtLimit", Scalars.YesNo, comparison => comparison.IsAboutAtLimit)
-        .Show("value", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Value, comparison.Measure))
-        .Show("sense", new WordShape<LimitSense>(), comparison => comparison.Sense)
-        .Show("limit", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Limit, comparison.Measure))
-        .Show("margin", Amount.OrNull(), comparison => Shapes.Amount.Of(comparison.Margin, Distance(comparison.Measure)))
-        .Show("remedy", Scalars.Text.OrNull(), comparison => comparison.Remedy)
-        .Show("whose", Scalars.Text.OrNull(), comparison => comparison.Whose)
-        .Show("source", CommonShapes.Source, comparison => comparison.Source)
+        .Show("subject", Text, it => it.Subject)
+        .Show("outcome", new WordShape<ComparisonOutcome>(), it => it.Outcome)
+        .Show("isAboutAtLimit", YesNo, it => it.IsAboutAtLimit)
+        .Show("value", Amount.OrNull(), it => it.Value)
+        .Show("sense", new WordShape<LimitSense>(), it => it.Sense)
+        .Show("limit", Amount.OrNull(), it => it.Limit)
+        .Show("margin", Amount.OrNull(), it => it.Margin)
+        .Show("remedy", Text.OrNull(), it => it.Remedy)
+        .Show("whose", Text.OrNull(), it => it.Whose)
+        .Show("source", CommonShapes.Source, it => it.Source)
         .AsResults();
 
     public static Shape<IReadOnlyList<LimitComparison>> Comparisons { get; } = CommonShapes.List<LimitComparison>(Comparison);
-
-    // The distance between two temperatures has no zero point.
-    private static Measure Distance(Measure measure) => measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : measure;
 
     /// <summary>To the twelve figures that are written.</summary>
     public static double Rounded(double value) =>
@@ -93,13 +88,13 @@ internal static class Results
             throw new NotSupportedException("Results are not read.");
     }
 
-    private sealed class AmountShape : Written<Amount>, IQuantityShape
+    private sealed class AmountShape : Written<MeasuredAmount>, IQuantityShape
     {
         public string Name => "amount";
 
         public IEnumerable<string> Spellings => [];
 
-        public override void Write(Utf8JsonWriter json, Amount value, Writing to) => Results.Write(json, value.Si, value.Measure, to);
+        public override void Write(Utf8JsonWriter json, MeasuredAmount value, Writing to) => Results.Write(json, value.Si, value.Measure, to);
     }
 
     private sealed class ResultShape(string name, Measure measure) : Written<double>, IQuantityShape

@@ -3,6 +3,9 @@ using System.Collections.Generic;
 using System.Linq;
 using Refinish.Fixtures;
 using Refinish.Substrates;
+using static Refinish.Json.Shapes.Quantities;
+using static Refinish.Json.Shapes.CommonShapes;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
 
@@ -11,38 +14,36 @@ internal static class RuleShapes
 {
     /// <summary>Without an effect the rule is struck.</summary>
     public static ObjectShape<RuleChange> Change { get; } = new Fields<RuleChange>("ruleChange")
-        .With("code", Scalars.Text, change => change.Code, out Slot<string> changed)
-        .WithOr("effect", new WordShape<Suitability>().OrNull(), change => change.Effect, null, out Slot<Suitability?> instead)
-        .With("source", CommonShapes.Source, change => change.Source, out Slot<Source> by)
+        .With("code", Text, it => it.Code, out Slot<string> changed)
+        .WithOr("effect", new WordShape<Suitability>().OrNull(), it => it.Effect, null, out Slot<Suitability?> instead)
+        .With("source", CommonShapes.Source, it => it.Source, out Slot<Source> by)
         .Making(v => instead(v) is Suitability effect
             ? RuleChange.ToEffect(changed(v), effect, by(v)) : RuleChange.Strike(changed(v), by(v)));
 
     public static ObjectShape<SurveyCondition> Condition { get; } = new Fields<SurveyCondition>("surveyCondition")
-        .Optional("materials", CommonShapes.List(MaterialShapes.Material), when => when.Materials,
-            (when, materials) => when with { Materials = materials })
-        .Optional("surfaces", CommonShapes.List(new WordShape<MaterialSurface>()), when => when.Surfaces,
-            (when, surfaces) => when with { Surfaces = surfaces })
-        .Optional("facts", CommonShapes.List(new WordShape<SurveyFact>()), when => when.Facts, (when, facts) => when with { Facts = facts })
-        .Optional("ownFacts", CommonShapes.List(Scalars.Text), when => when.OwnFacts, (when, facts) => when with { OwnFacts = facts })
-        .Maybe("builtBefore", Scalars.Count, when => when.BuiltBefore, (when, year) => when with { BuiltBefore = year })
-        .Maybe("olderThanYears", Scalars.Count, when => when.OlderThanYears, (when, years) => when with { OlderThanYears = years })
-        .MaybeOf("defect", DefectKindShape.Kind, when => when.Defect, (when, kind) => when with { Defect = kind })
-        .Maybe("moreThan", Scalars.Count, when => when.MoreThan, (when, count) => when with { MoreThan = count })
-        .Maybe("largerThan", Quantities.Tape, when => when.LargerThan, (when, size) => when with { LargerThan = size })
-        .Maybe("deeperThan", Quantities.Tape, when => when.DeeperThan, (when, depth) => when with { DeeperThan = depth })
-        .Maybe("widerThan", Quantities.SmallArea, when => when.WiderThan, (when, area) => when with { WiderThan = area })
+        .Optional("materials", List(MaterialShapes.Material), it => it.Materials, (it, materials) => it with { Materials = materials })
+        .Optional("surfaces", List(new WordShape<MaterialSurface>()), it => it.Surfaces, (it, surfaces) => it with { Surfaces = surfaces })
+        .Optional("facts", List(new WordShape<SurveyFact>()), it => it.Facts, (it, facts) => it with { Facts = facts })
+        .Optional("ownFacts", List(Text), it => it.OwnFacts, (it, facts) => it with { OwnFacts = facts })
+        .Maybe("builtBefore", Count, it => it.BuiltBefore, (it, year) => it with { BuiltBefore = year })
+        .Maybe("olderThanYears", Count, it => it.OlderThanYears, (it, years) => it with { OlderThanYears = years })
+        .MaybeOf("defect", DefectKindShape.Kind, it => it.Defect, (it, kind) => it with { Defect = kind })
+        .Maybe("moreThan", Count, it => it.MoreThan, (it, count) => it with { MoreThan = count })
+        .Maybe("largerThan", Tape, it => it.LargerThan, (it, size) => it with { LargerThan = size })
+        .Maybe("deeperThan", Tape, it => it.DeeperThan, (it, depth) => it with { DeeperThan = depth })
+        .Maybe("widerThan", SmallArea, it => it.WiderThan, (it, area) => it with { WiderThan = area })
         .Making(_ => new SurveyCondition());
 
     public static ObjectShape<SurveyRule> Rule { get; } = new Fields<SurveyRule>("surveyRule")
-        .With("code", Scalars.Text, Storable, out Slot<string> code)
-        .With("title", Scalars.Text, rule => rule.Title, out Slot<string> title)
-        .With("effect", new WordShape<Suitability>(), rule => rule.Effect, out Slot<Suitability> effect)
-        .With("remedy", Scalars.Text, rule => rule.Remedy, out Slot<string> remedy)
-        .With("repeatTest", Scalars.Text, rule => rule.RepeatTest, out Slot<string> repeatTest)
-        .With("source", CommonShapes.Source, rule => rule.Source, out Slot<Source> source)
-        .With("when", Condition, rule => rule.When!, out Slot<SurveyCondition> when)
-        .Optional("concerns", CommonShapes.Audiences, rule => CommonShapes.Concerned(rule.Concerns),
-            (rule, concerns) => rule.Concerning(concerns.Aggregate(Audience.None, (all, one) => all | one)))
+        .With("code", Text, Storable, out Slot<string> code)
+        .With("title", Text, it => it.Title, out Slot<string> title)
+        .With("effect", new WordShape<Suitability>(), it => it.Effect, out Slot<Suitability> effect)
+        .With("remedy", Text, it => it.Remedy, out Slot<string> remedy)
+        .With("repeatTest", Text, it => it.RepeatTest, out Slot<string> repeatTest)
+        .With("source", CommonShapes.Source, it => it.Source, out Slot<Source> source)
+        .With("when", Condition, it => it.When!, out Slot<SurveyCondition> when)
+        .Optional("concerns", Audiences, it => Concerned(it.Concerns),
+            (it, concerns) => it.Concerning(concerns.Aggregate(Audience.None, (all, one) => all | one)))
         .MakingTogether(
             () => new SurveyRule("stand-in", "stand-in", Suitability.Suitable, "stand-in", "stand-in", Source.Invented("stand-in"),
                 new SurveyCondition { OwnFacts = ["stand-in"] }),

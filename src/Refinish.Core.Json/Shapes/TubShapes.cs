@@ -1,4 +1,5 @@
 using Refinish.Fixtures;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
 
@@ -13,8 +14,8 @@ internal static class TubShapes
     public static ObjectShape<FreestandingTubMeasurements> Freestanding { get; } =
         new Fields<FreestandingTubMeasurements>("freestandingTubMeasurements")
         .Readings(FreestandingTubMeasurements.Inputs, out Slot<InputValues> readings)
-        .With("outsideIsCoated", Scalars.YesNo, tub => tub.OutsideIsCoated, out Slot<bool> outsideIsCoated)
-        .With("undersideIsCoated", Scalars.YesNo, tub => tub.UndersideIsCoated, out Slot<bool> undersideIsCoated)
+        .With("outsideIsCoated", YesNo, it => it.OutsideIsCoated, out Slot<bool> outsideIsCoated)
+        .With("undersideIsCoated", YesNo, it => it.UndersideIsCoated, out Slot<bool> undersideIsCoated)
         .Making(v => new FreestandingTubMeasurements(readings(v), outsideIsCoated(v), undersideIsCoated(v)));
 
     public static ObjectShape<OvalTubMeasurements> Oval { get; } = new Fields<OvalTubMeasurements>("ovalTubMeasurements")

@@ -4,6 +4,8 @@ using System.Globalization;
 using System.Linq;
 using Refinish.Fixtures;
 using UnitsNet;
+using static Refinish.Json.Shapes.CommonShapes;
+using static Refinish.Json.Shapes.Scalars;
 
 namespace Refinish.Json.Shapes;
 
@@ -14,31 +16,29 @@ internal static class ZonedShapes
     public const int MostTriangles = 200_000;
 
     public static ObjectShape<ZonePart> Part { get; } = new Fields<ZonePart>("zonePart")
-        .With("name", Scalars.Text, part => part.Name, out Slot<string> name)
-        .With("kind", FixtureParts.Zone, part => part.Kind, out Slot<FixtureZoneKind> kind)
-        .With("area", Quantities.Area, part => part.Area, out Slot<Area> area)
-        .With("slopeFromHorizontal", Quantities.Angle, part => part.SlopeFromHorizontal, out Slot<Angle> slope)
-        .Optional("developedFactor", Scalars.Number, part => part.DevelopedFactor,
-            (part, factor) => part with { DevelopedFactor = factor })
-        .Optional("openingArea", Quantities.Area, part => part.OpeningArea, (part, openings) => part with { OpeningArea = openings })
-        .Optional("source", CommonShapes.Source, part => part.Source, (part, source) => part with { Source = source })
+        .With("name", Scalars.Text, it => it.Name, out Slot<string> name)
+        .With("kind", FixtureParts.Zone, it => it.Kind, out Slot<FixtureZoneKind> kind)
+        .With("area", Quantities.Area, it => it.Area, out Slot<Area> area)
+        .With("slopeFromHorizontal", Quantities.Angle, it => it.SlopeFromHorizontal, out Slot<Angle> slope)
+        .Optional("developedFactor", Number, it => it.DevelopedFactor, (it, factor) => it with { DevelopedFactor = factor })
+        .Optional("openingArea", Quantities.Area, it => it.OpeningArea, (it, openings) => it with { OpeningArea = openings })
+        .Optional("source", CommonShapes.Source, it => it.Source, (it, source) => it with { Source = source })
         .Making(v => new ZonePart(name(v), kind(v), area(v), slope(v)));
 
     /// <summary>Plain numbers, all in metres, so that a mesh reads back to the last bit and takes few lines.</summary>
     public static ObjectShape<TriangleMesh> Mesh { get; } = new Fields<TriangleMesh>("triangleMesh")
-        .With("vertices", new ListShape<double>(Scalars.Number, isPacked: true), Coordinates, out Slot<IReadOnlyList<double>> vertices)
-        .With("zones", CommonShapes.List(FixtureParts.Zone), Kinds, out Slot<IReadOnlyList<FixtureZoneKind>> zones)
-        .With("triangles", new ListShape<int>(Scalars.Count, isPacked: true), Corners, out Slot<IReadOnlyList<int>> triangles)
+        .With("vertices", new ListShape<double>(Number, isPacked: true), Coordinates, out Slot<IReadOnlyList<double>> vertices)
+        .With("zones", List(FixtureParts.Zone), Kinds, out Slot<IReadOnlyList<FixtureZoneKind>> zones)
+        .With("triangles", new ListShape<int>(Count, isPacked: true), Corners, out Slot<IReadOnlyList<int>> triangles)
         .MakingTogether(() => new TriangleMesh([], []), v => Made(vertices(v), zones(v), triangles(v)));
 
     public static ObjectShape<ZonedFixture> Fixture { get; } = new Fields<ZonedFixture>("zonedFixture")
-        .With("name", Scalars.Text, fixture => fixture.Name, out Slot<string> called)
-        .With("parts", CommonShapes.List(Part), fixture => fixture.Parts, out Slot<IReadOnlyList<ZonePart>> parts)
-        .With("maskedEdge", Quantities.Distance, fixture => fixture.MaskedEdge, out Slot<Length> edge)
-        .Maybe("waterCapacity", Quantities.Capacity, fixture => fixture.WaterCapacity,
-            (fixture, water) => fixture with { WaterCapacity = water })
-        .WithOr("measuredArea", Quantities.Area.OrNull(), fixture => fixture.MeasuredArea, null, out Slot<Area?> measured)
-        .WithOr("mesh", Mesh.OrNull(), fixture => fixture.Mesh, null, out Slot<TriangleMesh?> mesh)
+        .With("name", Scalars.Text, it => it.Name, out Slot<string> called)
+        .With("parts", List(Part), it => it.Parts, out Slot<IReadOnlyList<ZonePart>> parts)
+        .With("maskedEdge", Quantities.Distance, it => it.MaskedEdge, out Slot<Length> edge)
+        .Maybe("waterCapacity", Quantities.Capacity, it => it.WaterCapacity, (it, water) => it with { WaterCapacity = water })
+        .WithOr("measuredArea", Quantities.Area.OrNull(), it => it.MeasuredArea, null, out Slot<Area?> measured)
+        .WithOr("mesh", Mesh.OrNull(), it => it.Mesh, null, out Slot<TriangleMesh?> mesh)
         .MakingTogether(
             () => new ZonedFixture(
                 "stand-in", [new ZonePart("stand-in", FixtureZoneKind.Top, Area.FromSquareMeters(1), Angle.Zero)], Length.Zero),

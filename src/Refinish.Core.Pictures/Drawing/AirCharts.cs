@@ -74,7 +74,7 @@ internal static class AirCharts
         }
 
         List<LimitLine> limits = [.. new[] { study.FlammableLimit, study.FlammableDesignLine }.Where(line => line.Limit is not null)
-            .Select(line => new LimitLine(line.Limit!.Value, Measure.Percent.Format(line.Limit.Value, page.Units, 3) + ", "
+            .Select(line => new LimitLine(line.Limit!.Value.Si, Measure.Percent.Format(line.Limit.Value.Si, page.Units, 3) + ", "
                 + line.Source.Document, [8, 4]))];
         double top = Math.Max(peak.DecimalFractions, limits.Max(line => line.Value)) * 1.12;
         Chart chart = new(
@@ -112,12 +112,12 @@ internal static class AirCharts
         double perMass = air.PeakConcentration.KilogramsPerCubicMeter > 0
             ? air.Peak.DecimalFractions / air.PeakConcentration.KilogramsPerCubicMeter : 0;
         List<LimitLine> limits = [.. comparisons.Where(exposure => exposure.Limit is not null && exposure.Comparison.Limit is not null)
-            .GroupBy(exposure => (exposure.Comparison.Limit!.Value, Averaging(exposure.Limit!)))
-            .OrderBy(group => group.Key.Value)
+            .GroupBy(exposure => (exposure.Comparison.Limit!.Value.Si, Averaging(exposure.Limit!)))
+            .OrderBy(group => group.Key.Si)
             .Select(group => new LimitLine(
-                group.Key.Value,
+                group.Key.Si,
                 string.Join(" and ", group.Select(exposure => exposure.Limit!.Authority).Distinct()) + ", " + group.Key.Item2 + ": "
-                    + Measure.PartsPerMillion.Format(group.Key.Value, page.Units, 4),
+                    + Measure.PartsPerMillion.Format(group.Key.Si, page.Units, 4),
                 Dashes(group.First().Limit!.Kind)))];
         double most = Math.Max(air.Peak.DecimalFractions, limits.Select(line => line.Value).DefaultIfEmpty(0).Max());
         double least = Math.Min(air.Peak.DecimalFractions, limits.Select(line => line.Value).DefaultIfEmpty(air.Peak.DecimalFractions)

@@ -98,6 +98,14 @@ internal sealed class Page
         Y += 7;
     }
 
+    public void Warnings(IEnumerable<string> texts)
+    {
+        foreach (string text in texts)
+        {
+            Warning(text);
+        }
+    }
+
     /// <summary>Marks with their words, as many in a line as fit. A mark is 24 wide and drawn about the height given.</summary>
     public void Legend(IEnumerable<(string Words, Action<double, double> Mark)> entries)
     {

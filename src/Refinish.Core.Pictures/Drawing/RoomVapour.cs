@@ -151,8 +151,8 @@ internal sealed class RoomVapour
         get
         {
             Solvent? worst = Study!.Exposure
-                .Where(exposure => exposure.Comparison.Limit > 0)
-                .OrderByDescending(exposure => exposure.Comparison.Value / exposure.Comparison.Limit)
+                .Where(exposure => exposure.Comparison.Limit?.Si > 0)
+                .OrderByDescending(exposure => exposure.Comparison.OfLimit)
                 .Select(exposure => exposure.Solvent)
                 .FirstOrDefault() ?? Study.Substances.Where(substance => !substance.Solvent.IsWater)
                     .OrderByDescending(substance => substance.Peak.DecimalFractions).FirstOrDefault()?.Solvent;

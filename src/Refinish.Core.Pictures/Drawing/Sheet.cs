@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 using System.Text;
 using OxyPlot;
 
@@ -72,7 +73,7 @@ internal sealed class Sheet : ClippingRenderContext
             return;
         }
 
-        StringBuilder path = new();
+        StringBuilder path = clip is null ? Path(points) : new();
         if (clip is OxyRect window)
         {
             bool joined = false;
@@ -94,17 +95,10 @@ internal sealed class Sheet : ClippingRenderContext
                 }
             }
         }
-        else
-        {
-            for (int i = 0; i < points.Count; i++)
-            {
-                Point(path, i == 0 ? 'M' : 'L', points[i]);
-            }
-        }
 
         if (path.Length > 0)
         {
-            Element("path", null, stroke, thickness, " d=\"" + path + "\"" + Dashes(dashArray) + (lineJoin == LineJoin.Round ? " stroke-linejoin=\"round\"" : string.Empty));
+            Element("path", null, stroke, thickness, " d=\"" + path + "\"" + Dashes(dashArray) + Joins(lineJoin));
         }
     }
 
@@ -144,13 +138,7 @@ internal sealed class Sheet : ClippingRenderContext
             return;
         }
 
-        StringBuilder path = new();
-        for (int i = 0; i < points.Count; i++)
-        {
-            Point(path, i == 0 ? 'M' : 'L', points[i]);
-        }
-
-        Element("path", fill, stroke, thickness, " d=\"" + path.Append('Z') + "\"" + Dashes(dashArray) + (lineJoin == LineJoin.Round ? " stroke-linejoin=\"round\"" : string.Empty));
+        Element("path", fill, stroke, thickness, " d=\"" + Path(points).Append('Z') + "\"" + Dashes(dashArray) + Joins(lineJoin));
     }
 
     public override void DrawRectangle(OxyRect rectangle, OxyColor fill, OxyColor stroke, double thickness, EdgeRenderingMode edgeRenderingMode)
@@ -243,20 +231,20 @@ internal sealed class Sheet : ClippingRenderContext
 
     private static void Point(StringBuilder path, char verb, ScreenPoint point) => path.Append(verb).Append(Number(point.X)).Append(' ').Append(Number(point.Y));
 
-    private static string Dashes(double[]? dashes)
+    private static string Dashes(double[]? dashes) =>
+        dashes is null or [] ? string.Empty : " stroke-dasharray=\"" + string.Join(" ", dashes.Select(Number)) + "\"";
+
+    private static string Joins(LineJoin join) => join == LineJoin.Round ? " stroke-linejoin=\"round\"" : string.Empty;
+
+    private static StringBuilder Path(IList<ScreenPoint> points)
     {
-        if (dashes is null || dashes.Length == 0)
+        StringBuilder path = new();
+        for (int i = 0; i < points.Count; i++)
         {
-            return string.Empty;
+            Point(path, i == 0 ? 'M' : 'L', points[i]);
         }
 
-        string[] numbers = new string[dashes.Length];
-        for (int i = 0; i < dashes.Length; i++)
-        {
-            numbers[i] = Number(dashes[i]);
-        }
-
-        return " stroke-dasharray=\"" + string.Join(" ", numbers) + "\"";
+        return path;
     }
 
     // Hundredths of a pixel are enough, and the same on every runtime.

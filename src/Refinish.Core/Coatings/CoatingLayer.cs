@@ -64,7 +64,7 @@ public sealed record CoatingLayer
     {
         LimitComparison applied = new MixedCoating(Product, Reducer).Compare(Guard.NotNull(limit));
         LimitComparison most = MixedCoating.AtMaximumReducer(Product).Compare(limit);
-        return most.Value is null || most.Value > applied.Value ? most : applied;
+        return most.Value is null || most.Value?.Si > applied.Value?.Si ? most : applied;
     }
 
     /// <summary>Coats, product and film in one line.</summary>

@@ -120,7 +120,7 @@ public sealed record CoatingSystem
         Guard.NotNull(limit);
         return Layers.GroupBy(layer => layer.Product.Id, StringComparer.Ordinal).ToDictionary(
             same => same.Key,
-            same => same.Select(layer => layer.Voc(limit)).OrderByDescending(comparison => comparison.Value ?? double.PositiveInfinity).First(),
+            same => same.Select(layer => layer.Voc(limit)).OrderByDescending(comparison => comparison.Value?.Si ?? double.PositiveInfinity).First(),
             StringComparer.Ordinal);
     }
 

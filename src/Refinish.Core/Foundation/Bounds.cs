@@ -1,30 +1,9 @@
 namespace Refinish;
 
 /// <summary>An allowed range in the SI base unit of a <see cref="Refinish.Measure"/>, with open or closed ends.</summary>
-internal readonly struct Bounds
+internal readonly record struct Bounds(
+    double Minimum, double Maximum, bool MinimumIncluded, bool MaximumIncluded, Measure Measure, string? Reason = null)
 {
-    private readonly string? reason;
-
-    private Bounds(double minimum, double maximum, bool minimumIncluded, bool maximumIncluded, Measure measure, string? reason = null)
-    {
-        this.reason = reason;
-        Minimum = minimum;
-        Maximum = maximum;
-        MinimumIncluded = minimumIncluded;
-        MaximumIncluded = maximumIncluded;
-        Measure = measure;
-    }
-
-    public double Minimum { get; }
-
-    public double Maximum { get; }
-
-    public bool MinimumIncluded { get; }
-
-    public bool MaximumIncluded { get; }
-
-    public Measure Measure { get; }
-
     /// <summary>More than zero, at most <paramref name="maximum"/>.</summary>
     public static Bounds Positive(Measure measure, double maximum = double.PositiveInfinity) => new(0, maximum, false, true, measure);
 
@@ -41,7 +20,7 @@ internal readonly struct Bounds
     public static Bounds Above(double minimum, double maximum, Measure measure) => new(minimum, maximum, false, true, measure);
 
     /// <summary>The same range, with why it ends there for whoever is refused.</summary>
-    public Bounds Because(string why) => new(Minimum, Maximum, MinimumIncluded, MaximumIncluded, Measure, why);
+    public Bounds Because(string why) => this with { Reason = why };
 
     public bool Contains(double value)
     {
@@ -57,6 +36,6 @@ internal readonly struct Bounds
         string range = double.IsInfinity(Maximum)
             ? lower
             : lower + " and " + (MaximumIncluded ? "at most " : "less than ") + Measure.Format(Maximum);
-        return reason is null ? range : range + ", " + reason;
+        return Reason is null ? range : range + ", " + Reason;
     }
 }

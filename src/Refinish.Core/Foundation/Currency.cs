@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using System.Linq;
 
 namespace Refinish;
 
@@ -33,7 +34,8 @@ public sealed record Currency
     }
 
     /// <summary>Every currency that is known, by code.</summary>
-    public static IReadOnlyList<Currency> All { get; } = Sorted();
+    public static IReadOnlyList<Currency> All { get; } =
+        new ValueList<Currency>(Known.Values.OrderBy(currency => currency.Code, StringComparer.Ordinal));
 
     /// <summary>The three letters of ISO 4217.</summary>
     public string Code { get; }
@@ -115,25 +117,8 @@ public sealed record Currency
     /// <summary>How many whole coins there are in an amount.</summary>
     internal static decimal CoinsDown(decimal amount, decimal coin) => Math.Floor(amount / coin);
 
-    private static Dictionary<string, Currency> Table()
-    {
-        Dictionary<string, Currency> table = new(StringComparer.Ordinal);
-        foreach ((string codes, int decimals) in new[] { (CurrencyCodes.NoDecimals, 0), (CurrencyCodes.TwoDecimals, 2),
-            (CurrencyCodes.ThreeDecimals, 3) })
-        {
-            foreach (string code in codes.Split(' '))
-            {
-                table.Add(code, new Currency(code, decimals));
-            }
-        }
-
-        return table;
-    }
-
-    private static ValueList<Currency> Sorted()
-    {
-        List<Currency> all = [.. Known.Values];
-        all.Sort(static (one, other) => string.CompareOrdinal(one.Code, other.Code));
-        return new ValueList<Currency>(all);
-    }
+    private static Dictionary<string, Currency> Table() =>
+        new[] { (CurrencyCodes.NoDecimals, 0), (CurrencyCodes.TwoDecimals, 2), (CurrencyCodes.ThreeDecimals, 3) }
+            .SelectMany(row => row.Item1.Split(' ').Select(code => new Currency(code, row.Item2)))
+            .ToDictionary(currency => currency.Code, StringComparer.Ordinal);
 }

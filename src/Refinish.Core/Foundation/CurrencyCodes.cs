@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish;
 
@@ -19,20 +20,8 @@ internal static class CurrencyCodes
         + "PHP PKR PLN QAR RON RSD RUB SAR SBD SCR SDG SEK SGD SHP SLE SOS SRD SSP STN SVC SYP SZL THB TJS TMT TOP TRY TTD TWD TZS UAH "
         + "USD USN UYU UZS VED VES WST XAD XCD XCG YER ZAR ZMW ZWG";
 
-    public static IReadOnlyDictionary<string, string> Refused { get; } = Reasons();
-
-    private static Dictionary<string, string> Reasons()
-    {
-        Dictionary<string, string> reasons = new(StringComparer.Ordinal)
-        {
-            ["CLF"] = "has four decimals",
-            ["UYW"] = "has four decimals",
-        };
-        foreach (string code in "XAG XAU XBA XBB XBC XBD XDR XPD XPT XSU XTS XUA XXX".Split(' '))
-        {
-            reasons.Add(code, "has no minor unit");
-        }
-
-        return reasons;
-    }
+    public static IReadOnlyDictionary<string, string> Refused { get; } = "XAG XAU XBA XBB XBC XBD XDR XPD XPT XSU XTS XUA XXX".Split(' ')
+        .Select(code => (Code: code, Reason: "has no minor unit"))
+        .Concat(new (string Code, string Reason)[] { ("CLF", "has four decimals"), ("UYW", "has four decimals") })
+        .ToDictionary(row => row.Code, row => row.Reason, StringComparer.Ordinal);
 }

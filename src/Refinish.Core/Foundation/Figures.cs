@@ -1,6 +1,6 @@
 using System;
 using System.Globalization;
-using System.Text;
+using System.Linq;
 
 namespace Refinish;
 
@@ -10,18 +10,7 @@ internal static class Figures
     private const string Superscripts = "⁰¹²³⁴⁵⁶⁷⁸⁹";
 
     /// <summary>At most <paramref name="figures"/> significant figures, no trailing zeros; powers of ten outside 1e-4 … 1e7.</summary>
-    public static string Significant(double value, int figures = 6)
-    {
-        if (value == 0)
-        {
-            return "0";
-        }
-
-        int exponent = Exponent(value, figures);
-        return exponent is < -4 or > 7
-            ? Trimmed(value / Math.Pow(10, exponent), figures - 1) + "×10" + Superscript(exponent)
-            : Trimmed(value, Math.Max(0, figures - 1 - exponent));
-    }
+    public static string Significant(double value, int figures = 6) => Written(value, figures, static exponent => "×10" + Superscript(exponent));
 
     /// <summary>As <see cref="Significant(double, int)"/>, but never below the value when rounded up and never above it when rounded down.</summary>
     public static string Significant(double value, int figures, bool up)
@@ -38,24 +27,22 @@ internal static class Figures
         return Significant((up ? Math.Ceiling(count - 1e-9) : Math.Floor(count + 1e-9)) * unit, figures);
     }
 
-    public static string SignificantLatex(double value, int figures = 6)
-    {
-        if (value == 0)
-        {
-            return "0";
-        }
-
-        int exponent = Exponent(value, figures);
-        return exponent is < -4 or > 7
-            ? Trimmed(value / Math.Pow(10, exponent), figures - 1) + " \\times 10^{" + exponent.ToString(CultureInfo.InvariantCulture) + "}"
-            : Trimmed(value, Math.Max(0, figures - 1 - exponent));
-    }
+    public static string SignificantLatex(double value, int figures = 6) =>
+        Written(value, figures, static exponent => " \\times 10^{" + exponent.ToString(CultureInfo.InvariantCulture) + "}");
 
     /// <summary>A fixed number of decimals, as money and gauge readings are written.</summary>
     public static string Fixed(double value, int decimals)
     {
         string text = value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
         return IsNegativeZero(text) ? text.Substring(1) : text;
+    }
+
+    private static string Written(double value, int figures, Func<int, string> power)
+    {
+        int exponent = value == 0 ? 0 : Exponent(value, figures);
+        return exponent is < -4 or > 7
+            ? Trimmed(value / Math.Pow(10, exponent), figures - 1) + power(exponent)
+            : Trimmed(value, Math.Max(0, figures - 1 - exponent));
     }
 
     private static int Exponent(double value, int figures)
@@ -78,27 +65,9 @@ internal static class Figures
         return IsNegativeZero(text) ? text.Substring(1) : text;
     }
 
-    private static bool IsNegativeZero(string text)
-    {
-        foreach (char c in text)
-        {
-            if (c is >= '1' and <= '9')
-            {
-                return false;
-            }
-        }
+    private static bool IsNegativeZero(string text) =>
+        text.Length > 0 && text[0] == '-' && text.All(static c => c is not (>= '1' and <= '9'));
 
-        return text.Length > 0 && text[0] == '-';
-    }
-
-    private static string Superscript(int exponent)
-    {
-        StringBuilder text = new();
-        foreach (char c in exponent.ToString(CultureInfo.InvariantCulture))
-        {
-            text.Append(c == '-' ? '⁻' : Superscripts[c - '0']);
-        }
-
-        return text.ToString();
-    }
+    private static string Superscript(int exponent) => string.Concat(
+        exponent.ToString(CultureInfo.InvariantCulture).Select(static c => c == '-' ? '⁻' : Superscripts[c - '0']));
 }

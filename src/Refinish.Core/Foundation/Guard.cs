@@ -4,6 +4,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Linq;
 using UnitsNet;
+using UnitsNet.Units;
 using CallerAttribute = System.Runtime.CompilerServices.CallerMemberNameAttribute;
 using TextOfAttribute = System.Runtime.CompilerServices.CallerArgumentExpressionAttribute;
 
@@ -16,115 +17,17 @@ namespace Refinish;
 /// </summary>
 internal static class Guard
 {
+    private static readonly Enum Radian = AngleUnit.Radian;
+
     public static double Within(double value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
         bounds.Contains(value) ? value : throw Refused(value, bounds, NameOf(name, member), null);
 
-    public static double Within(
-        Length value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.Meters, bounds, name, member, value);
-
-    public static double Within(
-        Area value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.SquareMeters, bounds, name, member, value);
-
-    public static double Within(
-        Volume value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.CubicMeters, bounds, name, member, value);
-
-    public static double Within(
-        Mass value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.Kilograms, bounds, name, member, value);
-
-    public static double Within(
-        Density value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.KilogramsPerCubicMeter, bounds, name, member, value);
-
-    public static double Within(
-        Ratio value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.DecimalFractions, bounds, name, member, value);
-
-    // −20 °C, −4 °F and 253.15 K differ in the last digit of their kelvins. Kept to 1e-10 K they are one temperature: equal, and within a limit of −20 °C.
-    public static double Kelvins(Temperature value) => Math.Round(value.Kelvins, 10);
-
-    public static double Within(
-        Temperature value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(Kelvins(value), bounds, name, member, value);
-
-    public static double Within(
-        TemperatureDelta value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.Kelvins, bounds, name, member, value);
-
-    public static double Within(
-        Pressure value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.Pascals, bounds, name, member, value);
-
-    public static double Within(
-        VolumeFlow value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.CubicMetersPerSecond, bounds, name, member, value);
-
-    public static double Within(
-        Angle value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.Radians, bounds, name, member, value);
-
-    public static double Within(
-        MolarMass value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.KilogramsPerMole, bounds, name, member, value);
-
-    public static double Within(
-        MassConcentration value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.KilogramsPerCubicMeter, bounds, name, member, value);
-
-    public static double Within(
-        MolarEnergy value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.JoulesPerMole, bounds, name, member, value);
-
-    public static double Within(
-        SpecificEntropy value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.JoulesPerKilogramKelvin, bounds, name, member, value);
-
-    public static double Within(
-        ThermalConductivity value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.WattsPerMeterKelvin, bounds, name, member, value);
-
-    public static double Within(
-        HeatTransferCoefficient value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.WattsPerSquareMeterKelvin, bounds, name, member, value);
-
-    public static double Within(
-        DynamicViscosity value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.PascalSeconds, bounds, name, member, value);
-
-    public static double Within(
-        ForcePerLength value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.NewtonsPerMeter, bounds, name, member, value);
-
-    public static double Within(
-        SpecificEnergy value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.JoulesPerKilogram, bounds, name, member, value);
-
-    public static double Within(
-        SpecificVolume value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.CubicMetersPerKilogram, bounds, name, member, value);
-
-    public static double Within(
-        Frequency value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.Hertz, bounds, name, member, value);
-
-    public static double Within(
-        Speed value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.MetersPerSecond, bounds, name, member, value);
-
-    public static double Within(
-        KinematicViscosity value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.SquareMetersPerSecond, bounds, name, member, value);
-
-    public static double Within(
-        AreaDensity value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.KilogramsPerSquareMeter, bounds, name, member, value);
-
-    public static double Within(
-        Level value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
-        Check(value.Decibels, bounds, name, member, value);
+    public static double Within<T>(T value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "")
+        where T : struct, IQuantity
+    {
+        double si = Si(value);
+        return bounds.Contains(si) ? si : throw Refused(si, bounds, NameOf(name, member), value);
+    }
 
     public static double Within(
         TimeSpan value, Bounds bounds, [TextOf(nameof(value))] string name = "", [Caller] string member = "") =>
@@ -255,13 +158,8 @@ internal static class Guard
     {
         name = NameOf(name, member);
         NotNull(value, name);
-        bool allowed = value!.Length is > 0 and <= 100 && !char.IsWhiteSpace(value[0]) && !char.IsWhiteSpace(value[value.Length - 1]);
-        for (int i = 0; allowed && i < value.Length; i++)
-        {
-            allowed = value[i] != '/' && !char.IsControl(value[i]);
-        }
-
-        return allowed
+        return value!.Length is > 0 and <= 100 && !char.IsWhiteSpace(value[0]) && !char.IsWhiteSpace(value[value.Length - 1])
+            && value.All(static one => one != '/' && !char.IsControl(one))
             ? value
             : throw new ArgumentException(
                 name + " cannot be an identity; allowed: 1 to 100 characters, no '/', no control characters, no white space at either end.",
@@ -296,13 +194,8 @@ internal static class Guard
             return false;
         }
 
-        int sum = 0;
-        int place = 0;
-        for (int i = length - 3; i >= 0; i--)
-        {
-            sum += given[i] == '-' ? 0 : ++place * (given[i] - '0');
-        }
-
+        string digits = given.Substring(0, length - 2).Replace("-", string.Empty);
+        int sum = digits.Select((digit, place) => (digits.Length - place) * (digit - '0')).Sum();
         return sum % 10 == given[length - 1] - '0';
     }
 
@@ -350,9 +243,19 @@ internal static class Guard
     // In an init accessor the argument is called value; the name of the input is the property's.
     private static string NameOf(string argument, string member) => argument == "value" ? member : argument;
 
-    private static double Check<T>(double si, Bounds bounds, string name, string member, T given)
-        where T : struct, IFormattable =>
-        bounds.Contains(si) ? si : throw Refused(si, bounds, NameOf(name, member), given);
+    /// <summary>
+    /// −20 °C, −4 °F and 253.15 K differ in the last digit of their kelvins. Kept to 1e-10 K they are one temperature: equal, and within a
+    /// limit of −20 °C.
+    /// </summary>
+    public static double Kelvins(Temperature value) => Math.Round(value.Kelvins, 10);
+
+    // The base units of the units library are those of SI but for angles. Nothing is boxed.
+    private static double Si<T>(T value)
+        where T : struct, IQuantity
+    {
+        double si = value.As(typeof(T) == typeof(Angle) ? Radian : value.QuantityInfo.BaseUnitInfo.Value);
+        return typeof(T) == typeof(Temperature) ? Math.Round(si, 10) : si;
+    }
 
     public static ArgumentOutOfRangeException Refused(double si, Bounds bounds, string name, IFormattable? given) =>
         new(name, given is null ? bounds.Measure.Format(si) : AsGiven(given), Beyond(si, bounds, name, given));

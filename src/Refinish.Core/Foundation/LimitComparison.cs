@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace Refinish;
 
 /// <summary>
@@ -5,32 +7,20 @@ namespace Refinish;
 /// <see cref="ComparisonOutcome.CannotBeJudged"/>, never a pass.
 /// </summary>
 /// <example><code>
-/// LimitComparison spread = new("surface above dew point", 4.2, 3.0, LimitSense.AtLeast, Measure.TemperatureDifference, Source.Supplied("product data sheet"));
-/// double? margin = spread.Margin;   // 1.2 K on the allowed side
+/// LimitComparison spread = LimitComparison.AtLeast("surface above dew point",
+///     TemperatureDelta.FromKelvins(4.2), TemperatureDelta.FromKelvins(3), Measure.TemperatureDifference, Source.Supplied("product data sheet"));
+/// string margin = spread.Margin.ToString()!;                                         // "1.2 K"
+/// double? fahrenheit = spread.Margin?.In(TemperatureDeltaUnit.DegreeFahrenheit);     // 2.16 on the allowed side
 /// </code></example>
 public sealed record LimitComparison
 {
-    /// <summary>Holds a value against a limit.</summary>
-    /// <param name="subject">What is compared, in words.</param>
-    /// <param name="value">
-    /// The value in the SI base unit of <paramref name="measure"/>, or <see langword="null"/> when it is not known.
-    /// </param>
-    /// <param name="limit">The limit in the same unit, or <see langword="null"/> when there is none.</param>
-    /// <param name="sense">Which way the limit holds.</param>
-    /// <param name="measure">What kind of amount both are.</param>
-    /// <param name="source">Where the limit comes from.</param>
-    /// <param name="remedy">What would bring the value within the limit, where something would.</param>
-    /// <exception cref="System.ArgumentException"><paramref name="subject"/> is empty.</exception>
-    /// <exception cref="System.ArgumentOutOfRangeException">
-    /// A number is NaN or infinite, or <paramref name="sense"/> is not a named value.
-    /// </exception>
-    public LimitComparison(string subject, double? value, double? limit, LimitSense sense, Measure measure, Source source, string? remedy = null)
+    internal LimitComparison(string subject, double? value, double? limit, LimitSense sense, Measure measure, Source source, string? remedy = null)
     {
         Subject = Guard.Named(subject);
         Measure = Guard.NotNull(measure);
         Bounds any = Bounds.Between(double.MinValue, double.MaxValue, measure);
-        Value = value is double v ? Guard.Within(v, any, nameof(value), nameof(value)) : null;
-        Limit = limit is double l ? Guard.Within(l, any, nameof(limit)) : null;
+        Value = value is double v ? new(Guard.Within(v, any, nameof(value), nameof(value)), measure) : null;
+        Limit = limit is double l ? new(Guard.Within(l, any, nameof(limit)), measure) : null;
         Sense = Guard.Defined(sense);
         Source = Guard.NotNull(source);
         Remedy = remedy;
@@ -39,11 +29,11 @@ public sealed record LimitComparison
     /// <summary>What is compared, in words.</summary>
     public string Subject { get; }
 
-    /// <summary>The value in the SI base unit of <see cref="Measure"/>; <see langword="null"/> when not known.</summary>
-    public double? Value { get; }
+    /// <summary>The value; <see langword="null"/> when not known.</summary>
+    public MeasuredAmount? Value { get; }
 
-    /// <summary>The limit in the same unit; <see langword="null"/> when there is none.</summary>
-    public double? Limit { get; }
+    /// <summary>The limit; <see langword="null"/> when there is none.</summary>
+    public MeasuredAmount? Limit { get; }
 
     /// <summary>Which way the limit holds.</summary>
     public LimitSense Sense { get; }
@@ -55,7 +45,7 @@ public sealed record LimitComparison
     public Source Source { get; }
 
     /// <summary>What would bring the value within the limit; <see langword="null"/> when nothing is known or needed.</summary>
-    public string? Remedy { get; }
+    public string? Remedy { get; init; }
 
     /// <summary>
     /// Whose limit it is, where it holds and as of when, with the set that it was chosen from where there is one; <see langword="null"/>
@@ -86,20 +76,56 @@ public sealed record LimitComparison
     /// Whether the value is within the limit and no further from it than the factor to which the model behind it is good.
     /// </summary>
     public bool IsAboutAtLimit => Outcome == ComparisonOutcome.Within && GoodToFactor is double factor
-        && (Sense == LimitSense.AtLeast ? Value <= Limit * factor : Value >= Limit / factor);
+        && (Sense == LimitSense.AtLeast ? Value?.Si <= Limit?.Si * factor : Value?.Si >= Limit?.Si / factor);
 
     /// <summary>
-    /// How far the value is on the allowed side of the limit: negative when beyond it, <see langword="null"/> when it cannot be judged.
+    /// How far the value is on the allowed side of the limit: negative when beyond it, <see langword="null"/> when it cannot be judged. Of
+    /// temperatures it is a difference.
     /// </summary>
-    public double? Margin => Sense == LimitSense.AtLeast ? Value - Limit : Limit - Value;
+    public MeasuredAmount? Margin => Distance is double distance
+        ? new(distance, Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : Measure)
+        : null;
+
+    /// <summary>
+    /// The value over the limit, as 0.8 of it; <see langword="null"/> when it cannot be judged or the limit is not above 0.
+    /// </summary>
+    public double? OfLimit => Limit?.Si > 0 ? Value?.Si / Limit?.Si : null;
 
     /// <summary>How the comparison came out.</summary>
-    public ComparisonOutcome Outcome => Margin switch
+    public ComparisonOutcome Outcome => Distance switch
     {
         null => ComparisonOutcome.CannotBeJudged,
         >= 0 => ComparisonOutcome.Within,
         _ => ComparisonOutcome.Beyond,
     };
+
+    /// <summary>Holds a value against a limit that it has to reach.</summary>
+    /// <param name="subject">What is compared, in words.</param>
+    /// <param name="value">The value, or <see langword="null"/> when it is not known.</param>
+    /// <param name="limit">The limit, or <see langword="null"/> when there is none.</param>
+    /// <param name="measure">What kind of amount both are, and the units in which they are told.</param>
+    /// <param name="source">Where the limit comes from.</param>
+    /// <returns>The comparison.</returns>
+    /// <exception cref="System.ArgumentException">
+    /// <paramref name="subject"/> is empty, or a quantity is not of the kind of <paramref name="measure"/>.
+    /// </exception>
+    /// <exception cref="System.ArgumentOutOfRangeException">A number is NaN or infinite.</exception>
+    public static LimitComparison AtLeast(string subject, IQuantity? value, IQuantity? limit, Measure measure, Source source) =>
+        Of(subject, value, limit, LimitSense.AtLeast, measure, source);
+
+    /// <summary>Holds a value against a limit that it may not pass.</summary>
+    /// <param name="subject">What is compared, in words.</param>
+    /// <param name="value">The value, or <see langword="null"/> when it is not known.</param>
+    /// <param name="limit">The limit, or <see langword="null"/> when there is none.</param>
+    /// <param name="measure">What kind of amount both are, and the units in which they are told.</param>
+    /// <param name="source">Where the limit comes from.</param>
+    /// <returns>The comparison.</returns>
+    /// <exception cref="System.ArgumentException">
+    /// <paramref name="subject"/> is empty, or a quantity is not of the kind of <paramref name="measure"/>.
+    /// </exception>
+    /// <exception cref="System.ArgumentOutOfRangeException">A number is NaN or infinite.</exception>
+    public static LimitComparison AtMost(string subject, IQuantity? value, IQuantity? limit, Measure measure, Source source) =>
+        Of(subject, value, limit, LimitSense.AtMost, measure, source);
 
     /// <summary>The comparison as a sentence with its numbers.</summary>
     /// <param name="system">Metric or US customary.</param>
@@ -107,13 +133,17 @@ public sealed record LimitComparison
     public string Sentence(DisplayUnits system)
     {
         bool least = Sense == LimitSense.AtLeast;
-        string value = Value is double v ? Rounded(v, system, up: !least) : "not known";
-        string limit = Limit is double l ? (least ? "at least " + Rounded(l, system, up: true) : "at most " + Measure.Format(l, system, 4)) : "none known";
+        string value = Value is { Si: double v } ? Rounded(Measure, v, system, Digits, up: !least) : "not known";
+        string limit = Limit is not { Si: double l } ? "none known"
+            : least ? "at least " + Rounded(Measure, l, system, Digits, up: true)
+            : "at most " + Measure.Format(l, system, 4);
         string verdict = Margin switch
         {
             null => "cannot be judged",
-            >= 0 and double within => FormatDistance(within, system, up: false) + " within" + (IsAboutAtLimit ? ", which is about at the line: the model is good to a factor of " + Figures.Significant(GoodToFactor!.Value, 2) : string.Empty),
-            double beyond => FormatDistance(-beyond, system, up: true) + " beyond",
+            { Si: >= 0 and double within, Measure: Measure of } => Rounded(of, within, system, 3, up: false) + " within" + (IsAboutAtLimit
+                ? ", which is about at the line: the model is good to a factor of " + Figures.Significant(GoodToFactor!.Value, 2)
+                : string.Empty),
+            { Si: double beyond, Measure: Measure of } => Rounded(of, -beyond, system, 3, up: true) + " beyond",
         };
         return Subject + ": " + value + "; limit " + limit + "; " + verdict;
     }
@@ -122,13 +152,15 @@ public sealed record LimitComparison
     /// <returns>See <see cref="Sentence"/>.</returns>
     public override string ToString() => Sentence(DisplayUnits.Si);
 
-    private string Rounded(double value, DisplayUnits system, bool up) =>
-        Digits >= 4 ? Measure.Format(value, system, Digits) : up ? Measure.FormatAtLeast(value, system, Digits) : Measure.FormatAtMost(value, system, Digits);
+    private double? Distance => Sense == LimitSense.AtLeast ? Value?.Si - Limit?.Si : Limit?.Si - Value?.Si;
 
-    // The distance between two temperatures has no zero point.
-    private string FormatDistance(double distance, DisplayUnits system, bool up)
-    {
-        Measure measure = Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : Measure;
-        return Digits >= 4 ? measure.Format(distance, system, 3) : up ? measure.FormatAtLeast(distance, system, Digits) : measure.FormatAtMost(distance, system, Digits);
-    }
+    private static LimitComparison Of(
+        string subject, IQuantity? value, IQuantity? limit, LimitSense sense, Measure measure, Source source) =>
+        new(subject, value is null ? null : Guard.NotNull(measure).Si(value, nameof(value)),
+            limit is null ? null : Guard.NotNull(measure).Si(limit, nameof(limit)), sense, measure, source);
+
+    private string Rounded(Measure measure, double si, DisplayUnits system, int figures, bool up) =>
+        Digits >= 4 ? measure.Format(si, system, figures)
+        : up ? measure.FormatAtLeast(si, system, Digits)
+        : measure.FormatAtMost(si, system, Digits);
 }

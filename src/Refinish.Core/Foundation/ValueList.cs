@@ -1,6 +1,7 @@
 using System;
 using System.Collections;
 using System.Collections.Generic;
+using System.Linq;
 
 namespace Refinish;
 
@@ -22,23 +23,7 @@ internal sealed class ValueList<T> : IReadOnlyList<T>, IEquatable<ValueList<T>>
 
     public T this[int index] => items[index];
 
-    public bool Equals(ValueList<T>? other)
-    {
-        if (other is null || other.items.Length != items.Length)
-        {
-            return false;
-        }
-
-        for (int i = 0; i < items.Length; i++)
-        {
-            if (!EqualityComparer<T>.Default.Equals(items[i], other.items[i]))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
+    public bool Equals(ValueList<T>? other) => other is not null && items.SequenceEqual(other.items);
 
     public override bool Equals(object? obj) => Equals(obj as ValueList<T>);
 

@@ -96,7 +96,7 @@ public sealed record FilmJudgement
         IsAccepted ? "accepted" : "not accepted", Rule.Name, Statistics.Count, One + (Statistics.Count == 1 ? string.Empty : "s"),
         Measure.Film.Format(Statistics.Mean.Meters, DisplayUnits.Si, 3),
         Sampling is not LimitComparison sampling ? string.Empty
-            : sampling.Limit is double asked ? " of the " + Figures.Fixed(asked, 0) + " asked for" : ", no plan says how many");
+            : sampling.Limit is { Si: double asked } ? " of the " + Figures.Fixed(asked, 0) + " asked for" : ", no plan says how many");
 
     private string One => Rule.Sample == FilmSample.Spot ? "spot" : "reading";
 

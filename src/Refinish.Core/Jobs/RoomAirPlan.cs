@@ -121,7 +121,7 @@ public sealed class RoomAirPlan
     /// limits that the shop holds it against: the model of a room is no better than that factor.
     /// </summary>
     public bool IsImmediatelyDangerous =>
-        Study?.Exposure.Any(one => one.Limit?.Kind == ExposureLimitKind.Idlh && one.Comparison.Value >= one.Comparison.Limit / BoxModel) == true;
+        Study?.Exposure.Any(one => one.Limit?.Kind == ExposureLimitKind.Idlh && one.Comparison.OfLimit >= 1 / BoxModel) == true;
 
     /// <summary>What can hurt in this air.</summary>
     public IReadOnlyList<Caution> Cautions => field ??= new ValueList<Caution>((Study?.Cautions ?? ValueList<Caution>.Empty)

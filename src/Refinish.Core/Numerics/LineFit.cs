@@ -3,34 +3,15 @@ using System;
 namespace Refinish.Numerics;
 
 /// <summary>A straight line through points by least squares, y = y_m + b (x − x_m), and how well its slope is known.</summary>
-internal readonly struct LineFit
+/// <param name="Count">How many points.</param>
+/// <param name="MeanX">x_m.</param>
+/// <param name="MeanY">y_m.</param>
+/// <param name="Squares">Σ(x − x_m)².</param>
+/// <param name="Products">Σ(x − x_m)(y − y_m).</param>
+/// <param name="Residuals">Σ(y − ŷ)².</param>
+internal readonly record struct LineFit(int Count, double MeanX, double MeanY, double Squares, double Products, double Residuals)
 {
-    private LineFit(int count, double meanX, double meanY, double squares, double products, double residuals)
-    {
-        Count = count;
-        MeanX = meanX;
-        MeanY = meanY;
-        Squares = squares;
-        Products = products;
-        Residuals = residuals;
-    }
-
-    public int Count { get; }
-
-    public double MeanX { get; }
-
-    public double MeanY { get; }
-
-    /// <summary>Σ(x − x_m)².</summary>
-    public double Squares { get; }
-
-    /// <summary>Σ(x − x_m)(y − y_m).</summary>
-    public double Products { get; }
-
     public double Slope => Products / Squares;
-
-    /// <summary>Σ(y − ŷ)².</summary>
-    public double Residuals { get; }
 
     /// <summary>√(Σ(y − ŷ)²/(n − 2)); not known for two points.</summary>
     public double? ResidualDeviation => Count > 2 ? Math.Sqrt(Residuals / (Count - 2)) : null;

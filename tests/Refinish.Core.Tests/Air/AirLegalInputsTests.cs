@@ -69,7 +69,7 @@ public class AirLegalInputsTests
         LimitSet limits = Rooms.Set(Rooms.Limit("x", 50));
         PersonExposure person = new("helper", [new RoomStay(one, TimeSpan.Zero, TimeSpan.FromHours(1)), later], limits);
         PersonExposure careful = new("helper", [new RoomStay(lightOne, TimeSpan.Zero, TimeSpan.FromHours(1)), later], limits);
-        Numbers.Close(careful.StrictestLimit.Value!.Value, person.StrictestLimit.Value!.Value, 1e-14);
+        Numbers.Close(careful.StrictestLimit.Value!.Value.Si, person.StrictestLimit.Value!.Value.Si, 1e-14);
         Numbers.CanBeWritten(person.Workings());
     }
 

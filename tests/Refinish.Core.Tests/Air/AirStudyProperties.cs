@@ -199,7 +199,7 @@ public class AirStudyProperties
 
         if (study.TimeToReEntry(0.3) is TimeSpan back && back > TimeSpan.Zero)
         {
-            Numbers.Close(0.3, study.ReEntry(back, 0.3).Value!.Value, 1e-6);
+            Numbers.Close(0.3, study.ReEntry(back, 0.3).Value!.Value.Si, 1e-6);
             Assert.Equal(ComparisonOutcome.Within, study.ReEntry(back + TimeSpan.FromSeconds(1), 0.3).Outcome);
             Assert.Equal(ComparisonOutcome.Beyond, study.ReEntry(TimeSpan.FromTicks(back.Ticks * 9 / 10), 0.3).Outcome);
         }

@@ -111,8 +111,8 @@ public class LimitSetTests
     {
         LimitSet strict = LimitSets.UnitedStates with { Flammable = Line(8), FlammableDesign = Line(3) };
         AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(60, 2), Rooms.Coat(0, 6, 164, 0.4, 15)).Against(strict);
-        Assert.Equal(0.08, study.FlammableLimit.Limit!.Value, 1e-12);
-        Assert.Equal(0.03, study.FlammableDesignLine.Limit!.Value, 1e-12);
+        Assert.Equal(0.08, study.FlammableLimit.Limit!.Value.Si, 1e-12);
+        Assert.Equal(0.03, study.FlammableDesignLine.Limit!.Value.Si, 1e-12);
         Exhaust enough = Rooms.Fan(study.AirflowForFlammableLimit!.Value.CubicFeetPerMinute, 2);
         AirStudy held = new(study.Room, enough, study.Emissions, study.Shift, strict);
         Numbers.Close(0.08, held.PeakFlammableFraction!.Value.DecimalFractions, 1e-6);

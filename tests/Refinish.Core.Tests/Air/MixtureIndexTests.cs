@@ -77,7 +77,7 @@ public class MixtureIndexTests
             TimeSpan.FromHours(8), LimitSets.Osha);
         MixtureIndex read = new([.. study.Exposure
             .Where(one => one.Limit is { Authority: "OSHA PEL", Kind: ExposureLimitKind.Twa8h })
-            .Select(one => new ExposureReading(one.Limit!, Ratio.FromDecimalFractions(one.Comparison.Value!.Value)))]);
+            .Select(one => new ExposureReading(one.Limit!, Ratio.FromDecimalFractions(one.Comparison.Value!.Value.Si)))]);
         Numbers.Close(study.StrictestIndex!.Value, read.Value!.Value, 1e-9);
     }
 

@@ -203,7 +203,7 @@ public class NearFieldTests
         AirStudy study = Rooms.Study(Rooms.Bathroom, Rooms.Fan(300, 1), Rooms.Coat(0, 6, 30, 0.4, 15));
         NearFieldStudy zones = new(study, NearField.Hemisphere(Length.FromMeters(0.5), Speed.FromMetersPerSecond(0.004)));
         Assert.Equal(study.Exposure.Count, zones.Exposure.Count);
-        Assert.All(zones.Exposure.Zip(study.Exposure), pair => Assert.True(pair.First.Comparison.Value > pair.Second.Comparison.Value));
+        Assert.All(zones.Exposure.Zip(study.Exposure), pair => Assert.True(pair.First.Comparison.Value?.Si > pair.Second.Comparison.Value?.Si));
         Assert.True(zones.ShortTermIndex > study.ShortTermIndex);
         Assert.True(zones.StrictestIndex > study.StrictestIndex);
         Assert.True(zones.PeakFlammableFraction > study.PeakFlammableFraction);

@@ -24,10 +24,10 @@ public class PersonExposureTests
         Assert.Equal(3, person.Exposure.Count);
         foreach (SubstanceAir air in study.Substances)
         {
-            Assert.All(person.Exposure.Where(item => item.Solvent == air.Solvent), item => Numbers.Close(air.EightHourAverage.DecimalFractions, item.Comparison.Value!.Value, 1e-9));
+            Assert.All(person.Exposure.Where(item => item.Solvent == air.Solvent), item => Numbers.Close(air.EightHourAverage.DecimalFractions, item.Comparison.Value!.Value.Si, 1e-9));
         }
 
-        Numbers.Close(study.StrictestIndex!.Value, person.StrictestLimit.Value!.Value, 1e-9);
+        Numbers.Close(study.StrictestIndex!.Value, person.StrictestLimit.Value!.Value.Si, 1e-9);
         Assert.Equal(study.StrictestLimit.Outcome, person.StrictestLimit.Outcome);
         Numbers.CanBeWritten(person.Workings());
     }
@@ -38,8 +38,8 @@ public class PersonExposureTests
     {
         AirStudy closed = Study(Rooms.Of(10), Rooms.Coat(0, 1, 10, 1, 15, Rooms.Share(A, 100)), Rooms.Fan(0, 1));
         PersonExposure person = new("helper", [new RoomStay(closed, TimeSpan.FromHours(1), TimeSpan.FromHours(3))], Limits);
-        Numbers.Close(61.125e-6, Assert.Single(person.Exposure).Comparison.Value!.Value, 1e-9);
-        Numbers.Close(0.61125, person.StrictestLimit.Value!.Value, 1e-9);
+        Numbers.Close(61.125e-6, Assert.Single(person.Exposure).Comparison.Value!.Value.Si, 1e-9);
+        Numbers.Close(0.61125, person.StrictestLimit.Value!.Value.Si, 1e-9);
         Numbers.CanBeWritten(person.Workings());
     }
 
@@ -69,7 +69,7 @@ public class PersonExposureTests
         RoomStay one = new(first, TimeSpan.Zero, TimeSpan.FromMinutes(30));
         RoomStay two = new(second, TimeSpan.FromMinutes(30), TimeSpan.FromHours(2));
         PersonExposure both = new("sprayer", [one, two], Limits);
-        Numbers.Close(Index([one]) + Index([two]), both.StrictestLimit.Value!.Value, 1e-12);
+        Numbers.Close(Index([one]) + Index([two]), both.StrictestLimit.Value!.Value.Si, 1e-12);
         Numbers.Close(Average([one], "B") + Average([two], "B"), Average([one, two], "B"), 1e-12);
         Numbers.Close(Average([one], "A"), Average([one, two], "A"), 1e-12);
         Numbers.CanBeWritten(both.Workings());
@@ -83,7 +83,7 @@ public class PersonExposureTests
         foreach (PersonExposure person in new[] { new PersonExposure("x", [new RoomStay(study, TimeSpan.Zero, TimeSpan.FromMinutes(30))], Limits), new PersonExposure("x", [], Limits) })
         {
             Assert.Empty(person.Exposure);
-            Assert.Equal(0, person.StrictestLimit.Value);
+            Assert.Equal(0, person.StrictestLimit.Value?.Si);
             Assert.Equal(ComparisonOutcome.Within, person.StrictestLimit.Outcome);
             Numbers.CanBeWritten(person.Workings());
         }
@@ -144,8 +144,8 @@ public class PersonExposureTests
 
     private static AirStudy Study(Room room, Emission emission, Exhaust fan) => new(room, fan, [emission], TimeSpan.FromHours(8), Limits);
 
-    private static double Index(IReadOnlyList<RoomStay> stays) => new PersonExposure("x", stays, Limits).StrictestLimit.Value!.Value;
+    private static double Index(IReadOnlyList<RoomStay> stays) => new PersonExposure("x", stays, Limits).StrictestLimit.Value!.Value.Si;
 
     private static double Average(IReadOnlyList<RoomStay> stays, string cas) =>
-        new PersonExposure("x", stays, Limits).Exposure.Where(item => item.Solvent.CasNumber == cas).Select(item => item.Comparison.Value!.Value).FirstOrDefault();
+        new PersonExposure("x", stays, Limits).Exposure.Where(item => item.Solvent.CasNumber == cas).Select(item => item.Comparison.Value!.Value.Si).FirstOrDefault();
 }

@@ -27,11 +27,11 @@ public class RespiratorTests
         RespiratorCheck half = Check("air-purifying, half mask or filtering facepiece", 8e-6, 1e-6);
         Numbers.Close(8, half.HazardRatio!.Value);
         Numbers.Close(0.8, half.InsideOverLimit!.Value);
-        Numbers.Close(10e-6, half.Comparison.Limit!.Value);
+        Numbers.Close(10e-6, half.Comparison.Limit!.Value.Si);
         Assert.True(half.Reaches);
         RespiratorCheck quarter = Check("air-purifying, quarter mask", 8e-6, 1e-6);
         Numbers.Close(1.6, quarter.InsideOverLimit!.Value);
-        Numbers.Close(-3e-6, quarter.Comparison.Margin!.Value, 1e-9);
+        Numbers.Close(-3e-6, quarter.Comparison.Margin!.Value.Si, 1e-9);
         Assert.False(quarter.Reaches);
         Numbers.CanBeWritten(half.Workings());
         Numbers.CanBeWritten(quarter.Workings());

@@ -64,8 +64,8 @@ public class SubstancesTests
         ExposureComparison brief = study.Exposure.Single(exposure => exposure.Solvent == Solvents.Xylene && exposure.Limit!.Kind == ExposureLimitKind.Stel15min);
         Assert.Equal("xylene, mixed isomers, 15-minute average, NIOSH REL", brief.Comparison.Subject);
         Assert.Equal(brief.Limit!.Source, brief.Comparison.Source);
-        Assert.Equal(study.Substances[0].FifteenMinuteAverage.DecimalFractions, brief.Comparison.Value);
+        Assert.Equal(study.Substances[0].FifteenMinuteAverage.DecimalFractions, brief.Comparison.Value?.Si);
         ExposureComparison peak = study.Exposure.Single(exposure => exposure.Limit!.Kind == ExposureLimitKind.BriefPeak);
-        Assert.Equal(study.Substances[1].Peak.DecimalFractions, peak.Comparison.Value);
+        Assert.Equal(study.Substances[1].Peak.DecimalFractions, peak.Comparison.Value?.Si);
     }
 }

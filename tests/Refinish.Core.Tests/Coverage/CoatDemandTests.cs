@@ -150,7 +150,7 @@ public class CoatDemandTests
         double grams = (topcoat.Parts[0].Volume.Milliliters * 1.20) + (topcoat.Parts[1].Volume.Milliliters * 1.05) + (topcoat.Reducer.Milliliters * 0.88);
         Numbers.Close(grams, topcoat.Weight.Grams);
         LimitComparison bought = topcoat.Compare(Volume.FromMilliliters(5000));
-        Numbers.Close(0.005 - topcoat.Mixed.CubicMeters, bought.Margin!.Value);
+        Numbers.Close(0.005 - topcoat.Mixed.CubicMeters, bought.Margin!.Value.Si);
         Assert.Equal(ComparisonOutcome.Beyond, topcoat.Compare(Volume.FromMilliliters(100)).Outcome);
         Numbers.CanBeWritten(takeoff.Workings());
     }

@@ -134,7 +134,7 @@ public class CureTableFitTests
         Numbers.Near(10, Sheet.Coldest.DegreesCelsius, 1e-9);
         Numbers.Near(30, Sheet.Warmest.DegreesCelsius, 1e-9);
         Assert.Null(Sheet.TimesAt(C(9)));
-        Numbers.Near(-1, cold.Checks[0].Margin!.Value, 1e-9);
+        Numbers.Near(-1, cold.Checks[0].Margin!.Value.Si, 1e-9);
 
         double[][] design =
         [

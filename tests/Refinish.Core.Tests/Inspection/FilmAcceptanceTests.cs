@@ -3,6 +3,7 @@ using FsCheck.Xunit;
 using Refinish.Inspection;
 using Refinish.Tests.Support;
 using UnitsNet;
+using UnitsNet.Units;
 using Xunit;
 
 namespace Refinish.Tests.Inspection;
@@ -30,8 +31,8 @@ public class FilmAcceptanceTests
             FilmAcceptanceRules.SpotsWithinAFifth,
             new FilmSpecification(Length.FromMils(8), Length.FromMils(12), Source.Supplied("job specification")),
             [Length.FromMils(10)]);
-        Numbers.Close(6.4, Length.FromMeters(result.Comparisons[2].Limit!.Value).Mils);
-        Numbers.Close(14.4, Length.FromMeters(result.Comparisons[3].Limit!.Value).Mils);
+        Numbers.Close(6.4, result.Comparisons[2].Limit!.Value.In(LengthUnit.Mil));
+        Numbers.Close(14.4, result.Comparisons[3].Limit!.Value.In(LengthUnit.Mil));
         Assert.Null(result.Statistics.StandardDeviation);
     }
 

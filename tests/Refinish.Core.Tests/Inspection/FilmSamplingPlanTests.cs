@@ -64,7 +64,7 @@ public class FilmSamplingPlanTests
         FilmJudgement large = new(judged.Rule, judged.Specification, judged.Statistics.Films, Area.FromSquareMeters(12));
         Assert.False(large.IsAccepted);
         Assert.Equal(ComparisonOutcome.Beyond, large.Sampling!.Outcome);
-        Numbers.Near(10, large.Sampling.Limit!.Value, 0);
+        Numbers.Near(10, large.Sampling.Limit!.Value.Si, 0);
         Assert.Equal("not accepted by spots within a fifth (80/120): 5 spots of the 10 asked for, mean 129 µm", large.ToString());
         FilmJudgement without = new(FilmAcceptanceRules.NineInTen, Range, judged.Statistics.Films, Area.FromSquareMeters(12));
         Assert.Equal(ComparisonOutcome.CannotBeJudged, without.Sampling!.Outcome);

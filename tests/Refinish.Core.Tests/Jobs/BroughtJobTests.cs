@@ -63,7 +63,7 @@ public class BroughtJobTests
     {
         RoomAirPlan air = Assert.Single(Plan.Air);
         Assert.Equal("our insurer (invented) (our policy; 2027-01-15)", air.Study!.FlammableLimit.Whose);
-        Numbers.Close(0.2, air.Study.FlammableLimit.Limit!.Value, 1e-12);
+        Numbers.Close(0.2, air.Study.FlammableLimit.Limit!.Value.Si, 1e-12);
         Assert.All(Plan.Voc.Values, voc => Assert.Contains("our house", voc.Whose, System.StringComparison.Ordinal));
         Assert.NotEmpty(Plan.Noise);
         Assert.All(Plan.Noise.SelectMany(day => day.Doses), dose => Assert.Equal("our noise rule (invented)", dose.Limit.Authority));

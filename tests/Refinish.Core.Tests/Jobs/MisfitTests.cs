@@ -86,7 +86,7 @@ public class MisfitTests
         NoiseDose day = new("one", [new("tool", Level.FromDecibels(125), TimeSpan.FromMinutes(3))], NoiseLimits.OshaPermissible);
         Numbers.Close(0.8, day.Dose!.Value.DecimalFractions, 1e-9);
         Assert.Equal(ComparisonOutcome.Beyond, day.Loudest.Outcome);
-        Numbers.Close(10, day.Loudest.Value!.Value - day.Loudest.Limit!.Value, 1e-9);
+        Numbers.Close(10, day.Loudest.Value!.Value.Si - day.Loudest.Limit!.Value.Si, 1e-9);
         Assert.Null(new NoiseDose("one", [new("tool", Level.FromDecibels(110), TimeSpan.FromHours(4))], NoiseLimits.NioshRecommended).LeastNoiseReductionRating);
         NoiseLimit upside = NoiseLimits.OshaPermissible with { CriterionLevel = Level.FromDecibels(85), Threshold = Level.FromDecibels(110) };
         Assert.Throws<ArgumentOutOfRangeException>(() => new NoiseDose("one", [], upside));

@@ -42,8 +42,8 @@ public class OwnProductTests
         double water = 0.15 * 880 * 0.0005;
         double content = ((48.25e3 / millilitres) + (0.15 * 880) - water) / (1.15 - (water / 998.15));
         LimitComparison voc = Assert.Single(plan.Objections, objection => objection.Id == "Voc/three-part-topcoat").Comparison!;
-        Numbers.Close(content, voc.Value!.Value, 1e-9);
-        Numbers.Close(content, plan.Voc["three-part-topcoat"].Value!.Value, 1e-9);
+        Numbers.Close(content, voc.Value!.Value.Si, 1e-9);
+        Numbers.Close(content, plan.Voc["three-part-topcoat"].Value!.Value.Si, 1e-9);
 
         WarrantyRecord record = new() { Reference = "1", Batches = [], Coats = [] };
         Assert.Contains("batch number of three-part urethane topcoat (invented), flexibiliser", record.MissingFor(plan));
@@ -60,7 +60,7 @@ public class OwnProductTests
         JobPlan plan = (job with { Shop = job.Shop with { Limits = job.Shop.Limits with { Voc = [wide] } } }).Plan();
         Assert.Empty(plan.Objections);
         CoatRun run = plan.Work!.Runs.First(one => one.Layer.Product.Id == "waterborne-topcoat");
-        Numbers.Close(66 / (1 - (0.54 * 1100 / 998.15)), plan.Voc["waterborne-topcoat"].Value!.Value, 1e-9);
+        Numbers.Close(66 / (1 - (0.54 * 1100 / 998.15)), plan.Voc["waterborne-topcoat"].Value!.Value.Si, 1e-9);
         Numbers.Close(run.Demand.Sprayed.Liters * 66 / 1.05, run.VolatileMass.Grams, 1e-9);
         Numbers.Close(run.Demand.Sprayed.Liters * (594 + (0.05 * 998.15)) / 1.05, run.WaterMass.Grams, 1e-9);
         Numbers.Close(30 * 1.05 / 0.337, run.Demand.WetFilm.Thickness.Micrometers, 1e-9);
@@ -86,7 +86,7 @@ public class OwnProductTests
         JobPlan dry = OwnProducts.With(pure, 2).Plan();
         Assert.Empty(dry.Objections);
         Assert.All(dry.Work!.Runs.Where(one => one.Layer.Product.Id == pure.Id), one => Assert.Equal(0, one.VolatileMass.Kilograms));
-        Assert.Equal(0, dry.Voc[pure.Id].Value!.Value, 1e-9);
+        Assert.Equal(0, dry.Voc[pure.Id].Value!.Value.Si, 1e-9);
     }
 
     [Fact]
@@ -156,8 +156,8 @@ public class OwnProductTests
         Assert.Equal(2, dryness.Length);
         PlanObjection dry = dryness[0];
         Assert.EndsWith("/lamp/humidity-low", dry.Id, StringComparison.Ordinal);
-        Numbers.Close(0.20, dry.Comparison!.Value!.Value, 1e-9);
-        Numbers.Close(0.30, dry.Comparison.Limit!.Value, 1e-12);
+        Numbers.Close(0.20, dry.Comparison!.Value!.Value.Si, 1e-9);
+        Numbers.Close(0.30, dry.Comparison.Limit!.Value.Si, 1e-12);
 
         JobPlan wrong = OwnProducts.With(OwnProducts.Waterborne with { VolumeSolids = Ratio.FromPercent(30) }, 2).Plan();
         Assert.Contains(wrong.Objections, objection => objection.Id == "Input/waterborne-topcoat/volume-solids");

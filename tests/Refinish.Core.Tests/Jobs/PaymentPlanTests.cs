@@ -122,9 +122,9 @@ public class PaymentPlanTests
         PaymentStage[] stages = [Share("deposit", PaymentDue.OnAcceptance, 10), PaymentStage.OfAmount("start", PaymentDue.AtStart, 100m), Rest()];
         PaymentPlan plan = new(Dollar, 4200m, 0m, stages);
         LimitComparison strict = plan.Against(limit);
-        Assert.Equal((520, 420, ComparisonOutcome.Beyond), (strict.Value, strict.Limit, strict.Outcome));
+        Assert.Equal((520, 420, ComparisonOutcome.Beyond), (strict.Value?.Si, strict.Limit?.Si, strict.Outcome));
         LimitComparison acceptance = plan.Against(new DepositLimit(limit.Share, limit.Amount, limit.Source, PaymentDue.OnAcceptance));
-        Assert.Equal((420, 420, ComparisonOutcome.Within), (acceptance.Value, acceptance.Limit, acceptance.Outcome));
+        Assert.Equal((420, 420, ComparisonOutcome.Within), (acceptance.Value?.Si, acceptance.Limit?.Si, acceptance.Outcome));
         Assert.Equal(ComparisonOutcome.Beyond, new PaymentPlan(Dollar, 12000m, 0m, stages).Against(new DepositLimit(limit.Share, limit.Amount, limit.Source, PaymentDue.OnAcceptance)).Outcome);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, new PaymentPlan(Dollar, 4200m, 0m, []).Against(limit).Outcome);
         Assert.Throws<ArgumentException>(() => _ = new DepositLimit(null, null, Source.Invented("test")));

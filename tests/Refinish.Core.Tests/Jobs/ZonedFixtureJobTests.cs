@@ -98,7 +98,7 @@ public class ZonedFixtureJobTests
         IReadOnlyList<LimitComparison> under = run.Flow(Angle.FromDegrees(120));
         Assert.Equal(2, upright.Count);
         Assert.Equal(3, under.Count);
-        Numbers.Close(upright[1].Limit!.Value, under[1].Limit!.Value, 1e-12);
+        Numbers.Close(upright[1].Limit!.Value.Si, under[1].Limit!.Value.Si, 1e-12);
         Assert.Equal(ComparisonOutcome.CannotBeJudged, under[2].Outcome);
         Assert.Contains("dripping", under[2].Subject, StringComparison.Ordinal);
         IReadOnlyList<LimitComparison> ceiling = run.Flow(Angle.FromDegrees(180));

@@ -81,7 +81,7 @@ public class OwnRuleTests
         SurveyCondition deep = new() { Defect = DefectKind.Chip, DeeperThan = Mm(1.5) };
         VerdictReason reason = Assert.Single(Found(Clean(new Chip(Mm(20), Mm(2)), new Chip(Mm(20), Mm(1.5))), deep));
         Assert.Equal("chip 20 mm across, 2 mm deep; its depth: 2 mm; limit at most 1.5 mm; 0.5 mm beyond", reason.Sentence);
-        Numbers.Close(-0.5e-3, reason.Comparison!.Margin!.Value, 1e-12);
+        Numbers.Close(-0.5e-3, reason.Comparison!.Margin!.Value.Si, 1e-12);
         Assert.Single(Found(Clean(new Chip(Mm(30), Mm(12), Mm(2))), new SurveyCondition { Defect = DefectKind.Chip, LargerThan = Mm(25) }));
         Assert.Empty(Found(Clean(new Chip(Mm(30), Mm(12), Mm(2))), new SurveyCondition { Defect = DefectKind.Chip, LargerThan = Mm(30) }));
         Assert.Single(Found(Clean(new RustSpot(Mm(30))), new SurveyCondition { Defect = DefectKind.RustSpot, WiderThan = Area.FromSquareMillimeters(706) }));

@@ -71,7 +71,7 @@ internal static class ExposureComparisons
 
     /// <summary>At the limit counts as dangerous, though a comparison calls it within.</summary>
     public static bool IsImmediatelyDangerous(ExposureComparison exposure) =>
-        exposure.Limit?.Kind == ExposureLimitKind.Idlh && exposure.Comparison.Margin <= 0;
+        exposure.Limit?.Kind == ExposureLimitKind.Idlh && exposure.Comparison.Margin?.Si <= 0;
 
     /// <summary>
     /// For each solvent the lowest limit of a kind by volume; <see langword="null"/> where there is none, and infinite for water.

@@ -16,7 +16,8 @@ namespace Refinish.Air;
 /// </remarks>
 /// <example><code>
 /// Source sheet = Source.Supplied("data sheet");
-/// LimitComparison toluene = new("toluene, 8-hour average", 800e-6, 20e-6, LimitSense.AtMost, Measure.PartsPerMillion, sheet);
+/// LimitComparison toluene = LimitComparison.AtMost(
+///     "toluene, 8-hour average", Ratio.FromPartsPerMillion(800), Ratio.FromPartsPerMillion(20), Measure.PartsPerMillion, sheet);
 /// RespiratorCheck hood = new(RespiratorClass.Common[2], toluene, asksForAir: false, isImmediatelyDangerous: false);
 /// double? ratio = hood.HazardRatio;          // 40
 /// double? inside = hood.InsideOverLimit;     // 1.6
@@ -45,12 +46,12 @@ public sealed record RespiratorCheck
             throw new ArgumentException("exposure has a limit from below; allowed: one that may at most be so much.", nameof(exposure));
         }
 
-        if (exposure.Value is double value)
+        if (exposure.Value is { Si: double value })
         {
             Guard.Within(value, Bounds.NotNegative(exposure.Measure), nameof(exposure));
         }
 
-        if (exposure.Limit is double limit)
+        if (exposure.Limit is { Si: double limit })
         {
             Guard.Within(limit, Bounds.Positive(exposure.Measure), nameof(exposure));
         }
@@ -70,7 +71,7 @@ public sealed record RespiratorCheck
     public RespiratorExclusion Exclusion { get; }
 
     /// <summary>Exposure over limit, the least protection factor; <see langword="null"/> when one of them is not known.</summary>
-    public double? HazardRatio => Exposure.Value is null || Exposure.Limit is null ? null : Ratio().Value;
+    public double? HazardRatio => Exposure.OfLimit;
 
     /// <summary>
     /// What is taken to be inside, over the limit: hazard ratio over factor. Above 1 the factor is that many times too little;
@@ -80,7 +81,7 @@ public sealed record RespiratorCheck
 
     /// <summary>The exposure against the largest concentration that the kind may be used in, its factor times the limit.</summary>
     public LimitComparison Comparison => new(
-        Exposure.Subject + ", in a respirator: " + Respirator.Name, Exposure.Value, Exposure.Limit is null ? null : Use().Value,
+        Exposure.Subject + ", in a respirator: " + Respirator.Name, Exposure.Value?.Si, Exposure.Limit is null ? null : Use().Value,
         LimitSense.AtMost, Exposure.Measure, LargestUse,
         InsideOverLimit > 1 ? "less at a time, more air, another product, or a kind with a greater factor" : null);
 
@@ -113,7 +114,7 @@ public sealed record RespiratorCheck
     };
 
     private Num Ratio(Trace? t = null) => t.Step("hazard ratio, the least protection factor", "HR", Measure.Number, LargestUse,
-        t.Given("C", Exposure.Value!.Value, Exposure.Measure) / Limit(t));
+        t.Given("C", Exposure.Value!.Value.Si, Exposure.Measure) / Limit(t));
 
     private Num Use(Trace? t = null) =>
         t.Step("largest concentration it may be used in", "MUC", Exposure.Measure, LargestUse, Factor(t) * Limit(t));
@@ -121,7 +122,7 @@ public sealed record RespiratorCheck
     private Num Inside(Trace? t = null) => t.Step(
         "what is taken to be inside, over the limit", "HR_in", Measure.Number, Respirator.Source, Ratio(t) / Factor(t));
 
-    private Num Limit(Trace? t) => t.Given("L", Exposure.Limit!.Value, Exposure.Measure);
+    private Num Limit(Trace? t) => t.Given("L", Exposure.Limit!.Value.Si, Exposure.Measure);
 
     private Num Factor(Trace? t) => t.Given("APF", Respirator.AssignedProtectionFactor, Measure.Number);
 }

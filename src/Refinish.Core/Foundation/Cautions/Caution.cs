@@ -51,13 +51,6 @@ public sealed record Caution
     /// <summary>Whom it concerns.</summary>
     public Audience Concerns { get; }
 
-    /// <summary>Whether another caution says the same in every part.</summary>
-    /// <param name="other">The other.</param>
-    /// <returns>True when all parts are equal.</returns>
-    public bool Equals(Caution? other) => ReferenceEquals(this, other)
-        || (other is not null && Code == other.Code && Hazard == other.Hazard && Sentence == other.Sentence && DecidedBy == other.DecidedBy
-            && Source == other.Source && Concerns == other.Concerns);
-
     /// <summary>A hash of the code: hashing every sentence of every list of a plan would cost more than the plan.</summary>
     /// <returns>The hash.</returns>
     public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(Code);

@@ -21,17 +21,6 @@ namespace Refinish;
 /// </code></example>
 public sealed class InputField
 {
-    private static readonly Measure[] Lengths = [Measure.Length, Measure.Distance, Measure.Film];
-    private static readonly Measure[] Angles = [Measure.Angle];
-    private static readonly Measure[] Fractions = [Measure.Percent, Measure.PartsPerMillion];
-    private static readonly Measure[] Volumes = [Measure.Liquid, Measure.Capacity];
-    private static readonly Measure[] Flows = [Measure.FluidRate, Measure.Airflow];
-    private static readonly Measure[] Temperatures = [Measure.Temperature];
-    private static readonly Measure[] Pressures = [Measure.Pressure];
-    private static readonly Measure[] Densities = [Measure.Density];
-    private static readonly Measure[] MolarMasses = [Measure.EquivalentWeight, Measure.MolarMass];
-    private static readonly Measure[] Viscosities = [Measure.DynamicViscosity];
-
     private InputField(string name, string meaning, Bounds allowed, double? otherwise)
     {
         Name = name;
@@ -143,26 +132,5 @@ public sealed class InputField
         return ReferenceEquals(Measure, Measure.Length) && Allowed.Contains(si) ? si : Checked((IQuantity)value);
     }
 
-    private double Si(IQuantity value)
-    {
-        (double si, Measure[] measures) = Guard.NotNull(value, nameof(value), nameof(value)) switch
-        {
-            Length length => (length.Meters, Lengths),
-            Angle angle => (angle.Radians, Angles),
-            Ratio ratio => (ratio.DecimalFractions, Fractions),
-            Volume volume => (volume.CubicMeters, Volumes),
-            VolumeFlow flow => (flow.CubicMetersPerSecond, Flows),
-            Temperature temperature => (Guard.Kelvins(temperature), Temperatures),
-            Pressure pressure => (pressure.Pascals, Pressures),
-            Density density => (density.KilogramsPerCubicMeter, Densities),
-            MolarMass mass => (mass.KilogramsPerMole, MolarMasses),
-            DynamicViscosity viscosity => (viscosity.PascalSeconds, Viscosities),
-            _ => (double.NaN, []),
-        };
-        return Array.IndexOf(measures, Measure) >= 0
-            ? si
-            : throw new ArgumentException(
-                Name + " was given as a quantity of the kind " + value.QuantityInfo.Name + "; it is of the kind " + Measure.Kind + ".",
-                Name);
-    }
+    private double Si(IQuantity value) => Measure.Si(Guard.NotNull(value, nameof(value), nameof(value)), Name);
 }

@@ -5,18 +5,12 @@ namespace Refinish;
 /// <summary>
 /// What <see cref="Num"/> is for numbers, for money: an exact decimal and, while a derivation is being made, the formula that gave it.
 /// </summary>
-internal readonly struct Amount
+internal readonly struct Amount(decimal value, Expression? formula = null)
 {
-    private readonly Expression? formula;
-
-    public Amount(decimal value, Expression? formula = null)
-    {
-        Value = value;
-        this.formula = formula;
-    }
+    private readonly Expression? formula = formula;
 
     /// <summary>The amount.</summary>
-    public decimal Value { get; }
+    public decimal Value { get; } = value;
 
     /// <summary>The formula; the plain number where there is none.</summary>
     public Expression Formula => formula ?? new NumberExpression((double)Value, null);

@@ -13,17 +13,11 @@ namespace Refinish;
 /// <remarks>
 /// A number made from a <see cref="double"/> has no formula of its own. In the formula of another it appears as its digits.
 /// </remarks>
-internal readonly struct Num
+internal readonly struct Num(double value, Expression? formula = null)
 {
     private static readonly Expression Circle = new NumberExpression(Math.PI, "π");
 
-    private readonly Expression? formula;
-
-    public Num(double value, Expression? formula = null)
-    {
-        Value = value;
-        this.formula = formula;
-    }
+    private readonly Expression? formula = formula;
 
     /// <summary>
     /// The circle number. It keeps its letter beside a number that has a formula: <c>Num.Pi * r</c> is written π · r. Where it meets a
@@ -32,7 +26,7 @@ internal readonly struct Num
     public static Num Pi => Math.PI;
 
     /// <summary>The number, in SI base units.</summary>
-    public double Value { get; }
+    public double Value { get; } = value;
 
     /// <summary>Whether a derivation is being made.</summary>
     public bool IsTraced => formula is not null;

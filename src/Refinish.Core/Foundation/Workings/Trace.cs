@@ -11,6 +11,7 @@ internal sealed class Trace
 {
     private readonly List<WorkingStep> steps = [];
     private readonly List<Workings> parts = [];
+    private readonly Dictionary<string, List<WorkingStep>> noted = new(StringComparer.Ordinal);
 
     /// <summary>How many steps were noted.</summary>
     public int Count => steps.Count;
@@ -52,14 +53,17 @@ internal sealed class Trace
     /// </summary>
     public void Note(string name, string symbol, Expression formula, Measure measure, Source source)
     {
-        foreach (WorkingStep step in steps)
+        // Steps of one symbol are few as a rule, also where a long log has thousands of steps.
+        if (!noted.TryGetValue(symbol, out List<WorkingStep>? alike))
         {
-            if (step.Symbol == symbol && step.Name == name && Math.Abs(step.Value - formula.Value) <= 1e-12 * Math.Abs(formula.Value))
-            {
-                return;
-            }
+            noted.Add(symbol, alike = []);
         }
 
-        steps.Add(new WorkingStep(name, symbol, formula, measure, source));
+        if (!alike.Exists(step => step.Name == name && Math.Abs(step.Value - formula.Value) <= 1e-12 * Math.Abs(formula.Value)))
+        {
+            WorkingStep noting = new(name, symbol, formula, measure, source);
+            alike.Add(noting);
+            steps.Add(noting);
+        }
     }
 }

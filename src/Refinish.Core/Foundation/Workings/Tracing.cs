@@ -81,11 +81,10 @@ internal static class Tracing
     {
         foreach (LimitComparison check in checks)
         {
-            Num x = trace.Given(value, check.Value!.Value, check.Measure);
-            Num end = trace.Given(limit, check.Limit!.Value, check.Measure);
-            Measure measure = check.Measure.Equals(Measure.Temperature) ? Measure.TemperatureDifference : check.Measure;
-            trace.Step(
-                "margin, " + check.Subject, "m", measure, source ?? check.Source, check.Sense == LimitSense.AtLeast ? x - end : end - x);
+            Num x = trace.Given(value, check.Value!.Value.Si, check.Measure);
+            Num end = trace.Given(limit, check.Limit!.Value.Si, check.Measure);
+            trace.Step("margin, " + check.Subject, "m", check.Margin!.Value.Measure, source ?? check.Source,
+                check.Sense == LimitSense.AtLeast ? x - end : end - x);
         }
 
         return default;

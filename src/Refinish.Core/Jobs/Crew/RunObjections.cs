@@ -59,7 +59,7 @@ internal static class RunObjections
     private const double OnPurpose = 1.0 / 3;
 
     private static IEnumerable<PlanObjection> Sheet(CoatingProduct product) => new DataSheetCheck(product).Contradictions
-        .Where(finding => finding.Code != DataSheetCheck.StoichiometryCode || finding.Comparison.Value > OnPurpose)
+        .Where(finding => finding.Code != DataSheetCheck.StoichiometryCode || finding.Comparison.Value?.Si > OnPurpose)
         .Select(finding => new PlanObjection(
             ObjectionKind.Input, product.Id, finding.Code,
                 "The data sheet of " + product.Name + " contradicts itself. " + finding + ". " + finding.Comparison.Remedy));

@@ -4,5 +4,5 @@ namespace Refinish.Jobs;
 internal static class LeastKept
 {
     public static double Rank(LimitComparison comparison) =>
-        comparison.Value is double value && comparison.Limit is double limit ? -value / limit : double.NegativeInfinity;
+        -comparison.OfLimit ?? double.NegativeInfinity;
 }

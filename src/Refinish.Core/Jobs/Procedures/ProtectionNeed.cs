@@ -39,7 +39,7 @@ public sealed record ProtectionNeed
     public bool IsImmediatelyDangerous { get; }
 
     /// <summary>Value over limit: the least protection factor; <see langword="null"/> when it cannot be judged.</summary>
-    public double? HazardRatio => Comparison.Value is double value && Comparison.Limit is double limit && limit > 0 ? value / limit : null;
+    public double? HazardRatio => Comparison.OfLimit;
 
     /// <summary>
     /// Respirators that nothing excludes and whose assigned protection factor reaches the ratio, smallest first; empty when none does or
