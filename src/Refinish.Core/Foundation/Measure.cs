@@ -28,6 +28,7 @@ public sealed class Measure : IEquatable<Measure>
     private static readonly Func<double, IQuantity> Dense = static si => UnitsNet.Density.FromKilogramsPerCubicMeter(si);
     private static readonly Func<double, IQuantity> Contained = static si => UnitsNet.MassConcentration.FromKilogramsPerCubicMeter(si);
     private static readonly Func<double, IQuantity> Flowing = static si => VolumeFlow.FromCubicMetersPerSecond(si);
+    private static readonly Func<double, IQuantity> Molar = static si => UnitsNet.MolarMass.FromKilogramsPerMole(si);
     private static readonly Func<double, IQuantity> Moving = static si => UnitsNet.Speed.FromMetersPerSecond(si);
     private static readonly Func<double, IQuantity> Kelvins = static si => UnitsNet.Temperature.FromKelvins(si);
     private static readonly Func<double, IQuantity> Lasting = static si => Duration.FromSeconds(si);
@@ -174,7 +175,7 @@ public sealed class Measure : IEquatable<Measure>
 
     /// <summary>A molar mass: g/mol in both systems.</summary>
     public static Measure MolarMass { get; } =
-        new("molar mass", new("g/mol", 1e-3), new("g/mol", 1e-3), static si => UnitsNet.MolarMass.FromKilogramsPerMole(si));
+        new("molar mass", new("g/mol", 1e-3), new("g/mol", 1e-3), Molar);
 
     /// <summary>A molar volume: L/mol in both systems.</summary>
     public static Measure MolarVolume { get; } = new("molar volume", new("L/mol", 1e-3), new("L/mol", 1e-3));
@@ -195,7 +196,7 @@ public sealed class Measure : IEquatable<Measure>
     public static Measure ArealCount { get; } = new("count per area", new("1/cm²", 1e4), new("1/in²", 1 / (Inch * Inch)));
 
     /// <summary>Mass of a substance that holds one mole of reactive groups: g/eq in both systems.</summary>
-    public static Measure EquivalentWeight { get; } = new("equivalent weight", new("g/eq", 1e-3), new("g/eq", 1e-3));
+    public static Measure EquivalentWeight { get; } = new("equivalent weight", new("g/eq", 1e-3), new("g/eq", 1e-3), Molar);
 
     /// <summary>An amount of reactive groups: mol in both systems.</summary>
     public static Measure Equivalents { get; } = new("equivalents", new("mol", 1), new("mol", 1));
