@@ -18,7 +18,7 @@ namespace Refinish.Coatings;
 /// {
 ///     Parts =
 ///     [
-///         GenericCatalogue.EpoxyPrimer.Parts[0], GenericCatalogue.EpoxyPrimer.Parts[1] with { StatedPer100OfFirst = 50 },
+///         GenericCatalogue.EpoxyPrimer.Parts[0], new MixPart(GenericCatalogue.EpoxyPrimer.Parts[1].Component, 1, 50),
 ///     ],
 /// });
 /// string contradiction = check.Contradictions[0].ToString();   // stated 50, follows as 35: a volume ratio printed as a weight ratio

@@ -17,7 +17,8 @@ namespace Refinish.Coverage;
 /// </remarks>
 /// <example><code>
 /// MeasuredTransfer coat = new(
-///     Area.FromSquareMeters(2.5), Length.FromMicrometers(30), Ratio.FromPercent(45), Volume.FromMilliliters(330), Ratio.FromPercent(10));
+///     Area.FromSquareMeters(2.5), Length.FromMicrometers(30), Ratio.FromPercent(45), Volume.FromMilliliters(330),
+///     Ratio.FromPercent(10), Ratio.Zero);
 /// double efficiency = coat.Efficiency.Percent;      // 55.6 = 2.5 m² × 30 µm × 1.1 / 0.45 / 330 mL
 /// </code></example>
 public sealed record MeasuredTransfer

@@ -15,7 +15,7 @@ namespace Refinish.Inspection;
 /// <example><code>
 /// FilmSpecification range = new(Length.FromMils(4), Length.FromMils(6.5), Source.Supplied("job specification"));
 /// Length[] spots = [Length.FromMils(4.8), Length.FromMils(5.3), Length.FromMils(4.2), Length.FromMils(5.0), Length.FromMils(6.0)];
-/// FilmTolerance test = new(range, spots, Ratio.FromPercent(90), Ratio.FromPercent(95));
+/// FilmTolerance test = new(range, spots, Ratio.FromPercent(90), Ratio.FromPercent(95), ToleranceSide.Both);
 /// double k = test.Factor!.Value;               // 4.29
 /// </code></example>
 public sealed record FilmTolerance
