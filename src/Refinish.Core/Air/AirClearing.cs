@@ -90,7 +90,7 @@ public sealed record AirClearing
     public Workings Workings()
     {
         Func<Trace, Num> found = removed is null ? Share : changes is null ? Rate : Seconds;
-        return Trace.Of("Clearing of a room's air", [found, Count, .. Room is null ? [] : (Func<Trace, Num>[])[Flow]]);
+        return Trace.Of("Clearing of a room's air", [found, Count, .. Trace.When(Room is not null, Flow)]);
     }
 
     /// <summary>Share, time and air changes.</summary>

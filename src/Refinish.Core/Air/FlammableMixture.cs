@@ -137,7 +137,7 @@ public sealed record FlammableMixture
     /// <returns>The derivation.</returns>
     public Workings Workings() => Trace.Of(
         "Flammable limits of a mixture",
-        [Sum, .. isWhole ? [OfLower, Lower] : (Func<Trace, Num>[])[], .. hasUpper ? [OfUpper, Upper] : (Func<Trace, Num>[])[]]);
+        [Sum, .. Trace.When(isWhole, OfLower, Lower), .. Trace.When(hasUpper, OfUpper, Upper)]);
 
     /// <summary>The part of the lower limit against what is allowed.</summary>
     /// <returns>One line of text.</returns>

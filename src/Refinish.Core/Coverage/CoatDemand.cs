@@ -142,7 +142,7 @@ public sealed record CoatDemand
         "One coat of " + Layer.Product.Name + " over all surfaces",
         [
             Whole, Wet, DeadWet, OnSurface, Filling, Aimed, BlownOff, ThroughGun, PastEdges, Filled, Poured, Clinging, All, Unused,
-            .. Layer.Coats > 1 ? [AllCoats] : (Func<Trace, Num>[])[], Parts, Used, Theoretical, Practical, Spraying,
+            .. Trace.When(Layer.Coats > 1, AllCoats), Parts, Used, Theoretical, Practical, Spraying,
         ]);
 
     /// <summary>The demand in one line, in metric units: of one coat, and of all where the layer has several.</summary>

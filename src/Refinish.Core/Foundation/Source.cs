@@ -1,4 +1,5 @@
 using System;
+using System.Globalization;
 
 namespace Refinish;
 
@@ -96,6 +97,8 @@ public sealed record Source
         _ => "supplied: " + Document,
     };
 
-    private bool Says(string words) =>
-        Document.IndexOf(words, StringComparison.OrdinalIgnoreCase) >= 0 || Section?.IndexOf(words, StringComparison.OrdinalIgnoreCase) >= 0;
+    private bool Says(string words) => Holds(Document, words) || (Section is not null && Holds(Section, words));
+
+    private static bool Holds(string text, string words) =>
+        CultureInfo.InvariantCulture.CompareInfo.IndexOf(text, words, CompareOptions.OrdinalIgnoreCase) >= 0;
 }

@@ -84,9 +84,9 @@ public sealed record FilmStatistics
         "Film statistics",
         [
             MeanOf, Thinnest, Thickest,
-            .. Count < 2 ? [] : (Func<Trace, Num>[])[Deviation, Error],
-            .. CoefficientOfVariation is null ? [] : (Func<Trace, Num>[])[Varying],
-            .. Count < 2 ? [] : (Func<Trace, Num>[])[AtLeast, AtMost],
+            .. Trace.When(Count >= 2, Deviation, Error),
+            .. Trace.When(CoefficientOfVariation is not null, Varying),
+            .. Trace.When(Count >= 2, AtLeast, AtMost),
         ]);
 
     /// <summary>The statistics in one line, in metric units.</summary>

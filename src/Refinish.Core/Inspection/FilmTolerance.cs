@@ -107,7 +107,7 @@ public sealed record FilmTolerance
     public Workings Workings() => Trace.Of(
         "Tolerance interval",
         [Statistics.Workings()],
-        [.. HasLow ? [Low] : (Func<Trace, Num>[])[], .. HasHigh ? [High] : (Func<Trace, Num>[])[]]);
+        [.. Trace.When(HasLow, Low), .. Trace.When(HasHigh, High)]);
 
     /// <summary>The interval in one line, in metric units.</summary>
     /// <returns>Text such as <c>90 % of the surface with 95 % confidence: 56.5 µm to 201 µm</c>.</returns>

@@ -65,7 +65,7 @@ public sealed record GaugeAdjustment
     /// <returns>The derivation.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Workings Workings(Length reading) => Trace.Of(
-        "Gauge adjustment", [Base, .. bare.Count < 2 ? [] : (Func<Trace, Num>[])[Error], t => Film(reading, t)]);
+        "Gauge adjustment", [Base, .. Trace.When(bare.Count >= 2, Error), t => Film(reading, t)]);
 
     /// <summary>The adjustment in one line, in metric units.</summary>
     /// <returns>Text such as <c>base 410 µm, scale 1</c>.</returns>

@@ -145,11 +145,11 @@ public sealed record DilutionAir
     public Workings Workings() => Trace.Of("Dilution air",
     [
         Evaporated,
-        .. Chosen(Printed is not null && Limit is not null, ByForm),
-        .. Chosen(Limit is not null, Exactly),
-        .. Chosen(Limit is not null && evaporation is not null, Steadily),
-        .. Chosen(Row is not null, ByTable),
-        .. Chosen(TabledDifference is not null, TableOverForm),
+        .. Trace.When(Printed is not null && Limit is not null, ByForm),
+        .. Trace.When(Limit is not null, Exactly),
+        .. Trace.When(Limit is not null && evaporation is not null, Steadily),
+        .. Trace.When(Row is not null, ByTable),
+        .. Trace.When(TabledDifference is not null, TableOverForm),
     ]);
 
     /// <summary>The liquid and its air.</summary>
@@ -160,8 +160,6 @@ public sealed record DilutionAir
             : Exact is Volume air
                 ? Measure.RoomVolume.Format(air.CubicMeters) + " of air to " + Measure.Percent.Format(share) + " of its flammable limit"
             : "flammable limit not known");
-
-    private static Func<Trace, Num>[] Chosen(bool isKnown, Func<Trace, Num> result) => isKnown ? [result] : [];
 
     private Num Evaporated(Trace? t = null) => t.Step("vapour", "V_v", Measure.RoomVolume, Gas,
         t.Given("V_l", liquid, Measure.Capacity) * t.Given("ρ", Solvent.Density.KilogramsPerCubicMeter, Measure.Density)

@@ -66,7 +66,7 @@ public sealed record MakeUpOpening
 
     /// <summary>How area and speed follow.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings() => Trace.Of("Make-up opening", [Free, .. given is null ? [] : (Func<Trace, Num>[])[Moving]]);
+    public Workings Workings() => Trace.Of("Make-up opening", [Free, .. Trace.When(given is not null, Moving)]);
 
     /// <summary>The area needed and the one there is.</summary>
     /// <returns>One line of text.</returns>

@@ -102,7 +102,7 @@ public sealed record NearField
 
     /// <summary>How the interzonal flow follows.</summary>
     /// <returns>The derivation.</returns>
-    public Workings Workings() => Trace.Of("Near field", [.. surfaceOf is null ? [] : (Func<Trace, Num>[])[Surface, Inside], Exchange]);
+    public Workings Workings() => Trace.Of("Near field", [.. Trace.When(surfaceOf is not null, Surface, Inside), Exchange]);
 
     /// <summary>Volume and interzonal flow.</summary>
     /// <returns>Text such as <c>1.0723 m³, 723.82 m³/h each way</c>.</returns>

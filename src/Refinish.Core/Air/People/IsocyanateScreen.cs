@@ -138,7 +138,7 @@ public sealed record IsocyanateScreen
     /// <returns>The derivation.</returns>
     public Workings Workings() => Trace.Of(
         "Polyisocyanate mist", [Room.Workings(), Exhaust.Workings()],
-        [Airborne, Mist, .. limit is null ? [] : (Func<Trace, Num>[])[OverLimit]]);
+        [Airborne, Mist, .. Trace.When(limit is not null, OverLimit)]);
 
     /// <summary>The comparison with the limit.</summary>
     /// <returns>One line of text.</returns>

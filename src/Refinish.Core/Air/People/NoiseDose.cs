@@ -133,8 +133,8 @@ public sealed record NoiseDose
     public Workings Workings() => Trace.Of(
         "Noise of " + Person + ", " + Limit.Authority,
         [
-            Together, .. known > 0 ? [EightHour] : (Func<Trace, Num>[])[],
-            .. known > 1 && Rating().Value <= MostRating ? [Rating] : (Func<Trace, Num>[])[],
+            Together, .. Trace.When(known > 0, EightHour),
+            .. Trace.When(known > 1 && Rating().Value <= MostRating, Rating),
         ]);
 
     /// <summary>The dose against its limit.</summary>

@@ -70,7 +70,7 @@ internal sealed class CarefulSolvent
     /// <summary>Which figures were chosen from.</summary>
     public Workings Workings() => Trace.Of(
         Figures.Name + ", of differing descriptions",
-        [LowestMass, .. Figures.Flammability.Lower is null ? [] : (Func<Trace, Num>[])[LowestLimit]]);
+        [LowestMass, .. Trace.When(Figures.Flammability.Lower is not null, LowestLimit)]);
 
     private Num LowestMass(Trace t) => t.Step("lowest molar mass of the descriptions", "M", Measure.MolarMass, Rule,
         Least(sheets.Select((sheet, i) => t.Given("M_", i + 1, sheet.MolarMass.KilogramsPerMole, Measure.MolarMass))));

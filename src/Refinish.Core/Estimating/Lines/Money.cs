@@ -1,4 +1,5 @@
 using System;
+using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace Refinish.Estimating;
@@ -28,9 +29,9 @@ internal static class Money
     }
 
     /// <summary>A unit in which something can be bought or sold.</summary>
-    public static LineUnit Sold(LineUnit unit, string what) => Guard.Defined(unit, "Unit") != LineUnit.Money
+    public static LineUnit Sold(LineUnit unit, string what, [CallerMemberName] string name = "") => Guard.Defined(unit, name) != LineUnit.Money
         ? unit
-        : throw new ArgumentException("Unit is Money; allowed: a unit of what is " + what + ".", "Unit");
+        : throw new ArgumentException(name + " is Money; allowed: a unit of what is " + what + ".", name);
 
     /// <summary>Refuses an amount with more decimals than its currency has.</summary>
     public static void Fits(decimal amount, Currency currency, string name, string what)

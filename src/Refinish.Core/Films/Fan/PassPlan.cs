@@ -104,7 +104,8 @@ public sealed record PassPlan
     /// <returns>The derivation.</returns>
     public Workings Workings() => Trace.Of(
         "Passes to the film",
-        [Wet, Fewest, Most, .. IsPossible ? [WetOfPass, DryOfPass] : FewestPasses < 2 ? [Above] : (Func<Trace, Num>[])[Below, Above]]);
+        [Wet, Fewest, Most, .. Trace.When(IsPossible, WetOfPass, DryOfPass),
+            .. Trace.When(!IsPossible && FewestPasses >= 2, Below), .. Trace.When(!IsPossible, Above)]);
 
     /// <summary>The plan in one line, in metric units.</summary>
     /// <returns>Text such as <c>3 passes of 50 µm wet for 60 µm dry</c>.</returns>

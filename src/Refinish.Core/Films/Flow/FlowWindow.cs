@@ -127,8 +127,8 @@ public sealed record FlowWindow
         "Levels before it sags",
         [
             Least, Held,
-            .. Slope.Radians > 0 ? [Most] : (Func<Trace, Num>[])[],
-            .. ClosingFluidity is null ? [] : (Func<Trace, Num>[])[Closing, LastFilm],
+            .. Trace.When(Slope.Radians > 0, Most),
+            .. Trace.When(ClosingFluidity is not null, Closing, LastFilm),
         ]);
 
     /// <summary>The window in one line, in metric units.</summary>

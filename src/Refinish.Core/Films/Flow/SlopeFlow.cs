@@ -154,7 +154,7 @@ public sealed record SlopeFlow
     /// <summary>How the speeds follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings() => Trace.Of(
-        "Film on a slope", [Wall, .. IsSloped ? [Critical, Sheared, Surface, Flux, Mean] : (Func<Trace, Num>[])[]]);
+        "Film on a slope", [Wall, .. Trace.When(IsSloped, Critical, Sheared, Surface, Flux, Mean)]);
 
     /// <summary>The flow in one line, in metric units.</summary>
     /// <returns>Text such as <c>100 µm at 90°: surface 127.49 µm/s</c>.</returns>

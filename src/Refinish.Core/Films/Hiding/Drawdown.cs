@@ -63,7 +63,7 @@ public sealed record Drawdown
     /// <returns>The derivation.</returns>
     public Workings Workings() => Trace.Of(
         "Absorption and scattering from a drawdown",
-        [Contrast, .. Objection is null ? [Excess, B, Argument, Scattering, Absorption] : (Func<Trace, Num>[])[]]);
+        [Contrast, .. Trace.When(Objection is null, Excess, B, Argument, Scattering, Absorption)]);
 
     /// <summary>The result in one line.</summary>
     /// <returns>Text such as <c>40 µm, contrast ratio 93.2 %: K 0.005 1/µm, S 0.08 1/µm</c>.</returns>

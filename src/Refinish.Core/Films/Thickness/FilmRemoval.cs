@@ -90,7 +90,7 @@ public sealed record FilmRemoval
     /// <summary>How the films follow.</summary>
     /// <returns>The derivation.</returns>
     public Workings Workings() =>
-        Trace.Of("Film lost to sanding and polishing", [Taken, Left, Thin, .. LeastWanted is null ? [] : (Func<Trace, Num>[])[Lay]]);
+        Trace.Of("Film lost to sanding and polishing", [Taken, Left, Thin, .. Trace.When(LeastWanted is not null, Lay)]);
 
     /// <summary>What is left in one line, in metric units.</summary>
     /// <returns>Text such as <c>52 µm left of 60 µm</c>.</returns>

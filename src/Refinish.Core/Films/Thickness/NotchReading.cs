@@ -60,7 +60,7 @@ public sealed record NotchReading
         bool isOpen = Dry(volumeSolids, reducer).Upper is null;
         return Trace.Of(
             "Dry film by the notch gauge",
-            [t => AtLeast(volumeSolids, reducer, t), .. isOpen ? [] : (Func<Trace, Num>[])[t => LessThan(volumeSolids, reducer, t)]]);
+            [t => AtLeast(volumeSolids, reducer, t), .. Trace.When(!isOpen, t => LessThan(volumeSolids, reducer, t))]);
     }
 
     /// <summary>The reading in one line, in metric units.</summary>

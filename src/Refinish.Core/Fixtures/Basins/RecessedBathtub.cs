@@ -203,7 +203,7 @@ public sealed record RecessedBathtub : IFixture
             .. basin.RunsAndSlopes, Walls, Floor, Mouth, Cove, basin.CoveOverestimate, Inside, Least, Greatest, Openings, FloorZone,
             basin.CornerSlopedSlant, basin.LineSlopeSquared, basin.LineSlopeTangent, FloorSlope, WallZone, WallSlope,
             Deck, t => ZoneSteps.Level(t, "Rim", "φ_rim"), Apron, t => ZoneSteps.Upright(t, "Apron", "φ_apron"),
-            .. HasFlange ? [Flange, t => ZoneSteps.Upright(t, "Flange", "φ_flange")] : (Func<Trace, Num>[])[], Coated, Edge,
+            .. Trace.When(HasFlange, Flange, t => ZoneSteps.Upright(t, "Flange", "φ_flange")), Coated, Edge,
         ]);
 
     /// <summary>How the capacity up to a level below the rim follows.</summary>

@@ -113,8 +113,8 @@ public sealed record ShowerPan : IFixture
         "Shower pan",
         [
             Floor, t => ZoneSteps.Level(t, "Floor", "φ_floor"), Walls, t => ZoneSteps.Upright(t, "Wall", "φ_wall"),
-            Ledge, t => ZoneSteps.Level(t, "Rim", "φ_rim"), Front, Faces, Curb, .. HasCurb ? [CurbSlope] : (Func<Trace, Num>[])[],
-            Coated, Edge, .. WaterCapacity is null ? (Func<Trace, Num>[])[] : [Water],
+            Ledge, t => ZoneSteps.Level(t, "Rim", "φ_rim"), Front, Faces, Curb, .. Trace.When(HasCurb, CurbSlope),
+            Coated, Edge, .. Trace.When(WaterCapacity is not null, Water),
         ]);
 
     /// <summary>Whether two are measured alike.</summary>

@@ -36,6 +36,9 @@ internal sealed class Trace
         return trace.Workings(title);
     }
 
+    /// <summary>Results that only some derivations have.</summary>
+    public static Func<Trace, Num>[] When(bool has, params Func<Trace, Num>[] results) => has ? results : [];
+
     /// <summary>Notes the derivation of a part that the steps rest on, if there is one.</summary>
     public void Part(Workings? part)
     {

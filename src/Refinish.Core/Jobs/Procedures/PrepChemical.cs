@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using System.Runtime.CompilerServices;
 using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Estimating;
@@ -163,12 +164,12 @@ public sealed record PrepChemical
     public override string ToString() => Name + " for " + For.ToString("G");
 
     /// <summary>The solvents, unless one of them may not be used for this work.</summary>
-    internal static ValueList<SolventShare> Permitted(ValueList<SolventShare> shares) =>
-        !shares.Any(share => share.Solvent.CasNumber == Coatings.Solvents.MethyleneChloride.CasNumber) ? shares
+    internal static ValueList<SolventShare> Permitted(ValueList<SolventShare> solvents, [CallerMemberName] string name = "") =>
+        !solvents.Any(share => share.Solvent.CasNumber == Coatings.Solvents.MethyleneChloride.CasNumber) ? solvents
             : throw new ArgumentException(
-                "Solvents holds methylene chloride. Its vapour has killed at least fourteen bathtub refinishers, "
+                name + " holds methylene chloride. Its vapour has killed at least fourteen bathtub refinishers, "
                 + "and its use in this work is to be taken as prohibited: " + NoMethyleneChloride + ". Choose a product without it.",
-                nameof(Solvents));
+                name);
 
     /// <summary>
     /// The list, if each entry has an amount and does not say both that it holds solvents and that nothing of it evaporates.
