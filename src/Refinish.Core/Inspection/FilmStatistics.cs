@@ -10,8 +10,8 @@ namespace Refinish.Inspection;
 /// <summary>What a handful of film readings says: mean, spread, extremes, and how well the mean is known (Student's t).</summary>
 /// <remarks>
 /// s = √(Σ(d − d̄)² / (n − 1)); confidence interval of the mean d̄ ± t s/√n with n − 1 degrees of freedom; NIST/SEMATECH e-Handbook 1.3.5.2
-/// (section from memory, the formula is general). It speaks of the mean, never of the thinnest place: for that see the tolerance interval
-/// of the inspection floor. Readings have to be taken at random: five readings within one circle are one spot.
+/// (section from memory, the formula is general). It speaks of the mean, never of the thinnest place: for that see the tolerance interval,
+/// <see cref="FilmTolerance"/>. Readings have to be taken at random: five readings within one circle are one spot.
 /// </remarks>
 /// <example><code>
 /// FilmStatistics spots = new([Length.FromMils(4.8), Length.FromMils(5.3), Length.FromMils(4.2), Length.FromMils(5.0), Length.FromMils(6.0)]);

@@ -1,7 +1,10 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
+using System.IO;
 using System.Linq;
 using System.Reflection;
+using System.Text.RegularExpressions;
 using Refinish.Tests.Support;
 using Xunit;
 
@@ -51,6 +54,21 @@ public class FloorTests
 
         Assert.True(read > 500, "The reader of instructions found next to nothing.");
         Assert.Empty(breaches.Distinct());
+    }
+
+    [Theory]
+    [InlineData("README.md")]
+    [InlineData("DEVELOPERS.md")]
+    [Evidence(Basis.Contract, "the tables of floors are those of the test")]
+    public void The_page_has_the_same_floors(string page)
+    {
+        string text = File.ReadAllText(Path.Combine(ReadmeTests.Root(), page));
+        Assert.Equal(
+            Floors.Where(room => room.Value > 0 || page == "DEVELOPERS.md").OrderBy(room => room.Key, StringComparer.Ordinal),
+            Regex.Matches(text, @"^\| (\d) \| ((?:`Refinish[\w.]*`(?: \([^)]*\))?(?:, )?)+) \|", RegexOptions.Multiline).Cast<Match>()
+                .SelectMany(row => Regex.Matches(row.Groups[2].Value, "`(Refinish[\\w.]*)`").Cast<Match>()
+                    .Select(room => new KeyValuePair<string, int>(room.Groups[1].Value, int.Parse(row.Groups[1].Value, CultureInfo.InvariantCulture))))
+                .Where(room => room.Value > 0 || page == "DEVELOPERS.md").OrderBy(room => room.Key, StringComparer.Ordinal));
     }
 
     [Fact]
