@@ -35,12 +35,12 @@ public sealed class DayNoise
     /// <summary>One dose for each noise limit of the set, in its order.</summary>
     public IReadOnlyList<NoiseDose> Doses { get; }
 
-    /// <summary>Person, day and how many of the limits are passed or cannot be judged.</summary>
+    /// <summary>Person, day and how many of the limits are exceeded or cannot be judged.</summary>
     /// <returns>One line of text.</returns>
     public override string ToString() => Day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) + ": " + Worker + ", "
         + Figures.Fixed(Doses.Count(dose => dose.Comparison.Outcome != ComparisonOutcome.Within), 0) + " of "
             + Figures.Fixed(Doses.Count, 0)
-        + " noise limits passed or not to be judged";
+        + " noise limits exceeded, or cannot be judged";
 
     internal static IEnumerable<DayNoise> Of(JobPlan plan)
     {
