@@ -31,12 +31,13 @@ internal static class JobSheet
         if (plan.Protection.Count > 0)
         {
             ProtectionNeed? worst = plan.Air.Select(room => room.Hardest).OfType<ProtectionNeed>()
-                .OrderByDescending(need => need.HazardRatio).FirstOrDefault();
+                .OrderByDescending(need => need.HazardRatio ?? double.PositiveInfinity).FirstOrDefault();
             paper.Line(
                 plan.Protection.Count + " exposure comparisons are beyond their limits or cannot be judged (page Air). The fan does not "
                 + "answer them: nobody opens a can without the respiratory protection that the employer's programme names."
-                + (worst is null ? string.Empty : " The worst, in " + worst.About + ", asks for a protection factor of "
-                    + paper.Show(Measure.Number, worst.HazardRatio!.Value, 2) + "; page Air says which kinds fall short."),
+                + (worst is null ? string.Empty : " The worst, in " + worst.About + (worst.HazardRatio is double ratio
+                    ? ", asks for a protection factor of " + paper.Show(Measure.Number, ratio, 2) + "; page Air says which kinds fall short."
+                    : ", cannot be judged: no protection factor can be named (page Air).")),
                 0, "BREATHING  ");
         }
 
