@@ -13,18 +13,21 @@ internal static class Figures
     public static string Significant(double value, int figures = 6) => Written(value, figures, static exponent => "×10" + Superscript(exponent));
 
     /// <summary>As <see cref="Significant(double, int)"/>, but never below the value when rounded up and never above it when rounded down.</summary>
-    public static string Significant(double value, int figures, bool up)
+    public static string Significant(double value, int figures, bool up) => Significant(Careful(value, figures, up), figures);
+
+    /// <summary>The number that <see cref="Significant(double, int, bool)"/> writes.</summary>
+    public static double Careful(double value, int figures, bool up)
     {
         if (value == 0)
         {
-            return "0";
+            return 0;
         }
 
         double unit = Math.Pow(10, (int)Math.Floor(Math.Log10(Math.Abs(value))) - figures + 1);
         double count = value / unit;
 
         // A quotient of doubles may miss a whole number by its last digits.
-        return Significant((up ? Math.Ceiling(count - 1e-9) : Math.Floor(count + 1e-9)) * unit, figures);
+        return (up ? Math.Ceiling(count - 1e-9) : Math.Floor(count + 1e-9)) * unit;
     }
 
     public static string SignificantLatex(double value, int figures = 6) =>

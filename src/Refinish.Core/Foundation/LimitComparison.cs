@@ -1,3 +1,4 @@
+using System;
 using UnitsNet;
 
 namespace Refinish;
@@ -54,8 +55,8 @@ public sealed record LimitComparison
     public string? Whose { get; init; }
 
     /// <summary>
-    /// Significant figures with which the value is told, 2 to 15; 4 unless given. With fewer than 4 it is rounded towards the limit, never
-    /// away from it.
+    /// Significant figures with which the value is told, 2 to 15; 4 unless given. With fewer than 4 it is rounded to the careful side: a
+    /// value that may not pass the limit up, one that has to reach it down; and the margin is the difference of the numbers that are told.
     /// </summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public int Digits { get; init => field = Guard.Count(value, 2, 15); }
@@ -140,10 +141,10 @@ public sealed record LimitComparison
         string verdict = Margin switch
         {
             null => "cannot be judged",
-            { Si: >= 0 and double within, Measure: Measure of } => Rounded(of, within, system, 3, up: false) + " within" + (IsAboutAtLimit
+            { Si: >= 0 } => Difference(system) + " within" + (IsAboutAtLimit
                 ? ", which is about at the line: the model is good to a factor of " + Figures.Significant(GoodToFactor!.Value, 2)
                 : string.Empty),
-            { Si: double beyond, Measure: Measure of } => Rounded(of, -beyond, system, 3, up: true) + " beyond",
+            _ => Difference(system) + " beyond",
         };
         return Subject + ": " + value + "; limit " + limit + "; " + verdict;
     }
@@ -158,6 +159,22 @@ public sealed record LimitComparison
         string subject, IQuantity? value, IQuantity? limit, LimitSense sense, Measure measure, Source source) =>
         new(subject, value is null ? null : Guard.NotNull(measure).Si(value, nameof(value)),
             limit is null ? null : Guard.NotNull(measure).Si(limit, nameof(limit)), sense, measure, source);
+
+    // What is told adds up: with few digits the margin is that between the value and the limit as they are told.
+    private string Difference(DisplayUnits system)
+    {
+        (Measure of, double margin) = (Margin!.Value.Measure, Margin.Value.Si);
+        if (Digits >= 4)
+        {
+            return of.Format(Math.Abs(margin), system, 3);
+        }
+
+        bool least = Sense == LimitSense.AtLeast;
+        double value = Figures.Careful(Measure.Shown(Value!.Value.Si, system), Digits, up: !least);
+        double limit = Measure.Shown(Limit!.Value.Si, system);
+        limit = least ? Figures.Careful(limit, Digits, up: true) : limit;
+        return of.Joined(Math.Max(0, (least ? value - limit : limit - value) * Math.Sign(margin)), system);
+    }
 
     private string Rounded(Measure measure, double si, DisplayUnits system, int figures, bool up) =>
         Digits >= 4 ? measure.Format(si, system, figures)

@@ -351,6 +351,9 @@ public sealed class Measure : IEquatable<Measure>
     /// <summary>As <see cref="Format(double, DisplayUnits, int)"/>, rounded down: what something may not exceed.</summary>
     internal string FormatAtMost(double si, DisplayUnits system, int digits) => Joined(Figures.Significant(Shown(si, system), digits, up: false), Symbol(system));
 
+    /// <summary>A number that is already in the unit shown.</summary>
+    internal string Joined(double shown, DisplayUnits system) => Joined(Figures.Significant(shown), Symbol(system));
+
     internal string FormatNumber(double value, DisplayUnits system, int figures = 6)
     {
         double shown = Shown(value, system);

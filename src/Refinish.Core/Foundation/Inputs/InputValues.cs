@@ -68,15 +68,14 @@ public sealed class InputValues : IEquatable<InputValues>
         return Put(place, Inputs[place].Checked(value));
     }
 
-    /// <summary>The same without a value that may be unknown.</summary>
+    /// <summary>The same without a value, as when a box of a form is cleared: back at its default, or open where it has none.</summary>
     /// <param name="name">Name of the input.</param>
     /// <returns>The values without it.</returns>
-    /// <exception cref="ArgumentException">There is no such input, or it has to have a value.</exception>
+    /// <exception cref="ArgumentException">There is no such input.</exception>
     public InputValues Without(string name)
     {
         int place = Inputs.PlaceOf(name);
-        return Inputs[place].MayBeUnknown ? Put(place, double.NaN)
-            : throw new ArgumentException("name is \"" + name + "\", which has to have a value.", nameof(name));
+        return Put(place, Inputs[place].Default ?? double.NaN);
     }
 
     // What a property of a record calls: its name is that of the row.
