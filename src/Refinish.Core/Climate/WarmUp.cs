@@ -108,7 +108,10 @@ public sealed record WarmUp
     /// </summary>
     public bool AirBehind { get; init; }
 
-    /// <summary>Biot number h L / k: how much worse the wall conducts than the air brings heat; L is the thickness, or half of it with <see cref="AirBehind"/>.</summary>
+    /// <summary>
+    /// Biot number h L / k: how much worse the wall conducts than the air brings heat; L is the thickness, or half of it with
+    /// <see cref="AirBehind"/>.
+    /// </summary>
     public double BiotNumber => Biot().Value;
 
     /// <summary>One lump below a Biot number of 0.1, a plane wall from there on.</summary>
@@ -164,7 +167,9 @@ public sealed record WarmUp
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Temperature TemperatureAfter(TimeSpan time) => Temperature.FromKelvins(After(time, true));
 
-    /// <summary>Temperature of the last place to warm after a time in this room: the back, or the middle with <see cref="AirBehind"/>.</summary>
+    /// <summary>
+    /// Temperature of the last place to warm after a time in this room: the back, or the middle with <see cref="AirBehind"/>.
+    /// </summary>
     /// <param name="time">Time from now, 0 to 60 days.</param>
     /// <returns>The temperature; the same as <see cref="TemperatureAfter"/> for a lump.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

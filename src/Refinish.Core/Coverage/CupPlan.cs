@@ -136,7 +136,9 @@ public sealed record CupPlan
     /// <summary>Cups and shares.</summary>
     public CupRules Rules { get; }
 
-    /// <summary>Time left for spraying one batch; <see langword="null"/> when the product has no pot life, zero when there is none left.</summary>
+    /// <summary>
+    /// Time left for spraying one batch; <see langword="null"/> when the product has no pot life, zero when there is none left.
+    /// </summary>
     public TimeSpan? TimeToUse => SecondsToUse is double seconds ? Durations.FromSeconds(Math.Max(0, seconds)) : null;
 
     /// <summary>Whether batches could be planned.</summary>

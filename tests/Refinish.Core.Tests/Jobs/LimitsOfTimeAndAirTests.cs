@@ -24,7 +24,7 @@ public class LimitsOfTimeAndAirTests
     public void A_window_that_closes_beyond_the_schedule_binds_nothing()
     {
         JobPlan plan = Cold(Cure with { RecoatCloses = TimeSpan.FromDays(30) }).Plan();
-        Refuses_no_part(plan);
+        RefusesNoPart(plan);
         ScheduledWindow window = plan.Schedule!.Windows.First(one => one.Operation.Operation.Id == Coat);
         Numbers.Near(30 * Math.Pow(2, 1.1), (window.Closes!.Value - window.FirstStroke).TotalDays, 1.0 / 1440);
         Assert.DoesNotContain(plan.Schedule.Work.Lags, lag => lag.Before == Coat && lag.Maximum is not null);
@@ -48,7 +48,7 @@ public class LimitsOfTimeAndAirTests
     public void A_pot_life_beyond_the_schedule_hurries_no_cup()
     {
         JobPlan plan = Cold(Cure with { PotLife = TimeSpan.FromDays(60), RatePerTenKelvin = 4 }).Plan();
-        Refuses_no_part(plan);
+        RefusesNoPart(plan);
         CoatRun run = plan.Runs.First(one => one.Run.Id == Coat).Run;
         Assert.True(run.Cups.IsPossible);
         Numbers.Near(60 * Math.Pow(4, 1.1), run.Cups.PotLife!.Value.TotalDays, 1e-9);
@@ -62,7 +62,7 @@ public class LimitsOfTimeAndAirTests
         {
             Operations = [OwnProducts.Lamp with { Wait = TimeSpan.FromSeconds(90), Within = TimeSpan.FromSeconds(100) }],
         }).Plan();
-        Refuses_no_part(plan);
+        RefusesNoPart(plan);
         Assert.Contains(plan.Objections, one => one.Kind == ObjectionKind.Schedule
             && one.ToString().Contains("at least 2 min and at most 1 min later", StringComparison.Ordinal));
     }
@@ -75,7 +75,7 @@ public class LimitsOfTimeAndAirTests
     public void Nothing_is_warmed_beyond_its_product(double celsius, double percent)
     {
         JobPlan plan = In(Air(celsius, percent, celsius), GenericCatalogue.AcrylicUrethaneTopcoat).Plan();
-        Refuses_no_part(plan);
+        RefusesNoPart(plan);
         Assert.DoesNotContain(plan.Objections, one => one.Id == "SprayWindow/tub/warm");
         PlanObjection damp = plan.Objections.First(one => one.Id.EndsWith("/dew-point", StringComparison.Ordinal));
         Assert.Contains("Dry the air to ", damp.ToString(), StringComparison.Ordinal);
@@ -98,7 +98,7 @@ public class LimitsOfTimeAndAirTests
         Numbers.Refuses("air", () => _ = Air(-20.1, 50, 5));
         Numbers.Refuses("air", () => _ = Air(-60, 50, 5));
         JobPlan plan = In(Air(-20, 50, 5), GenericCatalogue.AcrylicUrethaneTopcoat).Plan();
-        Refuses_no_part(plan);
+        RefusesNoPart(plan);
         Assert.Contains(plan.Objections, one => one.Id == "SprayWindow/bath/acrylic-urethane-topcoat/air-cold");
     }
 
@@ -140,12 +140,12 @@ public class LimitsOfTimeAndAirTests
         },
     };
 
-    private static void Refuses_no_part(JobPlan plan) =>
+    private static void RefusesNoPart(JobPlan plan) =>
         Assert.DoesNotContain(plan.Objections, one => one.Kind == ObjectionKind.OutOfRange || one.ToString().Contains("outside what can be computed", StringComparison.Ordinal));
 
     private static void Says(JobPlan plan, string id, params string[] words)
     {
-        Refuses_no_part(plan);
+        RefusesNoPart(plan);
         PlanObjection said = plan.Objections.FirstOrDefault(one => one.Id == id)
             ?? throw new Xunit.Sdk.XunitException(id + " is not among " + string.Join("; ", plan.Objections.Select(one => one.Id + ": " + one)));
         Assert.All(words, word => Assert.Contains(word, said.ToString(), StringComparison.Ordinal));

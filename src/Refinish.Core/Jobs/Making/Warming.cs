@@ -47,7 +47,8 @@ internal static class Warming
             builder.Objections.Add(new PlanObjection(
                 ObjectionKind.SprayWindow, procedure.Fixture.Id, "warm",
                 system => procedure.Fixture.Name + " is too cold to be coated: " + Measure.Temperature.Format(surface, system, 3) + ", " + Measure.Temperature.Format(needed, system, 3)
-                    + " is needed, and the air of the room is not above that. In a room at " + Measure.Temperature.Format(heatedTo, system, 3) + " it would take "
+                    + " is needed, and the air of the room is not above that. In a room at "
+                    + Measure.Temperature.Format(heatedTo, system, 3) + " it would take "
                     + (heated.Time is TimeSpan time ? Measure.Minutes.Format(time.TotalSeconds, system, 2) : "a time that cannot be given") + " to warm."));
             return surface;
         }

@@ -105,8 +105,9 @@ internal sealed class WorkBuilder(WorkList work)
         {
             Gap(new PlanObjection(
                 ObjectionKind.Schedule, before, after,
-                "'" + NameOf(after) + "' cannot follow '" + NameOf(before) + "' (" + reason + "): in whole minutes, as work is laid out, it is at least "
-                    + CarefulTime.AtLeast(least) + " and at most " + CarefulTime.AtMost(most.Value) + " later. Give times that hold a whole minute."));
+                "'" + NameOf(after) + "' cannot follow '" + NameOf(before) + "' (" + reason
+                    + "): in whole minutes, as work is laid out, it is at least " + CarefulTime.AtLeast(least) + " and at most "
+                    + CarefulTime.AtMost(most.Value) + " later. Give times that hold a whole minute."));
             most = null;
         }
 

@@ -64,7 +64,8 @@ internal sealed class RoomCourse
 
     public MoistAir AirOf(double kelvins) => IsHeld && kelvins == climate.Air.Kelvins
         ? climate.Air
-        : MoistAir.FromDewPoint(Temperature.FromKelvins(kelvins), Temperature.FromKelvins(Math.Min(kelvins, climate.DewPointKelvins)), climate.Air.Pressure);
+        : MoistAir.FromDewPoint(
+            Temperature.FromKelvins(kelvins), Temperature.FromKelvins(Math.Min(kelvins, climate.DewPointKelvins)), climate.Air.Pressure);
 
     /// <summary>The stretches of the course in which a spray window is closed; joined where they meet.</summary>
     public IReadOnlyList<TimeInterval> Closed(SprayLimits limits, CureRange cure)
