@@ -30,7 +30,7 @@ public static class JobJson
     /// <exception cref="ArgumentNullException"><paramref name="job"/> is missing.</exception>
     /// <exception cref="NotSupportedException">
     /// The job holds what has no form in JSON: a fixture of a type of one's own, a time zone that is not known by its name, a lag on a
-    /// clock of its own, an operation taken from a plan with its instructions by fixture, or a log of air that is saturated at its start.
+    /// clock of its own, or an operation taken from a plan with its instructions by fixture.
     /// </exception>
     public static string Write(Job job) => Write(job, JsonLayout.Default);
 

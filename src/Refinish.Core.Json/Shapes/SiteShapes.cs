@@ -85,7 +85,7 @@ internal static class SiteShapes
 
     private static ObjectShape<RoomClimate> Logged() => new Fields<RoomClimate>("loggedClimate")
         .With("log", History, it => it.Log!, out Slot<TemperatureHistory> log)
-        .With("dewPoint", Quantities.Temperature, LoggedDewPoint.Of, out Slot<Temperature> dewPoint)
+        .With("dewPoint", Quantities.Temperature, it => it.DewPoint, out Slot<Temperature> dewPoint)
         .With("surface", Quantities.Temperature, it => it.Surface, out Slot<Temperature> surface)
         .MakingTogether(
             () => RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(20), Ratio.FromPercent(50)),

@@ -46,8 +46,13 @@ public sealed record Room
             field = value;
 
             // Not a number, and no fault, until all three are there.
-            double volume = value.Number(nameof(Length)) * value.Number(nameof(Width)) * value.Number(nameof(Height));
-            Guard.Rule(!(volume is < 2 or > 500), nameof(Volume), volume, Measure.RoomVolume, "at least 2 m³ and at most 500 m³");
+            double floor = value.Number(nameof(Length)) * value.Number(nameof(Width));
+            double height = value.Number(nameof(Height));
+            if (floor * height is < 2 or > 500)
+            {
+                Guard.Rule(false, nameof(Height), height, Measure.Distance,
+                    "with Length and Width a room of at least 2 m³ and at most 500 m³, not " + Measure.RoomVolume.Format(floor * height));
+            }
         }
     }
     = Inputs.Empty;

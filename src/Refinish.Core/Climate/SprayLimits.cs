@@ -48,6 +48,17 @@ public sealed record SprayLimits
     /// <summary>Where the limits come from.</summary>
     public required Source Source { get; init => field = Guard.NotNull(value); }
 
+    /// <summary>The lowest of each has to be at most the highest; called when a product, its operation or a window takes them.</summary>
+    internal void CheckOrder()
+    {
+        Guard.Rule(
+            MinimumTemperature <= MaximumTemperature, nameof(MinimumTemperature), MinimumTemperature.Kelvins, Measure.Temperature,
+            "at most MaximumTemperature, ", MaximumTemperature.Kelvins);
+        Guard.Rule(
+            MinimumRelativeHumidity <= MaximumRelativeHumidity, nameof(MinimumRelativeHumidity), MinimumRelativeHumidity.DecimalFractions,
+            Measure.Percent, "at most MaximumRelativeHumidity, ", MaximumRelativeHumidity.DecimalFractions);
+    }
+
     /// <summary>The limits in one line, in metric units.</summary>
     /// <returns>Text such as <c>16 °C to 32 °C, at most 80 %, 3 K above dew point</c>.</returns>
     public override string ToString() =>

@@ -45,10 +45,7 @@ public sealed record SprayWindow
         Air = Guard.NotNull(air);
         Surface = Guard.Checked(surface, MoistAir.Thermometer);
         Limits = Guard.NotNull(limits);
-        Guard.Rule(
-            LeastHumidity <= HumidityLimit, nameof(SprayLimits.MinimumRelativeHumidity), LeastHumidity, Measure.Percent,
-            "at most MaximumRelativeHumidity");
-        Guard.Rule(Least <= Most, nameof(SprayLimits.MinimumTemperature), Least, Measure.Temperature, "at most MaximumTemperature");
+        Limits.CheckOrder();
     }
 
     /// <summary>The air.</summary>

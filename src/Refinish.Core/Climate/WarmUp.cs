@@ -73,12 +73,9 @@ public sealed record WarmUp
     }
 
     /// <summary>
-    /// The area through which the air warms the fixture, more than 0 and at most 50 m²: with <see cref="BothFaces"/> that of both faces
-    /// together, otherwise that of the inside alone.
+    /// The area of one face of the wall, more than 0 and at most 50 m²; with <see cref="AirBehind"/> the other face is as large.
     /// </summary>
-    /// <remarks>
-    /// The mass lies behind this area: mass over density and area is the wall thickness, with <see cref="BothFaces"/> half of it.
-    /// </remarks>
+    /// <remarks>The mass lies behind this area: mass over density and area is the wall thickness.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Area Area { get; init => field = Guard.Checked(value, Bounds.Positive(Measure.Area, 50)); }
 
@@ -106,12 +103,15 @@ public sealed record WarmUp
     }
 
     /// <summary>
-    /// Whether air reaches the wall from both faces, as with a free-standing bath; otherwise its back loses and gains nothing. It halves
-    /// the depth that heat has to go and leaves <see cref="Area"/> as given: give both faces there.
+    /// Whether air reaches the back of the wall as well, as with a free-standing bath; otherwise the back loses and gains nothing. It
+    /// halves the depth that heat has to go and doubles the area through which it goes.
     /// </summary>
-    public bool BothFaces { get; init; }
+    public bool AirBehind { get; init; }
 
-    /// <summary>Biot number h L / k: how much worse the wall conducts than the air brings heat; L is the thickness, or half of it with <see cref="BothFaces"/>.</summary>
+    /// <summary>
+    /// Biot number h L / k: how much worse the wall conducts than the air brings heat; L is the thickness, or half of it with
+    /// <see cref="AirBehind"/>.
+    /// </summary>
     public double BiotNumber => Biot().Value;
 
     /// <summary>One lump below a Biot number of 0.1, a plane wall from there on.</summary>
@@ -167,7 +167,9 @@ public sealed record WarmUp
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Temperature TemperatureAfter(TimeSpan time) => Temperature.FromKelvins(After(time, true));
 
-    /// <summary>Temperature of the last place to warm after a time in this room: the back, or the middle with <see cref="BothFaces"/>.</summary>
+    /// <summary>
+    /// Temperature of the last place to warm after a time in this room: the back, or the middle with <see cref="AirBehind"/>.
+    /// </summary>
     /// <param name="time">Time from now, 0 to 60 days.</param>
     /// <returns>The temperature; the same as <see cref="TemperatureAfter"/> for a lump.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -184,15 +186,15 @@ public sealed record WarmUp
         HeatFlux.FromWattsPerSquareMeter(HeatTransfer.WattsPerSquareMeterKelvin * (Room.Kelvins - After(time, true)));
 
     /// <summary>
-    /// Heat that the fixture draws from the room at a moment, <see cref="HeatFluxAfter"/> over the whole <see cref="Area"/>; negative while
-    /// it cools.
+    /// Heat that the fixture draws from the room at a moment, <see cref="HeatFluxAfter"/> over every face that air reaches; negative
+    /// while it cools.
     /// </summary>
     /// <param name="time">Time from now, 0 to 60 days.</param>
     /// <returns>The power. A heater has to give it on top of what the room itself loses, or the room does not stay at its
     /// temperature.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Power PowerAfter(TimeSpan time) =>
-        Power.FromWatts(HeatTransfer.WattsPerSquareMeterKelvin * Area.SquareMeters * (Room.Kelvins - After(time, true)));
+        Power.FromWatts(HeatTransfer.WattsPerSquareMeterKelvin * Warmed().Value * (Room.Kelvins - After(time, true)));
 
     /// <summary>Heat that the fixture has taken up by a time, the sum of <see cref="PowerAfter"/> until then; negative when it has
     /// cooled.</summary>
@@ -245,7 +247,7 @@ public sealed record WarmUp
 
     private Num Biot(Trace? t = null) => t.Step(
         "Biot number", "Bi", Measure.Number, Material.ConductivitySource,
-        Transfer(t) * t.Given("L", BothFaces ? WallThickness.Meters / 2 : WallThickness.Meters, Measure.Length)
+        Transfer(t) * t.Given("L", AirBehind ? WallThickness.Meters / 2 : WallThickness.Meters, Measure.Length)
             / t.Given("k", Material.Conductivity.WattsPerMeterKelvin, Measure.Conductivity));
 
     private Num HeatTaken(Trace? t = null) => t.Step(
@@ -254,7 +256,13 @@ public sealed record WarmUp
 
     private Num Tau(Trace? t = null) => t.Step(
         "time constant of one lump", "τ", Measure.Minutes, Lumped,
-            HeatCapacity(t) / (Transfer(t) * t.Given("A", Area.SquareMeters, Measure.Area)));
+            HeatCapacity(t) / (Transfer(t) * Warmed(t)));
+
+    private Num Warmed(Trace? t = null)
+    {
+        Num face = t.Given("A", Area.SquareMeters, Measure.Area);
+        return AirBehind ? 2 * face : face;
+    }
 
     // The area times the depth carries the mass.
     private Num DiffusionTime(Trace? t = null) =>

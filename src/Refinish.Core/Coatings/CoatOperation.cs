@@ -97,13 +97,7 @@ public sealed record CoatOperation
     {
         Guard.Rule(SetUp + PerSquareMeter > TimeSpan.Zero, nameof(SetUp), SetUp.TotalSeconds, Measure.Minutes,
             "more than 0 where PerSquareMeter is 0");
-        Guard.Rule(
-            Conditions is not SprayLimits limits || limits.MinimumTemperature <= limits.MaximumTemperature, nameof(Conditions),
-            Conditions?.MinimumTemperature.Kelvins ?? 0, Measure.Temperature, "a MinimumTemperature of at most MaximumTemperature");
-        Guard.Rule(
-            Conditions is not SprayLimits air || air.MinimumRelativeHumidity <= air.MaximumRelativeHumidity, nameof(Conditions),
-            Conditions?.MinimumRelativeHumidity.DecimalFractions ?? 0, Measure.Percent,
-            "a MinimumRelativeHumidity of at most MaximumRelativeHumidity");
+        Conditions?.CheckOrder();
         Guard.Rule(!(Within < Wait), nameof(Within), Within?.TotalSeconds ?? 0, Measure.Minutes, "at least Wait, ", Wait.TotalSeconds);
     }
 }

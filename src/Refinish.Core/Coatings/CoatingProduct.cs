@@ -115,7 +115,16 @@ public sealed partial record CoatingProduct
     }
 
     /// <summary>Air and surface conditions for application.</summary>
-    public required SprayLimits SprayLimits { get; init => field = Guard.NotNull(value); }
+    /// <exception cref="ArgumentOutOfRangeException">A lowest value is above the highest.</exception>
+    public required SprayLimits SprayLimits
+    {
+        get;
+        init
+        {
+            Guard.NotNull(value).CheckOrder();
+            field = value;
+        }
+    }
 
     /// <summary>The materials it may go on directly; empty when it only goes over another coat.</summary>
     public required IReadOnlyList<FixtureMaterial> Materials { get; init => field = Guard.List(value); }

@@ -66,7 +66,7 @@ public sealed record CupPlan
     /// <param name="rules">Cups and shares.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public CupPlan(Volume need, VolumeFlow use, TimeSpan? potLife, TimeSpan induction, CupRules rules)
-        : this(need, use, potLife, induction, rules, null)
+        : this(need, use, Guard.Time(potLife, PotLives), Guard.Time(induction, Inductions), rules, null)
     {
     }
 
@@ -75,15 +75,9 @@ public sealed record CupPlan
         this.need = Guard.Within(need, Needs);
         this.use = Guard.Within(use, Rates);
         Rules = Guard.NotNull(rules);
-        Guard.Within(induction, Inductions);
         Induction = induction;
         PotLife = potLife;
         InCup = inCup;
-        if (potLife is TimeSpan life)
-        {
-            Guard.Within(life, PotLives, nameof(potLife));
-        }
-
         Objections = ValueList<string>.Empty;
         Relaxations = ValueList<BatchRelaxation>.Empty;
         Batches = ValueList<CupBatch>.Empty;
@@ -142,8 +136,10 @@ public sealed record CupPlan
     /// <summary>Cups and shares.</summary>
     public CupRules Rules { get; }
 
-    /// <summary>Time left for spraying one batch; <see langword="null"/> when the product has no pot life, negative when there is none left.</summary>
-    public TimeSpan? TimeToUse => SecondsToUse is double seconds ? Durations.FromSeconds(seconds) : null;
+    /// <summary>
+    /// Time left for spraying one batch; <see langword="null"/> when the product has no pot life, zero when there is none left.
+    /// </summary>
+    public TimeSpan? TimeToUse => SecondsToUse is double seconds ? Durations.FromSeconds(Math.Max(0, seconds)) : null;
 
     /// <summary>Whether batches could be planned.</summary>
     public bool IsPossible => Objections.Count == 0;

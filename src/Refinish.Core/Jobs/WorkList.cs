@@ -175,6 +175,12 @@ public sealed class WorkList
     // Clock and labour are two inputs for one thing; a clock that runs longer is a wait that is paid.
     private static PlanObjection? Contradiction(Operation operation, double difficulty)
     {
+        if (operation.DurationAt(difficulty) is TimeSpan whole && whole > StepLag.Longest)
+        {
+            return WorkBuilder.TooLong(
+                whole, operation.Id, "long", "'" + operation.Name + "'", "Look at the labour standard of the work, or divide the job");
+        }
+
         if (operation.Labour.Count == 0)
         {
             return null;

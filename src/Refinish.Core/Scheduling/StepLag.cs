@@ -7,7 +7,10 @@ namespace Refinish.Scheduling;
 /// <summary>How soon and how late one step has to start after another has ended: a drying time, a recoat window, an open time.</summary>
 public sealed record StepLag
 {
-    private static readonly Bounds Times = Bounds.NotNegative(Measure.Hours, 60 * 24 * 3600);
+    /// <summary>The longest time between two steps, and of a step.</summary>
+    internal static readonly TimeSpan Longest = TimeSpan.FromDays(60);
+
+    private static readonly Bounds Times = Bounds.NotNegative(Measure.Hours, Longest.TotalSeconds);
 
     /// <summary>Makes a lag.</summary>
     /// <param name="before"><see cref="SiteStep.Id"/> of the step that ends first.</param>

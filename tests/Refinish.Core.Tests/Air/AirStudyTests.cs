@@ -227,7 +227,7 @@ public class AirStudyTests
     {
         SolventEmission coat = Rooms.Coat(0, 6, 164, 0.4, 15);
         Numbers.Refuses("Length", () => _ = new Room { Length = Length.FromMeters(0.1), Width = Length.FromMeters(2), Height = Length.FromMeters(2.4) });
-        Numbers.Refuses("Volume", () => _ = new Room { Length = Length.FromMeters(0.6), Width = Length.FromMeters(0.6), Height = Length.FromMeters(2.4) });
+        Numbers.Refuses("Height", () => _ = new Room { Length = Length.FromMeters(0.6), Width = Length.FromMeters(0.6), Height = Length.FromMeters(2.4) });
         Numbers.Refuses("LabelFlow", () => _ = new Exhaust() { LabelFlow = VolumeFlow.FromCubicMetersPerSecond(-1) });
         Numbers.Refuses("MixingFactor", () => _ = Rooms.Fan(100, 0.5));
         Numbers.Refuses("DeliveredFraction", () => _ = new Exhaust() { LabelFlow = VolumeFlow.Zero, DeliveredFraction = Ratio.Zero });

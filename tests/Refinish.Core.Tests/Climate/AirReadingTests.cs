@@ -179,6 +179,24 @@ public class AirReadingTests
     }
 
     [Fact]
+    [Evidence(Basis.Independent, "a wet bulb is kept to 1e-10 K; one kelvin of it is 1006 × 101 325 / (0.622 × 2.501e6) = 65.5 Pa of vapour where air is dry, so that the vapour pressure comes back to 1e-8 Pa (1e-9 of it where it is large) at every humidity")]
+    public void A_wet_bulb_gives_the_driest_air_back()
+    {
+        foreach (double celsius in (double[])[-60, -40, -20, -1, 0, 5, 20, 40, 60])
+        {
+            foreach (double percent in (double[])[0.001, 0.01, 0.3, 1, 5, 40, 99])
+            {
+                if (percent / 100 * ClimateKernel.SaturationPressure(celsius + 273.15) > 1.01 * ClimateKernel.LeastPressure)
+                {
+                    MoistAir air = new(C(celsius), Ratio.FromPercent(percent));
+                    double given = air.VapourPressure.Pascals;
+                    Numbers.Near(given, MoistAir.FromWetBulb(air.DryBulb, air.WetBulb).VapourPressure.Pascals, Math.Max(1e-8, 1e-9 * given));
+                }
+            }
+        }
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "readings that say the same, that cannot hold together, or lie outside are refused by name")]
     public void Refuses_what_cannot_be()
     {

@@ -197,6 +197,7 @@ public class CupPlanTests
             "No time is left to spray: induction and mixing take 20 min of the 14 min",
             late.Objections[0], StringComparison.Ordinal);
         Assert.False(late.IsLeast);
+        Assert.Equal(TimeSpan.Zero, late.TimeToUse);
     }
 
     [Property(MaxTest = 500)]

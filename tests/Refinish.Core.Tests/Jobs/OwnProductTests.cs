@@ -179,7 +179,7 @@ public class OwnProductTests
         Numbers.Refuses("area", () => lamp.TimeFor(Area.Zero));
         Refused("SetUp", lamp with { SetUp = TimeSpan.Zero, PerSquareMeter = TimeSpan.Zero });
         Refused("Within", lamp with { Within = TimeSpan.FromMinutes(1) });
-        Refused("Conditions", lamp with { Conditions = lamp.Conditions! with { MinimumRelativeHumidity = Ratio.FromPercent(90) } });
+        Refused("MinimumRelativeHumidity", lamp with { Conditions = lamp.Conditions! with { MinimumRelativeHumidity = Ratio.FromPercent(90) } });
         Assert.Throws<ArgumentException>(() => OwnProducts.LampCured with { Operations = [lamp, lamp] });
         Numbers.Refuses("Operations", () => Layer(OwnProducts.LampCured with { Operations = [lamp, lamp with { Id = "again" }] }));
 

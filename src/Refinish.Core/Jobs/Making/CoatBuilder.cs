@@ -179,7 +179,9 @@ internal sealed class CoatBuilder(
             Labour = HoursOf(run, group, number) is LabourTask task ? [task] : [],
             Time = duration,
             Sprays = true,
-            DustFree = CoatOperations.DustFree(run),
+            DustFree = builder.InSight(
+                CoatOperations.DustFree(run), run.Id, "dust", "Until dust no longer sticks to " + product.Name + ", it",
+                "Warm the room, or take a product that dries sooner"),
             Tools = [SprayGunTool],
             Cautions = WorkCautions.Of(coat.Kind, product, group.Exists(procedure => procedure.IsOverhead)),
             Source = product.Source,
@@ -246,17 +248,17 @@ internal sealed class CoatBuilder(
             latest = null;
         }
 
-        builder.Waits.Add(CureWait.Opens(under, over, latest, course));
-        if (CureWait.Closes(under, over, between, course) is StepLag closes)
-        {
-            builder.Waits.Add(closes);
-        }
+        CureWait.Opens(builder, under, over, latest, course);
+        CureWait.Closes(builder, under, over, between, course);
     }
 
     private TimeSpan DurationOf(CoatRun run, List<Procedure> group, int number)
     {
         TimeSpan labour = Durations.FromHours((HoursOf(run, group, number)?.Hours.Mean ?? 0) * builder.Difficulty);
-        return CarefulTime.Up(labour > run.Duration ? labour : run.Duration);
+        return builder.InSight(
+            CarefulTime.Up(labour > run.Duration ? labour : run.Duration), run.Id, "long",
+            "Mixing and spraying " + run.Layer.Product.Name + " in one go",
+            "Look at its stand-in time, the cups, the flow of the gun and the hours of the work, or divide the fixture into two entries");
     }
 
     private LabourTask? HoursOf(CoatRun run, List<Procedure> group, int number) =>

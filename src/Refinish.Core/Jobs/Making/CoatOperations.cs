@@ -4,6 +4,7 @@ using System.Linq;
 using Refinish.Climate;
 using Refinish.Coatings;
 using Refinish.Estimating;
+using Refinish.Scheduling;
 using UnitsNet;
 
 namespace Refinish.Jobs;
@@ -33,8 +34,12 @@ internal static class CoatOperations
                 Room = room,
                 Fixtures = fixtures,
                 People = operation.People,
-                Time = TimeOf(run, operation),
-                DustFree = operation.Cures ? TouchDry(run) : TimeSpan.Zero,
+                Time = builder.InSight(
+                    TimeOf(run, operation), id, "long", "'" + operation.Name + "' after the coat of " + run.Layer.Product.Name,
+                    "Look at its time for a square metre, or divide the fixture into two entries"),
+
+                // Of a longer one the objection to the coat tells.
+                DustFree = !operation.Cures ? TimeSpan.Zero : TouchDry(run) < StepLag.Longest ? TouchDry(run) : StepLag.Longest,
                 Tools = operation.Tools,
                 // It is done while the mist of the coat stands in the room.
                 Cautions = [.. operation.Cautions.Concat(run.Layer.Product.Cautions).Append(Refinish.Cautions.Overspray).Distinct()],

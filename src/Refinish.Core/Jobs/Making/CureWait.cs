@@ -21,49 +21,60 @@ internal static class CureWait
     /// </summary>
     public static string CureOf(CoatRun run) => run.Layer.Product.Curing is CoatOperation cure ? CoatOperations.IdOf(run, cure) : run.Id;
 
-    public static StepLag Touch(CoatRun run, string after, RoomCourse course, string reason) =>
-        After(run, after, run.OnSurface.TouchDry, run.Layer.Product.Cure.TouchDry, null, course, reason);
+    public static void Touch(WorkBuilder builder, CoatRun run, string after, RoomCourse course, string reason) =>
+        After(builder, run, after, run.OnSurface.TouchDry, run.Layer.Product.Cure.TouchDry, null, course, reason);
 
-    public static StepLag Water(CoatRun run, string after, RoomCourse course, string reason) =>
-        After(run, after, run.OnSurface.WaterService, run.Layer.Product.Cure.WaterService, null, course, reason);
+    public static void Water(WorkBuilder builder, CoatRun run, string after, RoomCourse course, string reason) =>
+        After(builder, run, after, run.OnSurface.WaterService, run.Layer.Product.Cure.WaterService, null, course, reason);
 
     /// <summary>Opening of a recoat window, after the last stroke, where the surface is coldest.</summary>
-    public static StepLag Opens(CoatRun under, CoatRun over, TimeSpan? latest, RoomCourse course) => After(
-        under, over.Id, under.OnSurface.RecoatOpens, under.Layer.Product.Cure.RecoatOpens, latest, course, Reason(under));
+    public static void Opens(WorkBuilder builder, CoatRun under, CoatRun over, TimeSpan? latest, RoomCourse course) => After(
+        builder, under, over.Id, under.OnSurface.RecoatOpens, under.Layer.Product.Cure.RecoatOpens, latest, course, Reason(under));
 
-    /// <summary>Closing of a recoat window where it is warmest; <see langword="null"/> where the temperature is held or the window never closes.</summary>
-    public static StepLag? Closes(CoatRun under, CoatRun over, TimeSpan between, RoomCourse course)
+    /// <summary>Closing of a recoat window where it is warmest; none where the temperature is held or the window never closes.</summary>
+    public static void Closes(WorkBuilder builder, CoatRun under, CoatRun over, TimeSpan between, RoomCourse course)
     {
         CureTimes times = under.Layer.Product.Cure;
         if (course.IsHeld || times.RecoatCloses is not TimeSpan closes)
         {
-            return null;
+            return;
         }
 
         // What lies between the two ends of the lag counts at the fastest rate that working hours know.
         double rate = TemperatureShift.Doubling(times.RatePerTenKelvin).RateFactor(Temperature.FromKelvins(course.WarmestOfBoth), times.ReferenceTemperature);
         double left = closes.TotalSeconds - (between.TotalSeconds * rate);
-        return new StepLag(CureOf(under), over.Id, TimeSpan.Zero, CarefulTime.Down(Durations.FromSeconds(Math.Max(0, left))), Reason(under),
+        builder.Wait(
+            CureOf(under), over.Id, TimeSpan.Zero, CarefulTime.Down(Durations.FromSeconds(Math.Max(0, left))), Reason(under),
             ClockOf(times, course.Warmer!));
     }
 
-    public static StepLag Filler(string filled, string sanded, TimeSpan hard, RoomCourse course, double coldest, string reason)
+    public static void Filler(
+        WorkBuilder builder, string filled, string sanded, TimeSpan hard, RoomCourse course, double coldest, string reason)
     {
         TemperatureShift doubling = TemperatureShift.Doubling(2);
         if (course.IsHeld)
         {
             double rate = doubling.RateFactor(Temperature.FromKelvins(coldest), FillerReference);
-            return new StepLag(filled, sanded, CarefulTime.Up(Durations.FromSeconds(hard.TotalSeconds / rate)), null, reason);
+            builder.Wait(filled, sanded, Durations.FromSeconds(hard.TotalSeconds / rate), null, reason);
         }
-
-        return new StepLag(filled, sanded, hard, null, reason, new EquivalentAge(course.Surface!, doubling, FillerReference));
+        else
+        {
+            builder.Wait(filled, sanded, hard, null, reason, new EquivalentAge(course.Surface!, doubling, FillerReference));
+        }
     }
 
-    private static StepLag After(
-        CoatRun run, string after, TimeSpan? held, TimeSpan time, TimeSpan? latest, RoomCourse course, string reason) => course.IsHeld
-        ? new StepLag(
-            CureOf(run), after, CarefulTime.Up(held ?? TimeSpan.Zero), latest is TimeSpan most ? CarefulTime.Down(most) : null, reason)
-        : new StepLag(CureOf(run), after, time, null, reason, ClockOf(run.Layer.Product.Cure, course.Surface!));
+    private static void After(
+        WorkBuilder builder, CoatRun run, string after, TimeSpan? held, TimeSpan time, TimeSpan? latest, RoomCourse course, string reason)
+    {
+        if (course.IsHeld)
+        {
+            builder.Wait(CureOf(run), after, held, latest, reason);
+        }
+        else
+        {
+            builder.Wait(CureOf(run), after, time, null, reason, ClockOf(run.Layer.Product.Cure, course.Surface!));
+        }
+    }
 
     // What the lag counts: the window itself is told by the clock, see ScheduledWindow.
     private static string Reason(CoatRun under) => "recoat window of " + under.Layer.Product.Name + ", from "

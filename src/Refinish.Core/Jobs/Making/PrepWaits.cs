@@ -59,7 +59,7 @@ internal sealed class PrepWaits(
         TimeSpan sandable = builder.Shop.Filler.Product.SandableAfter;
         if (Find(WorkKind.ReinforceCrack) is string fabric && Next(fabric, _ => true) is string over)
         {
-            builder.Waits.Add(CureWait.Filler(fabric, over, sandable, course, coldest, "resin over the crack hard"));
+            CureWait.Filler(builder, fabric, over, sandable, course, coldest, "resin over the crack hard");
         }
 
         if ((Find(WorkKind.SandFiller) ?? Find(WorkKind.Tack)) is string sanding)
@@ -70,8 +70,8 @@ internal sealed class PrepWaits(
                 .GroupBy(pair => DefectMending.IdOf(pair.Id, pair.Item.Defect), pair => pair.Item, StringComparer.Ordinal))
             {
                 TimeSpan set = Durations.FromSeconds(Math.Min(sandable.TotalSeconds * own.Max(item => item.Lifts), 1e9));
-                builder.Waits.Add(CureWait.Filler(own.Key, sanding, set, course, coldest,
-                    "filler of " + own.First().Defect.Name + " hard"));
+                CureWait.Filler(
+                    builder, own.Key, sanding, set, course, coldest, "filler of " + own.First().Defect.Name + " hard");
             }
         }
 
@@ -81,7 +81,7 @@ internal sealed class PrepWaits(
         {
             TimeSpan hard = Durations.FromSeconds(Math.Min(sandable.TotalSeconds * lifts, 1e9));
             string reason = "filler hard in " + Figures.Fixed(lifts, 0) + (lifts == 1 ? " lift" : " lifts");
-            builder.Waits.Add(CureWait.Filler(filled, sanded, hard, course, coldest, reason));
+            CureWait.Filler(builder, filled, sanded, hard, course, coldest, reason);
         }
     }
 

@@ -26,7 +26,10 @@ internal static class Warming
         }
 
         double needed = procedure.System.Layers.Max(layer => Needed(room.Climate.Air, surface, layer.Product));
-        if (surface >= needed)
+        double most = procedure.System.Layers.Min(layer => Most(surface, layer.Product));
+
+        // What would have to be warmer than a product allows is not warmed: the checks of its coat say how to dry the air or to cool.
+        if (surface >= needed || needed > most)
         {
             return surface;
         }
@@ -39,11 +42,13 @@ internal static class Warming
 
         if (air - needed < EnoughAbove)
         {
-            WarmUp heated = Of(procedure, body, surface, needed + 5, needed);
+            double heatedTo = Math.Min(needed + 5, most);
+            WarmUp heated = Of(procedure, body, surface, heatedTo, needed);
             builder.Objections.Add(new PlanObjection(
                 ObjectionKind.SprayWindow, procedure.Fixture.Id, "warm",
                 system => procedure.Fixture.Name + " is too cold to be coated: " + Measure.Temperature.Format(surface, system, 3) + ", " + Measure.Temperature.Format(needed, system, 3)
-                    + " is needed, and the air of the room is not above that. In a room at " + Measure.Temperature.Format(needed + 5, system, 3) + " it would take "
+                    + " is needed, and the air of the room is not above that. In a room at "
+                    + Measure.Temperature.Format(heatedTo, system, 3) + " it would take "
                     + (heated.Time is TimeSpan time ? Measure.Minutes.Format(time.TotalSeconds, system, 2) : "a time that cannot be given") + " to warm."));
             return surface;
         }
@@ -61,7 +66,9 @@ internal static class Warming
         {
             Fixtures = [procedure.Fixture.Id],
             People = 0,
-            Time = CarefulTime.Up(duration),
+            Time = builder.InSight(
+                CarefulTime.Up(duration), procedure.Fixture.Id, "warm", "The warming of " + procedure.Fixture.Name,
+                "Look at its weight, wall and area, or warm the room further"),
             Source = Method,
         });
         return needed;
@@ -72,6 +79,9 @@ internal static class Warming
         SprayWindow window = new(air, Temperature.FromKelvins(surface), product.SprayLimits);
         return Math.Max(window.NeededSurface, product.CureNear(Temperature.FromKelvins(surface)).MinimumTemperature.Kelvins);
     }
+
+    private static double Most(double surface, CoatingProduct product) => Math.Min(
+        product.SprayLimits.MaximumTemperature.Kelvins, product.CureNear(Temperature.FromKelvins(surface)).MaximumTemperature.Kelvins);
 
     private static WarmUp Of(Procedure procedure, MaterialBody body, double start, double room, double target)
     {

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Coatings;
+using Refinish.Curing;
 using Refinish.Estimating;
 using Refinish.Scheduling;
 using Refinish.Substrates;
@@ -87,8 +88,49 @@ internal sealed class WorkBuilder(WorkList work)
         return [];
     }
 
-    public void Wait(string before, string after, TimeSpan? least, TimeSpan? most, string reason) =>
-        Waits.Add(new StepLag(before, after, CarefulTime.Up(least ?? TimeSpan.Zero), most is TimeSpan time ? CarefulTime.Down(time) : null, reason));
+    /// <summary>A wait in whole minutes.</summary>
+    public void Wait(string before, string after, TimeSpan? least, TimeSpan? most, string reason) => Wait(
+        before, after, CarefulTime.Up(least ?? TimeSpan.Zero), most is TimeSpan time ? CarefulTime.Down(time) : null, reason, null);
+
+    /// <summary>
+    /// A wait, by the clock or on a clock of its own. What closes beyond the longest wait of a schedule binds no schedule; what opens
+    /// beyond it is objected to.
+    /// </summary>
+    public void Wait(string before, string after, TimeSpan least, TimeSpan? most, string reason, EquivalentAge? clock)
+    {
+        least = InSight(
+            least, before, after, "Before '" + NameOf(after) + "' goes on after '" + NameOf(before) + "', the wait (" + reason + ")",
+            "Warm the room, or take a product that is ready sooner");
+        if (most < least)
+        {
+            Gap(new PlanObjection(
+                ObjectionKind.Schedule, before, after,
+                "'" + NameOf(after) + "' cannot follow '" + NameOf(before) + "' (" + reason
+                    + "): in whole minutes, as work is laid out, it is at least " + CarefulTime.AtLeast(least) + " and at most "
+                    + CarefulTime.AtMost(most.Value) + " later. Give times that hold a whole minute."));
+            most = null;
+        }
+
+        Waits.Add(new StepLag(before, after, least, most <= StepLag.Longest ? most : null, reason, clock));
+    }
+
+    /// <summary>The time, as far as a schedule holds it; a longer one is objected to, and then there is no schedule.</summary>
+    public TimeSpan InSight(TimeSpan time, string about, string code, string what, string remedy)
+    {
+        if (time <= StepLag.Longest)
+        {
+            return time;
+        }
+
+        Gap(TooLong(time, about, code, what, remedy));
+        return StepLag.Longest;
+    }
+
+    public static PlanObjection TooLong(TimeSpan time, string about, string code, string what, string remedy) => new(
+        ObjectionKind.Schedule, about, code, what + " takes " + CarefulTime.AtLeast(time) + "; allowed: at most "
+            + CarefulTime.AtMost(StepLag.Longest) + ", the 60 days to which a schedule counts a wait or an operation. " + remedy + ".");
+
+    private string NameOf(string id) => Operations.Find(operation => operation.Id == id)?.Name ?? id;
 
     private (int Operations, int Waits, int Runs, int Objections) Count => (Operations.Count, Waits.Count, Runs.Count, Objections.Count);
 
@@ -212,7 +254,7 @@ internal sealed class WorkBuilder(WorkList work)
 
             if (operation.Fixtures.Any(fixture => !done.Contains(fixture)))
             {
-                Waits.Add(CureWait.Touch(run, demask, course, "touch-dry before the masking comes off"));
+                CureWait.Touch(this, run, demask, course, "touch-dry before the masking comes off");
                 foreach (string fixture in operation.Fixtures)
                 {
                     done.Add(fixture);
@@ -222,7 +264,7 @@ internal sealed class WorkBuilder(WorkList work)
             bool repeated = Runs.Skip(i + 1).Any(later => later.Layer.Product.Equals(run.Layer.Product) && operation.Fixtures.All(Operations.Find(one => one.Id == later.Id)!.Fixtures.Contains));
             if (!repeated)
             {
-                Waits.Add(CureWait.Water(run, hard, course, run.Layer.Product.Name + " hard enough to work on and for water"));
+                CureWait.Water(this, run, hard, course, run.Layer.Product.Name + " hard enough to work on and for water");
             }
         }
     }

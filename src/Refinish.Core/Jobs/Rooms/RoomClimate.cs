@@ -31,6 +31,9 @@ public sealed record RoomClimate
     /// <summary>The air: the reading that is held; at the mean of the day for a daily swing; at the start of the log.</summary>
     public MoistAir Air { get; }
 
+    /// <summary>The dew point, which holds all the time; that of a log may be above its first air, which is saturated then.</summary>
+    public Temperature DewPoint => Temperature.FromKelvins(DewPointKelvins);
+
     /// <summary>The coldest surface that is coated, at the same time as <see cref="Air"/>.</summary>
     public Temperature Surface => Temperature.FromKelvins(SurfaceKelvins);
 
@@ -44,12 +47,16 @@ public sealed record RoomClimate
     public TemperatureHistory? Log { get; private init; }
 
     /// <summary>A room that is held at one reading, day and night, against the air that the fan brings in.</summary>
-    /// <param name="air">The air as read.</param>
+    /// <param name="air">The air as read, −20 to 60 °C.</param>
     /// <param name="surface">The coldest surface that is coated, −20 to 60 °C.</param>
     /// <returns>The climate.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="air"/> is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="surface"/> is outside its range.</exception>
-    public static RoomClimate Held(MoistAir air, Temperature surface) => new(RoomClimateKind.Held, Guard.NotNull(air), Checked(surface));
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static RoomClimate Held(MoistAir air, Temperature surface)
+    {
+        Guard.Within(Guard.NotNull(air).DryBulb, TemperatureShift.Thermometer, nameof(air));
+        return new(RoomClimateKind.Held, air, Checked(surface));
+    }
 
     /// <summary>A room whose temperature swings by day as a cosine, in steps of an hour.</summary>
     /// <param name="mean">The air at the mean temperature of the day; its dew point holds all day.</param>
@@ -108,7 +115,7 @@ public sealed record RoomClimate
 
     internal double LoggedDewPoint { get; private init; } = double.NaN;
 
-    internal double DewPoint => double.IsNaN(LoggedDewPoint) ? Air.DewPointKelvins : LoggedDewPoint;
+    internal double DewPointKelvins => double.IsNaN(LoggedDewPoint) ? Air.DewPointKelvins : LoggedDewPoint;
 
     internal double SurfaceKelvins { get; }
 

@@ -64,7 +64,8 @@ internal sealed class RoomCourse
 
     public MoistAir AirOf(double kelvins) => IsHeld && kelvins == climate.Air.Kelvins
         ? climate.Air
-        : MoistAir.FromDewPoint(Temperature.FromKelvins(kelvins), Temperature.FromKelvins(Math.Min(kelvins, climate.DewPoint)), climate.Air.Pressure);
+        : MoistAir.FromDewPoint(
+            Temperature.FromKelvins(kelvins), Temperature.FromKelvins(Math.Min(kelvins, climate.DewPointKelvins)), climate.Air.Pressure);
 
     /// <summary>The stretches of the course in which a spray window is closed; joined where they meet.</summary>
     public IReadOnlyList<TimeInterval> Closed(SprayLimits limits, CureRange cure)
@@ -109,7 +110,7 @@ internal sealed class RoomCourse
 
     private bool IsOpen(SprayLimits limits, CureRange cure, double t, double surface)
     {
-        double dew = Math.Min(t, climate.DewPoint);
+        double dew = Math.Min(t, climate.DewPointKelvins);
         double humidity = ClimateKernel.SaturationPressure(dew) / ClimateKernel.SaturationPressure(t);
         double least = Math.Max(limits.MinimumTemperature.Kelvins, cure.Least);
         double most = Math.Min(limits.MaximumTemperature.Kelvins, cure.Most);
