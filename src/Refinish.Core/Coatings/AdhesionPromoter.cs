@@ -22,14 +22,14 @@ public sealed record AdhesionPromoter
     /// <exception cref="ArgumentException">Empty.</exception>
     public required string Name { get; init => field = Guard.Named(value); }
 
-    /// <summary>Area wiped per volume, losses in the cloth included; more than zero.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Zero.</exception>
+    /// <summary>Area wiped per volume, losses in the cloth included; 0.01 m²/L or more.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Less.</exception>
     public required SpreadingRate SpreadingRate
     {
         get;
         init
         {
-            Guard.Within(value.SquareMetersPerCubicMeter, Bounds.Positive(Measure.SpreadingRate), nameof(SpreadingRate));
+            Guard.Within(value.SquareMetersPerCubicMeter, Refinish.SpreadingRate.OfUse, nameof(SpreadingRate));
             field = value;
         }
     }

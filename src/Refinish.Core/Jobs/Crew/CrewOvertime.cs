@@ -23,13 +23,7 @@ public sealed class CrewOvertime
             return;
         }
 
-        TimeSpan travel = TimeSpan.Zero;
-        if (LabourStandards.For(WorkKind.Travel, shop.Labour) is LabourStandard standard)
-        {
-            LabourTask trip = new() { Standard = standard, Units = 1 };
-            travel = Durations.FromHours(trip.Hours.Mean * (standard.IsOnSite ? schedule.Work.Premises.Difficulty : 1));
-        }
-
+        TimeSpan travel = TripOf(schedule.Work);
         People = new ValueList<OvertimeHours>(schedule.Visits
             .GroupBy(visit => visit.Worker, StringComparer.Ordinal)
             .OrderBy(person => person.Key, StringComparer.Ordinal)
@@ -46,6 +40,13 @@ public sealed class CrewOvertime
 
     /// <summary>What is paid on top of the wages, one entry for each person with overtime, at their wage.</summary>
     public IReadOnlyList<PaidTime> Premiums { get; } = ValueList<PaidTime>.Empty;
+
+    /// <summary>How long a person travels for one visit; no time without a standard.</summary>
+    internal static TimeSpan TripOf(WorkList work) =>
+        LabourStandards.For(WorkKind.Travel, work.Shop.Labour) is LabourStandard standard
+            ? Durations.FromHours(
+                new LabourTask { Standard = standard, Units = 1 }.Hours.Mean * (standard.IsOnSite ? work.Premises.Difficulty : 1))
+            : TimeSpan.Zero;
 
     /// <summary>How the overtime of each person follows.</summary>
     /// <returns>The derivation.</returns>
