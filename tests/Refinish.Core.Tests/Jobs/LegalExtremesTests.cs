@@ -85,7 +85,7 @@ public class LegalExtremesTests
     }
 
     [Fact]
-    [Evidence(Basis.Independent, "least, likely and greatest hours of 0, 0 and 10 000 have a mean of 1667 h: no trip of a day with overtime")]
+    [Evidence(Basis.Independent, "by hand: (0 + 4 · 0 + 10 000) / 6 · 1.15 = 1916.7 h, more than a day")]
     public void Trips_of_weeks_are_objected_to_where_overtime_is_counted()
     {
         Shop shop = House.Shop with
@@ -101,7 +101,7 @@ public class LegalExtremesTests
         };
         PlanObjection objection = Assert.Single((House with { Shop = shop }).Plan().Objections);
         Assert.Equal((ObjectionKind.Labour, "travel"), (objection.Kind, objection.About));
-        Assert.Contains("One trip takes 1667 h", objection.ToString(), StringComparison.Ordinal);
+        Assert.Contains("One trip takes 1916.7 h", objection.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -157,7 +157,7 @@ public class LegalExtremesTests
     public void The_year_of_the_start_is_that_of_universal_time()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => House with { Start = new DateTimeOffset(1900, 1, 1, 0, 0, 0, TimeSpan.FromHours(14)) });
-        Assert.True((House with { Start = new DateTimeOffset(1900, 1, 1, 14, 0, 0, TimeSpan.FromHours(14)) }).Plan().IsPossible);
+        Assert.NotNull((House with { Start = new DateTimeOffset(1900, 1, 1, 14, 0, 0, TimeSpan.FromHours(14)) }).Plan().Schedule!.TryFind("bath/key"));
     }
 
     [Theory]

@@ -79,7 +79,7 @@ internal sealed class PriceLines
 
     public decimal Net { get; }
 
-    public IReadOnlyList<TaxAmount> Taxes => taxes;
+    public IReadOnlyList<TaxAmount> Taxes => costs.Gaps.Count > 0 ? [] : taxes;
 
     public decimal Tax { get; private set; }
 
