@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Estimating;
 using Refinish.Scheduling;
 
 namespace Refinish.Jobs;
@@ -158,6 +159,11 @@ public sealed class WorkList
     public override string ToString() => Figures.Fixed(Operations.Count, 0) + " operations, " + Figures.Fixed(Runs.Count, 0) + " runs of coating";
 
     internal IReadOnlyDictionary<string, RoomCourse> Courses { get; }
+
+    /// <summary>How long a person travels for one visit; no time without a standard.</summary>
+    internal TimeSpan TripTime => LabourStandards.For(WorkKind.Travel, Shop.Labour) is LabourStandard standard
+        ? Durations.FromHours(new LabourTask { Standard = standard, Units = 1 }.Hours.Mean * (standard.IsOnSite ? Premises.Difficulty : 1))
+        : TimeSpan.Zero;
 
     /// <summary>Operations of the rules that the caller took out.</summary>
     internal IReadOnlyList<Operation> Struck { get; } = [];

@@ -23,12 +23,11 @@ public sealed class CrewOvertime
             return;
         }
 
-        TimeSpan travel = TripOf(schedule.Work);
         People = new ValueList<OvertimeHours>(schedule.Visits
             .GroupBy(visit => visit.Worker, StringComparer.Ordinal)
             .OrderBy(person => person.Key, StringComparer.Ordinal)
             .Select(person => new OvertimeHours(rule, person.Key, 
-                [.. person.Select(visit => new PaidDay(visit.Arrives.Date, visit.Paid + travel))])));
+                [.. person.Select(visit => new PaidDay(visit.Arrives.Date, visit.Paid + schedule.Work.TripTime))])));
         bool byPerson = shop.Crew.Any(worker => worker.Wage is not null);
         Premiums = new ValueList<PaidTime>(People
             .Select(person => person.AsPaidTime(byPerson ? shop.Crew.FirstOrDefault(worker => worker.Id == person.Worker)?.Wage : null))
@@ -40,13 +39,6 @@ public sealed class CrewOvertime
 
     /// <summary>What is paid on top of the wages, one entry for each person with overtime, at their wage.</summary>
     public IReadOnlyList<PaidTime> Premiums { get; } = ValueList<PaidTime>.Empty;
-
-    /// <summary>How long a person travels for one visit; no time without a standard.</summary>
-    internal static TimeSpan TripOf(WorkList work) =>
-        LabourStandards.For(WorkKind.Travel, work.Shop.Labour) is LabourStandard standard
-            ? Durations.FromHours(
-                new LabourTask { Standard = standard, Units = 1 }.Hours.Mean * (standard.IsOnSite ? work.Premises.Difficulty : 1))
-            : TimeSpan.Zero;
 
     /// <summary>How the overtime of each person follows.</summary>
     /// <returns>The derivation.</returns>

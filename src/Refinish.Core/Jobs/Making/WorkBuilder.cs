@@ -62,7 +62,7 @@ internal sealed class WorkBuilder(WorkList work)
         {
             Gap(ProcedureLabour.NoStandard("travel", WorkKind.Travel));
         }
-        else if (Shop.Overtime is not null && CrewOvertime.TripOf(work) is { Days: >= 1 } trip)
+        else if (Shop.Overtime is not null && work.TripTime is { Days: >= 1 } trip)
         {
             Gap(new PlanObjection(ObjectionKind.Labour, "travel", "time",
                 "One trip takes " + CarefulTime.AtLeast(trip)
