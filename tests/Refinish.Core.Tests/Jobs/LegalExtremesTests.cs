@@ -114,12 +114,24 @@ public class LegalExtremesTests
         Assert.Equal(Ratio.Zero, (topcoat with { VolumeSolids = Ratio.Zero }).VolumeSolids);
         Numbers.Refuses("FluidRate", () => _ = House.Shop.Gun with { FluidRate = VolumeFlow.FromMillilitersPerMinute(0.09) });
         SpreadingRate thick = SpreadingRate.FromSquareMetersPerLiter(0.009);
-        Numbers.Refuses("SpreadingRate", () => _ = GenericCatalogue.SilanePromoter with { SpreadingRate = thick });
+        Numbers.Refuses("SpreadingRate", () =>
+            _ = GenericCatalogue.SilanePromoter with { SpreadingRate = SpreadingRate.FromSquareMetersPerLiter(0.9) });
         Numbers.Refuses("Coverage", () => _ = PrepChemicals.Generic[0] with { Coverage = thick });
         Numbers.Refuses("Coverage", () => _ = DefectMaterials.Generic[0] with { Coverage = thick });
         Numbers.Refuses("Share", () => _ = Tub with { Share = Ratio.FromPercent(0.00009) });
         Assert.Contains("0.01 m²/L", Assert.Throws<ArgumentOutOfRangeException>(() =>
             PrepChemicals.Generic[0] with { Coverage = thick }).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a gun of 0.1 mL/min is days at one coat: no time of the schedule fits, and the coat is named")]
+    public void A_coat_of_days_is_named()
+    {
+        SprayGun slow = House.Shop.Gun with { FluidRate = VolumeFlow.FromMillilitersPerMinute(0.1) };
+        JobPlan plan = (House with { Shop = House.Shop with { Gun = slow } }).Plan();
+        Assert.DoesNotContain(plan.Objections, objection => objection.Kind == ObjectionKind.OutOfRange);
+        Assert.Contains(plan.Objections, objection => objection.ToString().Contains("two-part acrylic urethane topcoat", StringComparison.Ordinal));
+        Assert.Contains(plan.Objections, objection => objection.Kind is ObjectionKind.Schedule or ObjectionKind.Batch);
     }
 
     [Fact]
