@@ -52,7 +52,9 @@ public sealed record FillerPolicy
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public Length BurnCuttingDepth { get => Length.FromMeters(burnDepth); init => burnDepth = Guard.Within(value, CutDepths); }
 
-    /// <summary>Dry film of the whole system that has to hide a sunken fill; 100 µm unless given (invented); more than 0 and at most 1 m.</summary>
+    /// <summary>
+    /// Dry film of the whole system that has to hide a sunken fill; 100 µm unless given (invented); more than 0 and at most 1 m.
+    /// </summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public Length TotalDryFilm
     {

@@ -31,7 +31,8 @@ public class LegalExtremesTests
             {
                 Options =
                 [
-                    .. House.Shop.Prices.Options, new() { Code = "X-1", Description = "own work", Unit = LineUnit.Each, Cost = 0, Price = 10 },
+                    .. House.Shop.Prices.Options,
+                    new() { Code = "X-1", Description = "own work", Unit = LineUnit.Each, Cost = 0, Price = 10 },
                 ],
             },
         },
@@ -77,7 +78,8 @@ public class LegalExtremesTests
             SystemStep.Coat(new CoatingLayer(
                 GenericCatalogue.EpoxyPrimer with { MaximumDryFilm = Length.FromMicrometers(50) }, Length.FromMicrometers(30), 1)),
             SystemStep.Coat(new CoatingLayer(
-                GenericCatalogue.AcrylicUrethaneTopcoat with { MaximumDryFilm = Length.FromMillimeters(5) }, Length.FromMicrometers(30), 2)),
+                GenericCatalogue.AcrylicUrethaneTopcoat with { MaximumDryFilm = Length.FromMillimeters(5) },
+                Length.FromMicrometers(30), 2)),
         ], null, Own);
         JobPlan plan = (House with { Shop = House.Shop with { System = thick } }).Plan();
         Assert.Empty(plan.Objections);
@@ -105,7 +107,7 @@ public class LegalExtremesTests
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "amounts below those of any real thing are refused where they are entered; a wipe without solids is none of them")]
+    [Evidence(Basis.Contract, "amounts below those of any real thing are refused where they are entered; no solids at all are a wipe")]
     public void Least_values_are_refused_at_construction()
     {
         CoatingProduct topcoat = GenericCatalogue.AcrylicUrethaneTopcoat;
@@ -130,7 +132,8 @@ public class LegalExtremesTests
         SprayGun slow = House.Shop.Gun with { FluidRate = VolumeFlow.FromMillilitersPerMinute(0.1) };
         JobPlan plan = (House with { Shop = House.Shop with { Gun = slow } }).Plan();
         Assert.DoesNotContain(plan.Objections, objection => objection.Kind == ObjectionKind.OutOfRange);
-        Assert.Contains(plan.Objections, objection => objection.ToString().Contains("two-part acrylic urethane topcoat", StringComparison.Ordinal));
+        Assert.Contains(plan.Objections, objection =>
+            objection.ToString().Contains("two-part acrylic urethane topcoat", StringComparison.Ordinal));
         Assert.Contains(plan.Objections, objection => objection.Kind is ObjectionKind.Schedule or ObjectionKind.Batch);
     }
 
@@ -168,8 +171,9 @@ public class LegalExtremesTests
     [Evidence(Basis.Contract, "1900-01-01 at fourteen hours ahead is 1899 by universal time, which no schedule takes")]
     public void The_year_of_the_start_is_that_of_universal_time()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => House with { Start = new DateTimeOffset(1900, 1, 1, 0, 0, 0, TimeSpan.FromHours(14)) });
-        Assert.NotNull((House with { Start = new DateTimeOffset(1900, 1, 1, 14, 0, 0, TimeSpan.FromHours(14)) }).Plan().Schedule!.TryFind("bath/key"));
+        DateTimeOffset midnight = new(1900, 1, 1, 0, 0, 0, TimeSpan.FromHours(14));
+        Assert.Throws<ArgumentOutOfRangeException>(() => House with { Start = midnight });
+        Assert.NotNull((House with { Start = midnight.AddHours(14) }).Plan().Schedule!.TryFind("bath/key"));
     }
 
     [Theory]
@@ -203,7 +207,7 @@ public class LegalExtremesTests
     [InlineData(WorkKind.FitTrim)]
     [InlineData(WorkKind.Caulk)]
     [InlineData(WorkKind.Inspect)]
-    [Evidence(Basis.Contract, "what is ordered is in the procedure of its fixture and in the schedule, after the work that it was ordered after")]
+    [Evidence(Basis.Contract, "what is ordered is in the procedure of its fixture and in the schedule, after the work before it")]
     public void Ordered_work_is_in_procedure_and_schedule(WorkKind after)
     {
         JobPlan plan = Ordering(Work(WorkKind.Other), after).Plan();
@@ -213,7 +217,7 @@ public class LegalExtremesTests
     }
 
     [Fact]
-    [Evidence(Basis.Contract, "every kind of work after which something can be ordered gives a place in the schedule; any other is refused by name")]
+    [Evidence(Basis.Contract, "a kind of work after which something can be ordered gives a place in the schedule; others are refused")]
     public void Work_is_ordered_where_it_has_a_place()
     {
         foreach (WorkKind after in Enum.GetValues(typeof(WorkKind)).Cast<WorkKind>())

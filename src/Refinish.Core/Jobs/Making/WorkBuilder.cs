@@ -66,7 +66,8 @@ internal sealed class WorkBuilder(WorkList work)
         {
             Gap(new PlanObjection(ObjectionKind.Labour, "travel", "time",
                 "One trip takes " + CarefulTime.AtLeast(trip)
-                    + " by the labour standard for travel; overtime is counted with trips of less than 24 h. Correct the standard, or leave Overtime out."));
+                    + " by the labour standard for travel; overtime is counted with trips of less than 24 h. "
+                    + "Correct the standard, or leave Overtime out."));
         }
 
         foreach (PlanObjection gap in work.Procedures.SelectMany(procedure => procedure.LabourGaps))
