@@ -98,7 +98,7 @@ public class FaultTests
         { "$.catalogue.products[0].solvents[0].massFraction.value", "20", false, "$.catalogue.products[0].solvents",
             JsonFaultKind.OutOfRange, "100 %" },
         { "$.catalogue.products[0].parts[0].parts", "-1", false, "$.catalogue.products[0].parts[0].parts",
-            JsonFaultKind.OutOfRange, "more than 0" },
+            JsonFaultKind.OutOfRange, "at least 1×10⁻⁶" },
         { "$.catalogue.products[0].cure.touchDry.value", "9999", false, "$.catalogue.products[0]", JsonFaultKind.Contradiction,
             "not after waterService" },
         { "$.catalogue.products[0].cure.touchDry.value", "1e300", false, "$.catalogue.products[0].cure.touchDry.value",

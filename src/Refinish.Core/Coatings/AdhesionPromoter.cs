@@ -10,6 +10,8 @@ public sealed record AdhesionPromoter
 {
     private static readonly Bounds Times = Bounds.NotNegative(Measure.Minutes, 7 * 24 * 3600);
 
+    // Invented: no wipe leaves a millimetre of liquid.
+    private static readonly Bounds Rates = Bounds.Between(1000, double.PositiveInfinity, Measure.SpreadingRate);
 
     /// <summary>
     /// Identity by which it is found and joined; 1 to 100 characters, no '/', no control characters, no white space at either end.
@@ -22,14 +24,14 @@ public sealed record AdhesionPromoter
     /// <exception cref="ArgumentException">Empty.</exception>
     public required string Name { get; init => field = Guard.Named(value); }
 
-    /// <summary>Area wiped per volume, losses in the cloth included; more than zero.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Zero.</exception>
+    /// <summary>Area wiped per volume, losses in the cloth included; 1 m²/L or more.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Less.</exception>
     public required SpreadingRate SpreadingRate
     {
         get;
         init
         {
-            Guard.Within(value.SquareMetersPerCubicMeter, Bounds.Positive(Measure.SpreadingRate), nameof(SpreadingRate));
+            Guard.Within(value.SquareMetersPerCubicMeter, Rates, nameof(SpreadingRate));
             field = value;
         }
     }

@@ -19,6 +19,9 @@ public sealed partial record CoatingProduct
 {
     internal static readonly Bounds Scatterings = Bounds.Between(1, 1e8, Measure.PerFilm);
 
+    // Invented: below it a film of 10 µm would take 10 mm of wet coat.
+    private const double LeastSolids = 1e-3;
+
     private static readonly Bounds Films = Bounds.NotNegative(Measure.Film, 5e-3);
 
     private readonly double volumeSolids;
@@ -62,12 +65,17 @@ public sealed partial record CoatingProduct
     /// <summary>The reducer that goes with it; <see langword="null"/> when it must not be reduced.</summary>
     public required CoatingComponent? Reducer { get; init; }
 
-    /// <summary>Volume solids of the mixed, unreduced product, 0 to 100 %; 0 only for a wipe that leaves no film.</summary>
+    /// <summary>Volume solids of the mixed, unreduced product, 0.1 to 100 %; or 0, only for a wipe that leaves no film.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio VolumeSolids
     {
         get => Ratio.FromDecimalFractions(volumeSolids);
-        init => volumeSolids = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
+        init
+        {
+            volumeSolids = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
+            Guard.Rule(volumeSolids is 0 or >= LeastSolids, nameof(VolumeSolids), volumeSolids, Measure.Percent, "0 %, or at least ",
+                LeastSolids);
+        }
     }
 
     /// <summary>Most reducer per volume of mixed product, 0 to 100 %.</summary>

@@ -15,7 +15,7 @@ namespace Refinish.Estimating;
 /// Lines without a fixed price carry the rest of the subtotal in proportion to their cost; those of overhead and warranty carry none. A
 /// discount lowers the taxed price of every line in proportion. Halves round away from zero. Labour of one standard, place, worker and wage
 /// makes one line. Every line has a key that is unique within the estimate and does not depend on its place. A rate that the price book
-/// does not have, an amount of more than 10⁹, or a whole amount with more decimals than its currency is a <see cref="PriceGap"/>: then
+/// does not have, an amount of more than 10¹², or a whole amount with more decimals than its currency is a <see cref="PriceGap"/>: then
 /// there is no price, rather than a wrong one.
 /// </remarks>
 /// <example><code>

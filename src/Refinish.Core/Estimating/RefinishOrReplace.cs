@@ -55,7 +55,7 @@ public sealed record RefinishOrReplace
     /// <param name="replace">Replacing.</param>
     /// <param name="discountRate">Interest per year, 0 to 100 %.</param>
     /// <param name="currency">The currency.</param>
-    /// <param name="costPerDayOutOfUse">What a day without the fixture costs, such as a hotel room's rate; 0 to 10⁹.</param>
+    /// <param name="costPerDayOutOfUse">What a day without the fixture costs, such as a hotel room's rate; 0 to 10¹².</param>
     /// <exception cref="ArgumentNullException">An option or the currency is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public RefinishOrReplace(RenewalOption refinish, RenewalOption replace, Ratio discountRate, Currency currency,

@@ -10,6 +10,8 @@ namespace Refinish.Estimating;
 /// </summary>
 public sealed record RenewalOption
 {
+    internal static readonly Bounds Lives = Bounds.Between(0.001, 200, Measure.Years);
+
     /// <summary>What it is called, such as "refinishing".</summary>
     /// <exception cref="ArgumentException">Empty.</exception>
     public required string Name { get; init => field = Guard.Named(value); }
@@ -20,14 +22,14 @@ public sealed record RenewalOption
 
     /// <summary>Service life, 0.001 to 200 years.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double LifeYears { get; init => field = Guard.Within(value, Bounds.Between(0.001, 200, Measure.Years)); }
+    public required double LifeYears { get; init => field = Guard.Within(value, Lives); }
 
     /// <summary>Days out of use, 0 to 1000; none when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int DaysOutOfUse { get; init => field = Guard.Count(value, 0, 1000); }
 
     /// <summary>
-    /// What its care costs every year of its life, such as a cleaner that it needs or repairs of its finish; 0 to 10⁹, nothing when left
+    /// What its care costs every year of its life, such as a cleaner that it needs or repairs of its finish; 0 to 10¹², nothing when left
     /// out.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>

@@ -21,11 +21,14 @@ namespace Refinish.Films;
 /// </code></example>
 public sealed record SprayGun
 {
+    // Invented: an airbrush for pencil lines gives more than the least, 0.1 mL/min.
+    private static readonly Bounds Rates = Bounds.Between(1e-7 / 60, 2e-3 / 60, Measure.FluidRate);
+
     /// <summary>What is given, as a table.</summary>
     public static RecordInputs<SprayGun> Inputs { get; } = new(
         record => record.Values,
         (record, values) => record with { Values = values },
-        InputField.Of(nameof(FluidRate), "what leaves the gun while the trigger is pulled", Bounds.Positive(Measure.FluidRate, 2e-3 / 60)),
+        InputField.Of(nameof(FluidRate), "what leaves the gun while the trigger is pulled", Rates),
         InputField.Of(
             nameof(TransferEfficiency), "part of what leaves the gun that stays on the piece", Bounds.Between(0.05, 1, Measure.Percent)),
         InputField.Of(
@@ -44,7 +47,7 @@ public sealed record SprayGun
 
     private InputValues Values { get; init; } = Inputs.Empty;
 
-    /// <summary>Coating leaving the gun while the trigger is pulled, more than 0 and at most 2 L/min.</summary>
+    /// <summary>Coating leaving the gun while the trigger is pulled, 0.1 mL/min to 2 L/min.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required VolumeFlow FluidRate { get => Values.VolumeFlow(); init => Values = Values.Set(value); }
 

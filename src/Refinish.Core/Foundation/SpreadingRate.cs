@@ -17,6 +17,9 @@ public readonly record struct SpreadingRate : IComparable<SpreadingRate>
     // 231 in³ a US gallon (NIST Handbook 44, Appendix C) and 144 in² a square foot.
     private const double SquareFeetPerUsGallonInSi = 144 / (231 * 0.0254);
 
+    /// <summary>Of what is put on a surface: 0.01 m²/L or more. Invented: nothing is put on thicker than 100 mm.</summary>
+    internal static readonly Bounds OfUse = Bounds.Between(10, double.PositiveInfinity, Measure.SpreadingRate);
+
     private readonly double perMeter;
 
     private SpreadingRate(double perMeter, string name) =>

@@ -5,11 +5,11 @@ namespace Refinish.Inspection;
 /// <summary>Between which dry films a finished system has to lie.</summary>
 public sealed record FilmSpecification
 {
-    private static readonly Bounds Films = Bounds.Positive(Measure.Film, 5e-3);
+    private static readonly Bounds Films = Bounds.Positive(Measure.Film, 1);
 
     /// <summary>Makes a specification.</summary>
-    /// <param name="minimum">Least dry film, more than 0 and at most 5 mm.</param>
-    /// <param name="maximum">Most dry film, not below the least and at most 5 mm.</param>
+    /// <param name="minimum">Least dry film of all coats together, more than 0 and at most 1 m.</param>
+    /// <param name="maximum">Most dry film, not below the least and at most 1 m.</param>
     /// <param name="source">Who asks for it.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range, or the maximum is below the minimum.</exception>
     public FilmSpecification(Length minimum, Length maximum, Source source)

@@ -18,6 +18,9 @@ namespace Refinish.Jobs;
 /// </summary>
 public sealed record FixtureJob
 {
+    // Invented: of a wall of 40 m² the least is 0.4 cm².
+    private static readonly Bounds Shares = Bounds.Between(1e-6, 1, Measure.Percent);
+
     private readonly double? weight;
     private readonly double? wall;
 
@@ -76,12 +79,12 @@ public sealed record FixtureJob
         init => field = value is null ? null : new ValueList<FixtureZoneKind>(value.Select(kind => Guard.Defined(kind, nameof(Zones))).Distinct());
     }
 
-    /// <summary>Part of those zones that this entry speaks of, more than 0 and at most 100 %; all unless given.</summary>
+    /// <summary>Part of those zones that this entry speaks of, 0.0001 to 100 %; all unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio Share
     {
         get => Ratio.FromDecimalFractions(ShareFraction);
-        init => ShareFraction = Guard.Within(value, Bounds.Positive(Measure.Percent, 1));
+        init => ShareFraction = Guard.Within(value, Shares);
     }
 
     /// <summary>Coating system; the shop's usual one unless given.</summary>

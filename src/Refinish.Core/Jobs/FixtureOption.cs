@@ -1,4 +1,5 @@
 using System;
+using System.Linq;
 using Refinish.Coatings;
 using Refinish.Coverage;
 using Refinish.Estimating;
@@ -79,11 +80,22 @@ public sealed record FixtureOption
     /// <summary>An operation of the caller's own.</summary>
     /// <param name="code">Code in the price book.</param>
     /// <param name="operation">What is done; its identifier is unique within the job.</param>
-    /// <param name="after">The kind of work of the same fixture after which it is done.</param>
+    /// <param name="after">
+    /// The kind of work of the same fixture after which it is done: one that stands before the promoter or after the last coat.
+    /// </param>
     /// <returns>The option.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="operation"/> is missing.</exception>
+    /// <exception cref="ArgumentException">
+    /// <paramref name="after"/> is promoter or coat, whose windows leave no room for more, or work that is done on no single fixture.
+    /// </exception>
     public static FixtureOption Work(string code, Operation operation, WorkKind after) =>
-        new(FixtureOptionKind.Work, code) { Operation = Guard.NotNull(operation), After = Guard.Defined(after) };
+        new(FixtureOptionKind.Work, code)
+        {
+            Operation = Guard.NotNull(operation),
+            After = DefectWork.Places.Contains(Guard.Defined(after)) ? after : throw new ArgumentException(
+                "after is " + after + "; allowed: " + string.Join(", ", DefectWork.Places)
+                    + ". What is done between the coats is added to the list of work (OperationChange.Add).", nameof(after)),
+        };
 
     /// <summary>Code and quantity.</summary>
     /// <returns>One line of text.</returns>

@@ -41,7 +41,8 @@ public sealed record Job
     }
 
     /// <summary>
-    /// Work starts not before this instant, in the years 1900 to 2200. Times of day are read on the clock of the shop's calendar.
+    /// Work starts not before this instant, in the years 1900 to 2200 of universal time. Times of day are read on the clock of the shop's
+    /// calendar.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside those years.</exception>
     public required DateTimeOffset Start
@@ -49,7 +50,7 @@ public sealed record Job
         get;
         init
         {
-            Guard.Count(value.Year, 1900, 2200, nameof(Start));
+            Guard.Count(value.UtcDateTime.Year, 1900, 2200, nameof(Start));
             field = value;
         }
     }

@@ -79,6 +79,7 @@ public sealed class Procedure
         rules.Make();
         Operations = new ValueList<Operation>(rules.Operations);
         Mendings = new ValueList<Operation>(rules.Mendings);
+        Common = rules.Common;
         LabourGaps = new ValueList<PlanObjection>(labour.Gaps);
     }
 
@@ -194,6 +195,9 @@ public sealed class Procedure
     /// <summary>Those of the operations that mend a defect apart from all others of their kind, so that no room merges them.</summary>
     internal IReadOnlyList<Operation> Mendings { get; }
 
+    /// <summary>Those of the operations that a room takes together: of the rules, neither a mending nor an option's own work.</summary>
+    internal IReadOnlyList<Operation> Common { get; }
+
     /// <summary>
     /// Hours of one person for the work on this fixture by the shop's standards, as if it were done alone; travel and setting up left out.
     /// </summary>
@@ -205,7 +209,8 @@ public sealed class Procedure
             foreach (Operation operation in Operations)
             {
                 // Options are priced by themselves: ordering one moves no part of another fixture.
-                hours += operation.Kind is WorkKind.Broadcast or WorkKind.FitTrim ? 0 : operation.HoursAt(1);
+                hours += operation.Kind is WorkKind.Broadcast or WorkKind.FitTrim
+                    || Fixture.Options.Any(option => option.Operation?.Id == operation.Id) ? 0 : operation.HoursAt(1);
             }
 
             foreach (PlannedCoat coat in Coats)

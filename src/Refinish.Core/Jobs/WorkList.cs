@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using Refinish.Estimating;
 using Refinish.Scheduling;
 
 namespace Refinish.Jobs;
@@ -111,6 +112,7 @@ public sealed class WorkList
         objections.AddRange(operations.Select(operation => Contradiction(operation, premises.Difficulty)).OfType<PlanObjection>());
         Operations = new ValueList<Operation>(operations);
         Lags = new ValueList<StepLag>(WorkChain.Lags(builder, Procedures));
+        objections.AddRange(Lags.Where(lag => lag.Maximum is not null).Select(Interrupted).OfType<PlanObjection>());
         Runs = new ValueList<CoatRun>(builder.Runs);
         Courses = builder.Courses;
 
@@ -158,6 +160,11 @@ public sealed class WorkList
 
     internal IReadOnlyDictionary<string, RoomCourse> Courses { get; }
 
+    /// <summary>How long a person travels for one visit; no time without a standard.</summary>
+    internal TimeSpan TripTime => LabourStandards.For(WorkKind.Travel, Shop.Labour) is LabourStandard standard
+        ? Durations.FromHours(new LabourTask { Standard = standard, Units = 1 }.Hours.Mean * (standard.IsOnSite ? Premises.Difficulty : 1))
+        : TimeSpan.Zero;
+
     /// <summary>Operations of the rules that the caller took out.</summary>
     internal IReadOnlyList<Operation> Struck { get; } = [];
 
@@ -171,6 +178,19 @@ public sealed class WorkList
 
     internal WorkList With(ScheduleNeeds needs, bool reusing = true) =>
         new(Procedures, Premises, Shop, Start, Changes, needs, reusing ? Rooms : new Dictionary<string, RoomResult>());
+
+    // From an end that may be put off to another day no time can be counted within which the next has to follow.
+    private PlanObjection? Interrupted(StepLag lag)
+    {
+        Operation before = Operations.First(operation => operation.Id == lag.Before);
+        return !before.IsInterruptible || before.People == 0
+            ? null
+            : new PlanObjection(
+                ObjectionKind.Schedule, before.Id, "interrupted/" + lag.After,
+                "'" + before.Name + "' may be interrupted, and '" + Operations.First(operation => operation.Id == lag.After).Name
+                + "' has to follow within " + CarefulTime.AtMost(lag.Maximum!.Value) + " of its end (" + lag.Reason
+                + "). Set IsInterruptible to false, so that it is done in one go.");
+    }
 
     // Clock and labour are two inputs for one thing; a clock that runs longer is a wait that is paid.
     private static PlanObjection? Contradiction(Operation operation, double difficulty)

@@ -52,12 +52,14 @@ public sealed record FillerPolicy
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public Length BurnCuttingDepth { get => Length.FromMeters(burnDepth); init => burnDepth = Guard.Within(value, CutDepths); }
 
-    /// <summary>Dry film of the whole system that has to hide a sunken fill; 100 µm unless given (invented); more than 0 and at most 5 mm.</summary>
+    /// <summary>
+    /// Dry film of the whole system that has to hide a sunken fill; 100 µm unless given (invented); more than 0 and at most 1 m.
+    /// </summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public Length TotalDryFilm
     {
         get => Length.FromMeters(dryFilm);
-        init => dryFilm = Guard.Within(value, Bounds.Positive(Measure.Film, 5e-3));
+        init => dryFilm = Guard.Within(value, Bounds.Positive(Measure.Film, 1));
     }
 
     /// <summary>Sink per dry film beyond which a second fill is due; 25 % unless given (invented); more than 0 and at most 1000 %.</summary>

@@ -184,8 +184,8 @@ public class CoatDemandTests
         Numbers.Refuses("FluidRate", () => _ = Gun(60) with { FluidRate = VolumeFlow.Zero });
         Numbers.Refuses("TriggerFraction", () => _ = Gun(60) with { TriggerFraction = Ratio.Zero });
         Numbers.Refuses("volume", () => Gun(60).TimeToSpray(Volume.FromLiters(-1)));
-        SprayGun clogged = Gun(60) with { FluidRate = VolumeFlow.FromCubicMetersPerSecond(1e-300) };
-        Numbers.Refuses("gun", () => _ = new CoatDemand(Area.FromSquareMeters(1), Layer, clogged, losses));
+        SprayGun clogged = Gun(60) with { FluidRate = VolumeFlow.FromMillilitersPerMinute(0.1) };
+        Numbers.Refuses("gun", () => _ = new CoatDemand(Area.FromSquareMeters(1000), Layer, clogged, losses));
         Assert.Throws<ArgumentException>(() => new CoatDemand(new List<CoatedSurface>(), Layer, Gun(60), losses));
         Assert.Equal(Demand(Layer, 60, losses), Demand(Layer, 60, losses));
         Numbers.Close(0.08, ApplicationLosses.Generic.Residue.DecimalFractions);

@@ -217,7 +217,7 @@ public class MaterialPriceTests
         KitPurchase purchase = new(Volume.FromMilliliters(1234.56789), [MaterialPrice.Loose("x", LineUnit.Litre, 12.3456m)]);
         Assert.Equal(1.2346m, Assert.Single(purchase.Lines).Quantity);
         Assert.Equal(1.2346m * 12.3456m, purchase.Cost);
-        Assert.Equal("1.2346 L × x, per L: 12.3456; in all 15.24", purchase.ToString());
+        Assert.Equal("1.2346 L × x, per L, at 12.3456: 15.24187776; in all 15.24", purchase.ToString());
         Assert.Equal(1m, new KitPurchase(Volume.FromUsGallons(1), [MaterialPrice.Loose("x", LineUnit.UsGallon, 1m)]).Cost);
         Assert.Equal(3m, new KitPurchase(Length.FromFeet(3), [MaterialPrice.Loose("x", LineUnit.Foot, 1m)]).Cost);
         Assert.Equal(1_000_000_000m, new KitPurchase(Volume.FromCubicMeters(1000), [MaterialPrice.Loose("x", LineUnit.Millilitre, 1m)]).Cost);

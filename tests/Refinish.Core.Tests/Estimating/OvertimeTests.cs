@@ -120,7 +120,7 @@ public class OvertimeTests
     {
         Numbers.Refuses("factor", () => _ = new OvertimeStep(TimeSpan.FromHours(8), 1m));
         Numbers.Refuses("after", () => _ = new OvertimeStep(TimeSpan.FromHours(-1), 2m));
-        Numbers.Refuses("hours", () => _ = new PaidDay(new DateTime(2026, 6, 1), TimeSpan.FromHours(49)));
+        Numbers.Refuses("hours", () => _ = new PaidDay(new DateTime(2026, 6, 1), TimeSpan.FromHours(61)));
         Numbers.Refuses("wage", () => _ = new OvertimeHours(EightForty, "ada", []).Premium(-1m));
         Assert.Contains("24 h", Assert.Throws<ArgumentException>(() => EightForty with { Daily = [new(TimeSpan.FromHours(25), 2m)] }).Message, StringComparison.Ordinal);
         Assert.Contains("have to rise", Assert.Throws<ArgumentException>(() => EightForty with { Daily = [.. EightForty.Daily.Reverse()] }).Message, StringComparison.Ordinal);

@@ -210,7 +210,7 @@ public class RefinishOrReplaceTests
         Numbers.Close(30, EconomyKernel.BreakEven(sum, 1, rate)!.Value.Value, 1e-9);
         Ratio interest = Ratio.FromDecimalFractions(rate);
         Numbers.CanBeWritten(new RefinishOrReplace(Option("r", 1480m, 7), Option("n", 5200m, 20), interest, Currency.Of("USD")).Workings());
-        Numbers.CanBeWritten(new RefinishOrReplace(Option("r", 0.01m, 0.001), Option("n", 1e9m, 200), interest, Currency.Of("USD"), 1e9m).Workings());
+        Numbers.CanBeWritten(new RefinishOrReplace(Option("r", 0.01m, 0.001), Option("n", 1e12m, 200), interest, Currency.Of("USD"), 1e12m).Workings());
     }
 
     [Fact]

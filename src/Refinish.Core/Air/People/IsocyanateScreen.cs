@@ -50,9 +50,9 @@ public sealed record IsocyanateScreen
         init => coatingMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 100));
     }
 
-    /// <summary>How long spraying lasts, more than 0 and at most 24 h.</summary>
+    /// <summary>How long spraying lasts, more than 0 and at most 100 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan SprayTime { get; init => field = Guard.Time(value, Bounds.Positive(Measure.Minutes, 86400)); }
+    public required TimeSpan SprayTime { get; init => field = Guard.Time(value, SolventEmission.SprayTimes); }
 
     /// <summary>Polyisocyanate in the mixed product, by mass; more than 0 and at most 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

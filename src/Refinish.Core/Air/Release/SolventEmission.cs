@@ -24,6 +24,9 @@ namespace Refinish.Air;
 /// </code></example>
 public sealed record SolventEmission : Emission
 {
+    /// <summary>As long as a coat may take at the gun; whether that fits into a day shows in the schedule.</summary>
+    internal static readonly Bounds SprayTimes = Bounds.Positive(Measure.Minutes, 100 * 86400);
+
     private readonly double flashFraction;
 
     /// <summary>
@@ -43,9 +46,9 @@ public sealed record SolventEmission : Emission
     /// </summary>
     public static TimeSpan AssumedFilmTimeConstant { get; } = TimeSpan.FromMinutes(15);
 
-    /// <summary>How long spraying lasts, more than 0 and at most 24 h.</summary>
+    /// <summary>How long spraying lasts, more than 0 and at most 100 days.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan SprayTime { get; init => field = Guard.Time(value, Applying); }
+    public required TimeSpan SprayTime { get; init => field = Guard.Time(value, SprayTimes); }
 
     /// <summary>Part of the volatile mass released while spraying, 0 to 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

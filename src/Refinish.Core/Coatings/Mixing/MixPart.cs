@@ -21,11 +21,12 @@ namespace Refinish.Coatings;
 /// </code></example>
 public sealed record MixPart
 {
-    private const double LargestPart = 1e6;
+    // Invented: far beyond any two cans that are mixed, and a drop of catalyst in a drum is a hundred times the least.
+    private static readonly Bounds Ratios = Bounds.Between(1e-6, 1e6, Measure.Number);
 
     /// <summary>Makes a part of a mix by volume, of which the data sheet prints no weights.</summary>
     /// <param name="component">What is in the can.</param>
-    /// <param name="parts">Parts by volume, more than 0 and at most 1 000 000; any number for a product in one part.</param>
+    /// <param name="parts">Parts by volume, 0.000001 to 1 000 000; any number for a product in one part.</param>
     /// <exception cref="ArgumentNullException"><paramref name="component"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="parts"/> is outside its range.</exception>
     public MixPart(CoatingComponent component, double parts) : this(component, parts, null)
@@ -34,7 +35,7 @@ public sealed record MixPart
 
     /// <summary>Makes a part of a mix by volume.</summary>
     /// <param name="component">What is in the can.</param>
-    /// <param name="parts">Parts by volume, more than 0 and at most 1 000 000; any number for a product in one part.</param>
+    /// <param name="parts">Parts by volume, 0.000001 to 1 000 000; any number for a product in one part.</param>
     /// <param name="statedPer100OfFirst">
     /// By weight to 100 of the first part as the data sheet prints it, more than 0 and at most 10 000; <see langword="null"/> when it prints none.
     /// </param>
@@ -43,7 +44,7 @@ public sealed record MixPart
     public MixPart(CoatingComponent component, double parts, double? statedPer100OfFirst)
     {
         Component = Guard.NotNull(component);
-        Parts = Guard.Within(parts, Bounds.Positive(Measure.Number, LargestPart));
+        Parts = Guard.Within(parts, Ratios);
         StatedPer100OfFirst = statedPer100OfFirst is double given
             ? Guard.Within(given, Bounds.Positive(Measure.Number, 1e4), nameof(statedPer100OfFirst)) : null;
     }

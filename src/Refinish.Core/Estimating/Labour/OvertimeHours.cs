@@ -61,7 +61,7 @@ public sealed record OvertimeHours
     public decimal PremiumHours { get; }
 
     /// <summary>What is paid on top of the wage, exact.</summary>
-    /// <param name="wage">Wage of one hour, 0 to 10⁹.</param>
+    /// <param name="wage">Wage of one hour, 0 to 10¹².</param>
     /// <returns>The premium, without burden.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public decimal Premium(decimal wage) => PremiumHours * Money.Amount(wage, nameof(wage));

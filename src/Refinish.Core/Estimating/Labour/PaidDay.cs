@@ -8,11 +8,11 @@ public sealed record PaidDay
 {
     /// <summary>Makes a day.</summary>
     /// <param name="date">The day; its time of day does not count.</param>
-    /// <param name="hours">Paid hours, 0 to 48 h: more than 24 where half-days are rounded up.</param>
+    /// <param name="hours">Paid hours, 0 to 60 h: more than 24 where half-days are rounded up and a trip is added.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="hours"/> is outside its range.</exception>
     public PaidDay(DateTime date, TimeSpan hours)
     {
-        Guard.Within(hours, Bounds.NotNegative(Measure.Hours, 48 * 3600));
+        Guard.Within(hours, Bounds.NotNegative(Measure.Hours, 60 * 3600));
         Date = date.Date;
         Hours = hours;
     }

@@ -7,8 +7,14 @@ namespace Refinish.Estimating;
 /// <summary>Bounds of amounts of money. Amounts are rounded by their <see cref="Currency"/>.</summary>
 internal static class Money
 {
-    /// <summary>Shares and quantities beyond this would overflow a decimal product.</summary>
-    public const decimal Largest = 1_000_000_000m;
+    /// <summary>
+    /// Beyond this amounts and quantities are refused. A decimal holds 7.9 × 10²⁸: the product of two of them, and one of them in
+    /// thousandths over what a margin to fifteen figures leaves where it is asked first whether the result passes this line.
+    /// </summary>
+    public const decimal Largest = 1_000_000_000_000m;
+
+    /// <summary>The same in a sentence.</summary>
+    public const string LargestInWords = "10¹²";
 
     /// <summary>To the nearest multiple of a coin, halves up.</summary>
     public static Refinish.Amount ToCoin(Refinish.Amount amount, Refinish.Amount coin) =>
@@ -24,7 +30,7 @@ internal static class Money
     public static decimal Amount(decimal value, string name, bool zeroAllowed = true)
     {
         Guard.Money(value, zeroAllowed, name);
-        Guard.Rule(value <= Largest, name, (double)value, Measure.Number, "at most 1000000000");
+        Guard.Rule(value <= Largest, name, (double)value, Measure.Number, "at most " + LargestInWords);
         return value;
     }
 

@@ -47,8 +47,10 @@ public sealed record DefectMaterial
         init => each = Guard.Within(value, Bounds.NotNegative(Measure.Capacity, 0.01));
     }
 
-    /// <summary>How far the material goes over the area of the defect; <see langword="null"/>, no use by area, when left out.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not more than 0.</exception>
+    /// <summary>
+    /// How far the material goes over the area of the defect, 0.01 m²/L or more; <see langword="null"/>, no use by area, when left out.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">Less than 0.01 m²/L.</exception>
     public SpreadingRate? Coverage
     {
         get;
@@ -56,7 +58,7 @@ public sealed record DefectMaterial
         {
             if (value is SpreadingRate rate)
             {
-                Guard.Within(rate.SquareMetersPerCubicMeter, Bounds.Positive(Measure.SpreadingRate), nameof(Coverage));
+                Guard.Within(rate.SquareMetersPerCubicMeter, SpreadingRate.OfUse, nameof(Coverage));
             }
 
             field = value;

@@ -20,7 +20,7 @@ public sealed record MaterialPrice
     /// What the kit holds: 1 mL to 1 m³ of mixed product, base, hardener and what belongs in it together; or 1 g to 10 t, 10 cm² to 10 000
     /// m², 1 mm to 100 km, or 1 to 1 000 000 whole pieces.
     /// </param>
-    /// <param name="price">Price of one kit, 0 to 10⁹.</param>
+    /// <param name="price">Price of one kit, 0 to 10¹².</param>
     /// <exception cref="ArgumentException"><paramref name="item"/> is no identity: empty, too long, or with a '/'.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public MaterialPrice(string item, MaterialAmount size, decimal price) : this(item, size, LineUnit.Kit, price)
@@ -66,7 +66,7 @@ public sealed record MaterialPrice
     /// <summary>A price of a unit of which any amount is sold; pieces are sold in whole numbers.</summary>
     /// <param name="item">Id of the product, component or material.</param>
     /// <param name="unit">A unit of volume, mass, area or length, or <see cref="LineUnit.Each"/>.</param>
-    /// <param name="price">Price of one unit, 0 to 10⁹.</param>
+    /// <param name="price">Price of one unit, 0 to 10¹².</param>
     /// <returns>The price.</returns>
     /// <exception cref="ArgumentException"><paramref name="item"/> is no identity: empty, too long, or with a '/'.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
@@ -80,6 +80,10 @@ public sealed record MaterialPrice
 
     /// <summary>Item, size and price.</summary>
     /// <returns>Text such as <c>acrylic-urethane-topcoat, 1.1829 L: 78.00</c> or <c>masking-film, per m²: 0.35</c>.</returns>
-    public override string ToString() =>
-        Item + (IsLoose ? ", per " + Unit.Symbol() : ", " + Size) + ": " + Price.ToString("0.00##########", CultureInfo.InvariantCulture);
+    public override string ToString() => Goods + ": " + Written(Price);
+
+    /// <summary>Item and size.</summary>
+    internal string Goods => Item + (IsLoose ? ", per " + Unit.Symbol() : ", " + Size);
+
+    internal static string Written(decimal amount) => amount.ToString("0.00##########", CultureInfo.InvariantCulture);
 }

@@ -37,8 +37,9 @@ public sealed record PurchaseLine
     /// <summary>Quantity × rate, exact.</summary>
     public decimal Cost => Quantity * Rate;
 
-    /// <summary>Quantity and price.</summary>
-    /// <returns>Text such as <c>3.25 m² × masking-film, per m²: 0.35</c>.</returns>
+    /// <summary>Quantity, price of each, and what the line costs.</summary>
+    /// <returns>Text such as <c>3.25 m² × masking-film, per m², at 0.35: 1.1375</c>.</returns>
     public override string ToString() =>
-        Quantity.ToString("G29", CultureInfo.InvariantCulture) + (Price.IsCounted ? string.Empty : " " + Unit.Symbol()) + " × " + Price;
+        Quantity.ToString("G29", CultureInfo.InvariantCulture) + (Price.IsCounted ? string.Empty : " " + Unit.Symbol()) + " × "
+        + Price.Goods + ", at " + MaterialPrice.Written(Rate) + ": " + MaterialPrice.Written(Cost);
 }

@@ -41,7 +41,7 @@ public sealed record Discount
     public static Discount Of(Ratio share) => new(Money.Fraction(share, Bounds.NotNegative(Measure.Percent, 1), nameof(share)), null);
 
     /// <summary>A discount by amount.</summary>
-    /// <param name="amount">Amount before tax, 0 to 10⁹. More than the price is a <see cref="PriceGap"/>.</param>
+    /// <param name="amount">Amount before tax, 0 to 10¹². More than the price is a <see cref="PriceGap"/>.</param>
     /// <returns>The discount.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="amount"/> is outside its range.</exception>
     public static Discount Of(decimal amount) => new(0, Money.Amount(amount, nameof(amount)));

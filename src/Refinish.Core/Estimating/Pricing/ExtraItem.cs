@@ -44,7 +44,7 @@ public sealed record ExtraItem
     /// <exception cref="ArgumentException">Empty.</exception>
     public required string Description { get; init => field = Guard.Named(value); }
 
-    /// <summary>How many units, more than 0 and at most 10⁹.</summary>
+    /// <summary>How many units, more than 0 and at most 10¹².</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required decimal Quantity { get; init => field = Money.Amount(value, nameof(Quantity), zeroAllowed: false); }
 
@@ -53,7 +53,7 @@ public sealed record ExtraItem
     /// <exception cref="ArgumentOutOfRangeException">Not a named unit.</exception>
     public required LineUnit Unit { get; init => field = Money.Sold(value, "bought"); }
 
-    /// <summary>What one unit costs the shop, 0 to 10⁹.</summary>
+    /// <summary>What one unit costs the shop, 0 to 10¹².</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required decimal Rate { get; init => field = Money.Amount(value, nameof(Rate)); }
 

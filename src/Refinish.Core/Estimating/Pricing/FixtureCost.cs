@@ -11,7 +11,7 @@ public sealed record FixtureCost
     /// <summary>Makes an entry.</summary>
     /// <param name="id">Id of the fixture.</param>
     /// <param name="name">What people call it.</param>
-    /// <param name="ownCost">Cost that this fixture alone causes, 0 to 10⁹.</param>
+    /// <param name="ownCost">Cost that this fixture alone causes, 0 to 10¹².</param>
     /// <param name="weight">Weight for what is shared, such as its area or 1 for each; 0 to 10⁶.</param>
     /// <exception cref="ArgumentException"><paramref name="id"/> is no identity, or <paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>

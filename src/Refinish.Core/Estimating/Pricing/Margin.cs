@@ -53,7 +53,8 @@ public readonly record struct Margin
 
     /// <summary>The share in per cent.</summary>
     /// <returns>Text such as <c>margin of 45 % of the price</c>.</returns>
-    public override string ToString() => "margin of " + Measure.Percent.Format((double)ofPrice) + " of the price";
+    public override string ToString() =>
+        "margin of " + Measure.Percent.Format((double)ofPrice, DisplayUnits.Si, ofPrice > 0.9999m ? 15 : 6) + " of the price";
 
     internal static Amount PriceFor(Amount cost, Amount ofPrice, Currency currency) => Amount.Round(cost / (1 - ofPrice), currency);
 

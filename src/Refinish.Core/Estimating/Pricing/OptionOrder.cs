@@ -12,7 +12,7 @@ public sealed record OptionOrder
     /// <exception cref="ArgumentException">No identity: empty, too long, or with a '/'.</exception>
     public required string Code { get; init => field = Guard.Id(value); }
 
-    /// <summary>How many units of sale, more than 0 and at most 10⁹; 1 when left out.</summary>
+    /// <summary>How many units of sale, more than 0 and at most 10¹²; 1 when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public decimal Quantity { get; init => field = Money.Amount(value, nameof(Quantity), zeroAllowed: false); } = 1;
 

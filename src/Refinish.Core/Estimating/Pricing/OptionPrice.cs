@@ -24,11 +24,11 @@ public sealed record OptionPrice
     /// <exception cref="ArgumentOutOfRangeException">Not a named unit.</exception>
     public required LineUnit Unit { get; init => field = Money.Sold(value, "sold"); }
 
-    /// <summary>What one unit costs the shop beyond the labour and materials that the job already lists, 0 to 10⁹.</summary>
+    /// <summary>What one unit costs the shop beyond the labour and materials that the job already lists, 0 to 10¹².</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required decimal Cost { get; init => field = Money.Amount(value, nameof(Cost)); }
 
-    /// <summary>Fixed price of one unit, 0 to 10⁹; <see langword="null"/>, sold at the margin of the job, when left out.</summary>
+    /// <summary>Fixed price of one unit, 0 to 10¹²; <see langword="null"/>, sold at the margin of the job, when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public decimal? Price { get; init => field = Money.Amount(value, nameof(Price)); }
 

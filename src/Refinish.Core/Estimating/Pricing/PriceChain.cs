@@ -101,9 +101,9 @@ internal sealed class PriceChain(PricedCosts costs, PriceBook book, EstimateRequ
     private decimal HeldDiscount()
     {
         decimal net = Held().Value;
-        return net > Money.Largest || request.Discount is not Discount discount
-            ? 0
-            : discount.Amount ?? (currency.Before(discount.Fraction, net) - net);
+        return request.Discount is not Discount discount ? 0
+            : discount.Amount ?? (net > Money.Largest * (1 - discount.Fraction)
+                ? Money.Largest : currency.Before(discount.Fraction, net) - net);
     }
 
     private Amount Cost(Trace? t) => t.Money("C", costs.Cost, money);

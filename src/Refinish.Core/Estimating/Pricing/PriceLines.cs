@@ -47,6 +47,12 @@ internal sealed class PriceLines
         Divide();
         AddTaxes();
         Total = Chain.Total(TaxLines).Value;
+        if (Total > Money.Largest)
+        {
+            costs.Gaps.Add(new PriceGap("total", "total", "price of the job with tax", PricedCosts.TooMuch));
+            return;
+        }
+
         Payable = Chain.Payable(TaxLines).Value;
         if (Math.Abs(Payable - Total) > Total * MostRounding)
         {
@@ -73,7 +79,7 @@ internal sealed class PriceLines
 
     public decimal Net { get; }
 
-    public IReadOnlyList<TaxAmount> Taxes => taxes;
+    public IReadOnlyList<TaxAmount> Taxes => costs.Gaps.Count > 0 ? [] : taxes;
 
     public decimal Tax { get; private set; }
 
@@ -120,8 +126,10 @@ internal sealed class PriceLines
             return;
         }
 
-        AtMargin = Chain.AtMargin().Value;
-        if (AtMargin > Money.Largest)
+        // Asked before it is reckoned: a decimal does not hold what a margin near 100 % can make of a cost.
+        bool beyond = (request.HoldMargin ? costs.Cost : costs.MarkedUp) > Money.Largest * (1 - book.TargetMargin.Fraction);
+        AtMargin = beyond ? 0 : Chain.AtMargin().Value;
+        if (beyond || AtMargin > Money.Largest)
         {
             string margin = book.TargetMargin.Fraction > 0 ? " at a " + book.TargetMargin : string.Empty;
             costs.Gaps.Add(new PriceGap("price", "price", "price of the job" + margin, PricedCosts.TooMuch));

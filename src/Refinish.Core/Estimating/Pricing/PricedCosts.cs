@@ -6,7 +6,7 @@ namespace Refinish.Estimating;
 /// <summary>The cost lines of a job and why some have no price.</summary>
 internal sealed class PricedCosts
 {
-    public const string TooMuch = "more than 1000000000, the largest amount that is reckoned with";
+    public const string TooMuch = "more than " + Money.LargestInWords + ", the largest amount that is reckoned with";
 
     private static readonly Source Book = Source.Supplied("price book");
 

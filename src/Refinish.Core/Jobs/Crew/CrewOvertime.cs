@@ -23,18 +23,11 @@ public sealed class CrewOvertime
             return;
         }
 
-        TimeSpan travel = TimeSpan.Zero;
-        if (LabourStandards.For(WorkKind.Travel, shop.Labour) is LabourStandard standard)
-        {
-            LabourTask trip = new() { Standard = standard, Units = 1 };
-            travel = Durations.FromHours(trip.Hours.Mean * (standard.IsOnSite ? schedule.Work.Premises.Difficulty : 1));
-        }
-
         People = new ValueList<OvertimeHours>(schedule.Visits
             .GroupBy(visit => visit.Worker, StringComparer.Ordinal)
             .OrderBy(person => person.Key, StringComparer.Ordinal)
             .Select(person => new OvertimeHours(rule, person.Key, 
-                [.. person.Select(visit => new PaidDay(visit.Arrives.Date, visit.Paid + travel))])));
+                [.. person.Select(visit => new PaidDay(visit.Arrives.Date, visit.Paid + schedule.Work.TripTime))])));
         bool byPerson = shop.Crew.Any(worker => worker.Wage is not null);
         Premiums = new ValueList<PaidTime>(People
             .Select(person => person.AsPaidTime(byPerson ? shop.Crew.FirstOrDefault(worker => worker.Id == person.Worker)?.Wage : null))

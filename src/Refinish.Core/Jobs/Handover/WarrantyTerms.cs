@@ -21,9 +21,9 @@ public sealed record WarrantyTerms
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public required WeibullLife Life { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>What one claim on one fixture costs the shop, zero or more.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Negative.</exception>
-    public required decimal CostPerClaim { get; init => field = Guard.Money(value); }
+    /// <summary>What one claim on one fixture costs the shop, 0 to 10¹².</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
+    public required decimal CostPerClaim { get; init => field = Money.Amount(value, nameof(CostPerClaim)); }
 
     /// <summary>Chance that a failure within the term becomes a claim, 0 to 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -198,7 +198,7 @@ internal sealed class CoatBuilder(
             string id = room.Id + "/" + WorkOrder.Key(WorkKind.Broadcast) + "/" + Figures.Fixed(number, 0);
             Operation broadcast = Merge.Of(
                 builder.Operations.Exists(operation => operation.Id == id) ? id + "/" + product.Id : id,
-                [.. grains.SelectMany(procedure => procedure.Operations.Where(operation => operation.Kind == WorkKind.Broadcast))]);
+                [.. grains.SelectMany(procedure => procedure.Common.Where(operation => operation.Kind == WorkKind.Broadcast))]);
             builder.Operations.Add(broadcast with { Sprays = false });
             builder.Wait(run.Id, broadcast.Id, TimeSpan.Zero, WhileWet, "grains fall into a wet coat");
         }

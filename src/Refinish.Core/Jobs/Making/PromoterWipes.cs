@@ -27,7 +27,7 @@ internal sealed class PromoterWipes(WorkBuilder builder, string room)
 
             Operation merged = Merge.Of(
                 id,
-                [.. same.SelectMany(procedure => procedure.Operations.Where(operation => operation.Kind == WorkKind.Promote))]);
+                [.. same.SelectMany(procedure => procedure.Common.Where(operation => operation.Kind == WorkKind.Promote))]);
             wipes.Add((promoter.Solvents.Count == 0 ? merged : merged with
             {
                 Vapours =

@@ -63,6 +63,13 @@ internal sealed class WorkBuilder(WorkList work)
         {
             Gap(ProcedureLabour.NoStandard("travel", WorkKind.Travel));
         }
+        else if (Shop.Overtime is not null && work.TripTime is { Days: >= 1 } trip)
+        {
+            Gap(new PlanObjection(ObjectionKind.Labour, "travel", "time",
+                "One trip takes " + CarefulTime.AtLeast(trip)
+                    + " by the labour standard for travel; overtime is counted with trips of less than 24 h. "
+                    + "Correct the standard, or leave Overtime out."));
+        }
 
         foreach (PlanObjection gap in work.Procedures.SelectMany(procedure => procedure.LabourGaps))
         {
@@ -215,9 +222,9 @@ internal sealed class WorkBuilder(WorkList work)
         foreach (WorkKind kind in kinds)
         {
             List<Operation> same = [];
-            foreach (Operation operation in here.SelectMany(procedure => procedure.Operations))
+            foreach (Operation operation in here.SelectMany(procedure => procedure.Common))
             {
-                if (operation.Kind == kind && operation.ByFixture.Count > 0)
+                if (operation.Kind == kind)
                 {
                     same.Add(operation);
                 }

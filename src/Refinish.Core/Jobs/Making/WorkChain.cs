@@ -36,7 +36,8 @@ internal static class WorkChain
             before.Clear();
             foreach (string fixture in Touched(operation, procedures))
             {
-                if (last.TryGetValue(fixture, out string? earlier) && !before.Contains(earlier))
+                // An operation may name a fixture twice.
+                if (last.TryGetValue(fixture, out string? earlier) && earlier != operation.Id && !before.Contains(earlier))
                 {
                     before.Add(earlier);
                 }

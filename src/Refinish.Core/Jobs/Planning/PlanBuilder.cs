@@ -183,13 +183,19 @@ internal sealed class PlanBuilder(Job job)
     {
         foreach (string room in work.Courses.Keys)
         {
-            if (Stage.Try(Objections, room, "air", () => new RoomAirPlan(Schedule!, room)) is RoomAirPlan air)
+            if (Stage.Try(Objections, room, "air", () => Studied(room)) is RoomAirPlan air)
             {
                 Air.Add(air);
-                AddUnlessKept(room, "peak", air.Study?.FlammableLimit);
-                AddUnlessKept(room, "steady", air.FlammableAirflow);
             }
         }
+    }
+
+    private RoomAirPlan Studied(string room)
+    {
+        RoomAirPlan air = new(Schedule!, room);
+        AddUnlessKept(room, "peak", air.Study?.FlammableLimit);
+        AddUnlessKept(room, "steady", air.FlammableAirflow);
+        return air;
     }
 
     private void AddUnlessKept(string room, string code, LimitComparison? comparison)
@@ -214,7 +220,7 @@ internal sealed class PlanBuilder(Job job)
             Objections.Add(new PlanObjection(ObjectionKind.Price, gap.Id, string.Empty, "No price: " + Sentences.Closed(gap.ToString())));
         }
 
-        CheckPayments();
+        Objections.AddRange(Stage.Try(Objections, job.Id, "payments", () => PaymentsThatDoNotFit(Costs?.Price)) ?? []);
         if (job.Replacement is ReplacementOffer offer && !Objections.Exists(objection => objection.Kind == ObjectionKind.Order) && Costs?.Price.Total is decimal total && total > 0)
         {
             Comparison = Stage.Try(Objections, job.Id, "comparison", () => Compare(offer, total));
@@ -224,25 +230,24 @@ internal sealed class PlanBuilder(Job job)
     // What is added for a fixture goes with it when it is left out.
     private bool IsPlanned(ExtraItem extra) => extra.Fixture is null || Planned.Exists(procedure => procedure.Fixture.Id == extra.Fixture);
 
-    private void CheckPayments()
+    private List<PlanObjection> PaymentsThatDoNotFit(PriceEstimate? price)
     {
-        if (Costs?.Price is not { Total: decimal total } price)
+        if (price?.Total is not decimal total)
         {
-            return;
+            return [];
         }
 
         PaymentPlan payments = new(price.Book.Currency, total, price.Book.CashStep, job.Terms.Payments);
-        foreach (IGrouping<string, PaymentFault> faults in payments.Faults.GroupBy(fault => fault.Stage, StringComparer.Ordinal))
-        {
-            Objections.Add(new PlanObjection(ObjectionKind.Payment, faults.Key, string.Empty,
-                string.Join(" ", faults.Select(fault => fault.Sentence))));
-        }
-
+        List<PlanObjection> objections = [.. payments.Faults.GroupBy(fault => fault.Stage, StringComparer.Ordinal)
+            .Select(faults => new PlanObjection(ObjectionKind.Payment, faults.Key, string.Empty,
+                string.Join(" ", faults.Select(fault => fault.Sentence))))];
         if (job.Shop.DepositLimit is DepositLimit limit && payments.Payments.Count > 0
             && payments.Against(limit) is { Outcome: not ComparisonOutcome.Within } beyond)
         {
-            Objections.Add(new PlanObjection(ObjectionKind.Payment, job.Id, "deposit", beyond));
+            objections.Add(new PlanObjection(ObjectionKind.Payment, job.Id, "deposit", beyond));
         }
+
+        return objections;
     }
 
     private RefinishOrReplace Compare(ReplacementOffer offer, decimal total)

@@ -23,7 +23,7 @@ namespace Refinish.Jobs;
 public sealed record DefectWork
 {
     // Warming is planned from temperatures; what is done on no single fixture has no place here.
-    private static readonly WorkKind[] Places =
+    internal static readonly WorkKind[] Places =
         [.. WorkOrder.BeforeCoats.Concat(WorkOrder.AfterCoats).Where(kind => kind != WorkKind.Warm)];
 
     /// <summary>The kind of work: it gives the operation its place in the order and its general cautions.</summary>

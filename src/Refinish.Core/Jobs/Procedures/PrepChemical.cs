@@ -69,10 +69,11 @@ public sealed record PrepChemical
     public IReadOnlyList<FixtureMaterial> Surfaces { get; init => field = Guard.List(value); } = ValueList<FixtureMaterial>.Empty;
 
     /// <summary>
-    /// Area worked per volume, all passes and what stays in cloths included; <see langword="null"/>, no use by area, when left out.
+    /// Area worked per volume, all passes and what stays in cloths included, 0.01 m²/L or more; <see langword="null"/>, no use by area,
+    /// when left out.
     /// </summary>
     /// <remarks>The area is the coated one; of a stripper that of the coat that comes off.</remarks>
-    /// <exception cref="ArgumentOutOfRangeException">Not more than 0.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Less than 0.01 m²/L.</exception>
     public SpreadingRate? Coverage
     {
         get;
@@ -80,7 +81,7 @@ public sealed record PrepChemical
         {
             if (value is SpreadingRate rate)
             {
-                Guard.Within(rate.SquareMetersPerCubicMeter, Bounds.Positive(Measure.SpreadingRate), nameof(Coverage));
+                Guard.Within(rate.SquareMetersPerCubicMeter, SpreadingRate.OfUse, nameof(Coverage));
             }
 
             field = value;

@@ -35,6 +35,8 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
 
     public List<Operation> Mendings { get; } = [];
 
+    public List<Operation> Common { get; } = [];
+
     private bool IsEtched => procedure.Surface.MayBeEtched;
 
     public void Make()
@@ -52,8 +54,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         }
     }
 
-    // The work of a kind, then what mends defects in its place, then what was ordered after it. What is ordered after trim and caulk
-    // stands in the list of work alone.
+    // The work of a kind, then what mends defects in its place, then what was ordered after it.
     private void Place(WorkKind kind)
     {
         if (Prepared(kind) is Operation operation)
@@ -67,10 +68,7 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             Mendings.Add(mended);
         }
 
-        if (kind is not (WorkKind.FitTrim or WorkKind.Caulk))
-        {
-            Operations.AddRange(OwnHours.Ordered(fixture, kind, procedure.Shop, alone));
-        }
+        Operations.AddRange(OwnHours.Ordered(fixture, kind, procedure.Shop, alone));
     }
 
     private Operation? Prepared(WorkKind kind) => kind switch
@@ -213,7 +211,12 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
         }
     }
 
-    private void Add(Operation operation) => Operations.Add(ChemicalUse.On(operation, procedure));
+    private void Add(Operation operation)
+    {
+        operation = ChemicalUse.On(operation, procedure);
+        Operations.Add(operation);
+        Common.Add(operation);
+    }
 
     private Operation Gritted(Operation operation, string name, int? coarsest, int? finest) => operation with
     {
@@ -237,8 +240,9 @@ internal sealed class ProcedureRules(Procedure procedure, SurveyPolicy policy, C
             Fixtures = itself,
             ByFixture = ValueList<FixtureInstruction>.Owning(new FixtureInstruction(fixture.Id, instruction, null, null)),
             Labour = hours,
-            // What is wet is not left.
-            IsInterruptible = !sprays && kind is not (WorkKind.Key or WorkKind.Promote or WorkKind.Broadcast),
+            // What is wet is not left, nor metal that is bright until it is primed.
+            IsInterruptible = !sprays && kind is not (WorkKind.Key or WorkKind.Promote or WorkKind.Broadcast)
+                && (kind != WorkKind.GrindRust || !IsApart(WorkKind.SpotPrime)),
             Sprays = sprays,
             RaisesDust = isDusty,
             IsLoud = isDusty,

@@ -18,7 +18,7 @@ public sealed record DepositLimit
 
     /// <summary>States a limit.</summary>
     /// <param name="share">Share of the total with tax, 0 to 100 %; <see langword="null"/> when only an amount counts.</param>
-    /// <param name="amount">Amount, 0 to 10⁹; <see langword="null"/> when only a share counts.</param>
+    /// <param name="amount">Amount, 0 to 10¹²; <see langword="null"/> when only a share counts.</param>
     /// <param name="source">What says so.</param>
     /// <exception cref="ArgumentException">Neither a share nor an amount is given.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is missing.</exception>
@@ -29,7 +29,7 @@ public sealed record DepositLimit
 
     /// <summary>States a limit that counts until another moment than the start of the work.</summary>
     /// <param name="share">Share of the total with tax, 0 to 100 %; <see langword="null"/> when only an amount counts.</param>
-    /// <param name="amount">Amount, 0 to 10⁹; <see langword="null"/> when only a share counts.</param>
+    /// <param name="amount">Amount, 0 to 10¹²; <see langword="null"/> when only a share counts.</param>
     /// <param name="source">What says so.</param>
     /// <param name="until">The last moment whose payments count.</param>
     /// <exception cref="ArgumentException">Neither a share nor an amount is given.</exception>
@@ -63,7 +63,7 @@ public sealed record DepositLimit
     public PaymentDue Until { get; }
 
     /// <summary>The most that may be asked for.</summary>
-    /// <param name="total">Total with tax, 0 to 10⁹.</param>
+    /// <param name="total">Total with tax, 0 to 10¹².</param>
     /// <returns>The lesser of share and amount, not rounded.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="total"/> is outside its range.</exception>
     public decimal MostOf(decimal total)

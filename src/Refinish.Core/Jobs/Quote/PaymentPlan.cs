@@ -29,8 +29,8 @@ public sealed record PaymentPlan
 
     /// <summary>Divides a total over stages.</summary>
     /// <param name="currency">The currency.</param>
-    /// <param name="total">Total with tax, 0 to 10⁹, with no more decimals than the currency has.</param>
-    /// <param name="cashStep">The smallest coin that is used, 0 to 10⁹; 0 for the smallest amount of the currency.</param>
+    /// <param name="total">Total with tax, 0 to 10¹², with no more decimals than the currency has.</param>
+    /// <param name="cashStep">The smallest coin that is used, 0 to 10¹²; 0 for the smallest amount of the currency.</param>
     /// <param name="stages">The stages as <see cref="QuoteTerms.Payments"/> takes them.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException"><paramref name="stages"/> cannot be the stages of one quote.</exception>

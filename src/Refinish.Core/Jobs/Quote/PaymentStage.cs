@@ -76,7 +76,7 @@ public sealed record PaymentStage
     /// <param name="id">Identity, unique within the terms.</param>
     /// <param name="due">When it falls due.</param>
     /// <param name="amount">
-    /// Amount in the currency of the price book, more than 0 and at most 10⁹. Whether it fits the currency and the total shows when it is
+    /// Amount in the currency of the price book, more than 0 and at most 10¹². Whether it fits the currency and the total shows when it is
     /// quoted.
     /// </param>
     /// <returns>The stage.</returns>

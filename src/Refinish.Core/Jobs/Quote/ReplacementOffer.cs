@@ -14,9 +14,9 @@ public sealed record ReplacementOffer
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public required RenewalOption Replacement { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>How long the refinished surfaces are expected to serve, more than 0 and at most 200 years.</summary>
+    /// <summary>How long the refinished surfaces are expected to serve, 0.001 to 200 years.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required double RefinishLifeYears { get; init => field = Guard.Within(value, Bounds.Positive(Measure.Years, 200)); }
+    public required double RefinishLifeYears { get; init => field = Guard.Within(value, RenewalOption.Lives); }
 
     /// <summary>Interest per year, 0 to 100 %.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
@@ -26,12 +26,12 @@ public sealed record ReplacementOffer
         init => discountRate = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
-    /// <summary>What the care of the refinished surfaces costs every year, 0 to 10⁹; nothing unless given. That of the new ones is in
+    /// <summary>What the care of the refinished surfaces costs every year, 0 to 10¹²; nothing unless given. That of the new ones is in
     /// <see cref="Replacement"/>.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
     public decimal RefinishYearlyCost { get; init => field = Money.Amount(value, nameof(RefinishYearlyCost)); }
 
-    /// <summary>What a day without the bathroom costs, 0 to 10⁹; nothing unless given.</summary>
+    /// <summary>What a day without the bathroom costs, 0 to 10¹²; nothing unless given.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too large.</exception>
     public decimal CostPerDayOutOfUse { get; init => field = Money.Amount(value, nameof(CostPerDayOutOfUse)); }
 
