@@ -9,21 +9,27 @@ namespace Refinish.Inspection;
 /// </summary>
 internal static class ToleranceKernel
 {
-    private const double Least = 1e-3;
     private const double Most = 1e4;
 
     /// <summary>Beyond this many standard deviations of the mean nothing counts: Φ(−7) is 1.3e-12.</summary>
     private const double Reach = 7;
 
+    /// <summary>
+    /// Farther than this from its middle √ν no chi counts: its standard deviation is at most 0.71, and beyond √ν + 6 lies less than 3e-12.
+    /// </summary>
+    private const double ChiReach = 6;
+
     /// <summary>The least factor that reaches the confidence.</summary>
     public static double Factor(int n, double coverage, double confidence, bool bothSides) =>
-        Roots.Enclose(
-            new Given<(int N, double Coverage, double Confidence, bool BothSides)>(
-                (n, coverage, confidence, bothSides),
-                static (given, k) =>
-                    Confidence(given.N, given.Coverage, given.BothSides, k).Value - given.Confidence),
-            Least,
-            Most).Upper;
+        !bothSides && coverage == 0.5
+            ? StudentT.Quantile((2 * confidence) - 1, n - 1) / Math.Sqrt(n)
+            : Roots.Enclose(
+                new Given<(int N, double Coverage, double Confidence, bool BothSides)>(
+                    (n, coverage, confidence, bothSides),
+                    static (given, k) =>
+                        Confidence(given.N, given.Coverage, given.BothSides, k).Value - given.Confidence),
+                Quantile(coverage),
+                Most).Upper;
 
     /// <summary>
     /// Confidence of the factor k. The mean lies z/√n off; then k s has to exceed z_p − z/√n, the same as a quantile of the noncentral t,
@@ -42,9 +48,20 @@ internal static class ToleranceKernel
         }
 
         Num quantile = t.Given("z_p", Quantile(coverage), Measure.Number);
-        double edge = Math.Min(quantile.Value * Math.Sqrt(n), Reach);
-        return Num.Function("Φ", "\\Phi", NormalScore.ChanceOf, -(quantile * root))
-            + Num.Integral("z", -Reach, edge, z => Held(z, quantile - (z / root)));
+        Num top = quantile * root;
+        double bottom = -Reach;
+        if (!k.IsTraced)
+        {
+            // Q is 1 down to the chi below which there is nothing, and 0 from the chi on beyond which there is nothing. With a small k that
+            // is a narrow step, which the points of the integral have to lie in.
+            double middle = Math.Sqrt(n - 1);
+            double slope = k.Value * root.Value / middle;
+            bottom = Math.Max(bottom, top.Value - (slope * (middle + ChiReach)));
+            top = Math.Min(Reach, top.Value - (slope * Math.Max(0, middle - ChiReach)));
+        }
+
+        return Num.Function("Φ", "\\Phi", NormalScore.ChanceOf, -top)
+            + Num.Integral("z", Math.Min(bottom, top.Value), Math.Min(top.Value, Reach), z => Held(z, quantile - (z / root)));
 
         Num Held(Num z, Num off) =>
             Num.Function("φ", "\\varphi", Density, z) * Num.Function("Q_ν", "Q_\\nu", exceeds, freedom * Num.Square(off / k));
