@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 using Refinish.Numerics;
 
 namespace Refinish.Inspection;
@@ -20,29 +21,53 @@ internal static class ToleranceKernel
     private const double ChiReach = 6;
 
     /// <summary>The least factor that reaches the confidence.</summary>
-    public static double Factor(int n, double coverage, double confidence, bool bothSides) =>
-        !bothSides && coverage == 0.5
-            ? StudentT.Quantile((2 * confidence) - 1, n - 1) / Math.Sqrt(n)
-            : Roots.Enclose(
-                new Given<(int N, double Coverage, double Confidence, bool BothSides)>(
-                    (n, coverage, confidence, bothSides),
-                    static (given, k) =>
-                        Confidence(given.N, given.Coverage, given.BothSides, k).Value - given.Confidence),
-                Quantile(coverage),
-                Most).Upper;
+    public static double Factor(int n, double coverage, double confidence, bool bothSides)
+    {
+        if (!bothSides && coverage == 0.5)
+        {
+            return StudentT.Quantile((2 * confidence) - 1, n - 1) / Math.Sqrt(n);
+        }
+
+        // The widths do not depend on the factor: looked for once, not at each try.
+        Dictionary<double, double> widths = [];
+        Func<double, double> halfWidth = x =>
+        {
+            if (!widths.TryGetValue(x, out double width))
+            {
+                width = HalfWidth(x, coverage);
+                widths.Add(x, width);
+            }
+
+            return width;
+        };
+        Given<(int N, double Coverage, double Confidence, Func<double, double>? HalfWidth)> beyond = new(
+            (n, coverage, confidence, bothSides ? halfWidth : null),
+            static (given, k) => Confidence(given.N, given.Coverage, given.HalfWidth, k, null).Value - given.Confidence);
+
+        // From below, since most factors are small and the confidence hardly rises where it is nearly reached.
+        (double low, double high) = (Quantile(coverage), Math.Max(2 * Quantile(coverage), 0.1));
+        while (high < Most && beyond.At(high) < 0)
+        {
+            (low, high) = (high, 2 * high);
+        }
+
+        return Roots.Enclose(beyond, low, Math.Min(high, Most), Roots.Sharp).Upper;
+    }
 
     /// <summary>
     /// Confidence of the factor k. The mean lies z/√n off; then k s has to exceed z_p − z/√n, the same as a quantile of the noncentral t,
     /// or for both sides the r that holds p around there.
     /// </summary>
-    public static Num Confidence(int n, double coverage, bool bothSides, Num k, Trace? t = null)
+    public static Num Confidence(int n, double coverage, bool bothSides, Num k, Trace? t) =>
+        Confidence(n, coverage, bothSides ? x => HalfWidth(x, coverage) : null, k, t);
+
+    private static Num Confidence(int n, double coverage, Func<double, double>? halfWidth, Num k, Trace? t)
     {
         // Made once, not at each point of the integral.
         Func<double, double> exceeds = x => Exceeds(n - 1, x);
-        Func<double, double> halfWidth = x => HalfWidth(x, coverage);
         Num root = Num.Sqrt(t.Given("n", n, Measure.Number));
         Num freedom = t.Given("ν", n - 1, Measure.Number);
-        if (bothSides)
+        if (halfWidth is not null)
         {
             return 2 * Num.Integral("z", 0, Reach, z => Held(z, Num.Function("r", "r", halfWidth, z / root)));
         }
