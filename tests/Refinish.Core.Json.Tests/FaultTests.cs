@@ -362,4 +362,38 @@ public class FaultTests
             }
         }
     }
+
+    [Fact]
+    public void Beyond_the_last_fault_that_is_told_nothing_costs_more()
+    {
+        // One more field costs what the parser keeps of it; a suggestion of how it may be meant costs 7 kB.
+        long few = Cost(1000);
+        long many = Cost(21_000);
+        Assert.InRange((many - few) / 20_000, 0, 200);
+
+        static long Cost(int fields)
+        {
+            string json = Good.Insert(1, string.Concat(Enumerable.Range(0, fields).Select(i => "\"fixtuer" + i + "\":1,")));
+            JobJson.TryRead(json, out _, out _);
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            JobJson.TryRead(json, out _, out IReadOnlyList<JsonFault> faults);
+            Assert.Equal(100, faults.Count);
+            return GC.GetAllocatedBytesForCurrentThread() - before;
+        }
+    }
+
+    [Fact]
+    public void A_long_name_is_not_told_whole()
+    {
+        string name = string.Concat(Enumerable.Repeat("\ud83d\udec1", 500_000)) + "b";
+        string json = Good.Replace("\"recessedBathtub\"", "\"" + name + "\"", StringComparison.Ordinal).Insert(1, "\"" + name + "\":1,");
+        JobJson.TryRead(json, out _, out IReadOnlyList<JsonFault> faults);
+        Assert.Contains(faults, fault => fault.Kind == JsonFaultKind.UnknownField);
+        Assert.Contains(faults, fault => fault.Kind == JsonFaultKind.UnknownKind && fault.Sentence.Contains("recessedBathtub", StringComparison.Ordinal));
+        System.Text.UTF8Encoding strict = new(false, true);
+        foreach (JsonFault fault in faults)
+        {
+            Assert.InRange(strict.GetByteCount(fault.ToString()), 1, 12_500);
+        }
+    }
 }

@@ -75,6 +75,11 @@ internal sealed class ObjectShape<T>(string name, Field<T>[] fields, Func<Values
         int next = 0;
         foreach (JsonProperty property in IsInOrder ? InOrder(json) : json.EnumerateObject())
         {
+            if (reading.IsFull)
+            {
+                return;
+            }
+
             int field = Find(property, next);
             bool isOuter = field < 0 && (field = Array.FindIndex(outer, property.NameEquals)) >= 0;
             bool[] already = isOuter ? seenOuter : seen;

@@ -12,6 +12,10 @@ internal sealed class Reading
     /// <summary>More than this is not worth a reader's time, and would let a hostile document make work without end.</summary>
     public const int Most = 100;
 
+    // A name or a text of the document may be as long as the document; what is told of it is not.
+    private const int LongestName = 100;
+    private const int LongestSentence = 4000;
+
     private readonly List<(string? Name, int Index)> path = [];
     private readonly List<JsonFault> faults = [];
 
@@ -31,7 +35,7 @@ internal sealed class Reading
     {
         if (!IsFull)
         {
-            faults.Add(new JsonFault(Path() + below, kind, sentence));
+            faults.Add(new JsonFault(Path() + below, kind, Cut(sentence, LongestSentence)));
         }
     }
 
@@ -55,11 +59,26 @@ internal sealed class Reading
         _ => "true or false",
     };
 
+    // The two ends of a long text, no half of a pair of surrogates among them.
+    private static string Cut(string text, int longest)
+    {
+        if (text.Length <= longest)
+        {
+            return text;
+        }
+
+        int head = longest / 2;
+        int tail = text.Length - (longest / 2);
+        return text[..(char.IsHighSurrogate(text[head - 1]) ? head - 1 : head)] + " … "
+            + text[(char.IsLowSurrogate(text[tail]) ? tail + 1 : tail)..];
+    }
+
     private string Path()
     {
         StringBuilder text = new("$");
-        foreach ((string? name, int index) in path)
+        foreach ((string? given, int index) in path)
         {
+            string? name = given is null ? null : Cut(given, LongestName);
             if (name is null)
             {
                 text.Append(CultureInfo.InvariantCulture, $"[{index}]");

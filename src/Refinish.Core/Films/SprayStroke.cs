@@ -18,21 +18,21 @@ namespace Refinish.Films;
 public sealed record SprayStroke
 {
     /// <summary>Where the nozzle is when the trigger is pulled.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite.</exception>
-    public required MeshPoint Start { get; init => field = MeshBox.Finite(value, nameof(Start)); }
+    /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite or farther than 10⁹ m off.</exception>
+    public required MeshPoint Start { get; init => field = MeshBox.InReach(value, nameof(Start)); }
 
     /// <summary>Where the nozzle is when the trigger is released.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite.</exception>
-    public required MeshPoint End { get; init => field = MeshBox.Finite(value, nameof(End)); }
+    /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite or farther than 10⁹ m off.</exception>
+    public required MeshPoint End { get; init => field = MeshBox.InReach(value, nameof(End)); }
 
     /// <summary>The direction in which the gun points, of any length but zero.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not finite or zero.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Not finite, beyond 10⁹ or zero.</exception>
     public required MeshPoint Aim
     {
         get;
         init
         {
-            MeshBox.Finite(value, nameof(Aim));
+            MeshBox.InReach(value, nameof(Aim));
             Guard.Rule(value.Norm > 0, nameof(Aim), value.Norm, Measure.Number, "a direction that is not zero");
             field = value;
         }

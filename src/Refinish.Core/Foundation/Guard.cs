@@ -143,26 +143,52 @@ internal static class Guard
         where T : class =>
         value ?? throw new ArgumentNullException(NameOf(name, member));
 
+    /// <summary>A name or a text: not empty, of whole characters, so that it can be stored and read back.</summary>
     public static string Named([NotNull] string? value, [TextOf(nameof(value))] string name = "", [Caller] string member = "")
     {
         name = NameOf(name, member);
         NotNull(value, name);
-        return string.IsNullOrWhiteSpace(value) ? throw new ArgumentException(name + " is empty; a name or text is needed.", name) : value!;
+        return string.IsNullOrWhiteSpace(value) ? throw new ArgumentException(name + " is empty; a name or text is needed.", name)
+            : HalfCharacter(value!) is int place
+                ? throw new ArgumentException(
+                    name + " holds half of a character at place " + (place + 1).ToString(CultureInfo.InvariantCulture)
+                        + ", a surrogate without its other half; allowed: whole characters, such as a text that was not cut inside an emoji.",
+                    name)
+                : value!;
+    }
+
+    /// <summary>Where a surrogate stands without its other half; no encoding can write it.</summary>
+    private static int? HalfCharacter(string text)
+    {
+        for (int i = 0; i < text.Length; i++)
+        {
+            if (char.IsSurrogate(text[i]))
+            {
+                if (!(i + 1 < text.Length && char.IsSurrogatePair(text[i], text[i + 1])))
+                {
+                    return i;
+                }
+
+                i++;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>
-    /// An identity: 1 to 100 characters, no '/', no control characters, no white space at either end. Longer identities are joined with
-    /// '/'.
+    /// An identity: 1 to 100 whole characters, no '/', no control characters, no white space at either end. Longer identities are joined
+    /// with '/'.
     /// </summary>
     public static string Id([NotNull] string? value, [TextOf(nameof(value))] string name = "", [Caller] string member = "")
     {
         name = NameOf(name, member);
         NotNull(value, name);
         return value!.Length is > 0 and <= 100 && !char.IsWhiteSpace(value[0]) && !char.IsWhiteSpace(value[value.Length - 1])
-            && value.All(static one => one != '/' && !char.IsControl(one))
+            && value.All(static one => one != '/' && !char.IsControl(one)) && HalfCharacter(value) is null
             ? value
             : throw new ArgumentException(
-                name + " cannot be an identity; allowed: 1 to 100 characters, no '/', no control characters, no white space at either end.",
+                name + " cannot be an identity; allowed: 1 to 100 whole characters, no '/', no control characters, no white space at either end.",
                 name);
     }
 

@@ -6,7 +6,7 @@ namespace Refinish.Substrates;
 public sealed record FillerPolicy
 {
     private static readonly Bounds Cuts = Bounds.NotNegative(Measure.Length, 0.1);
-    private static readonly Bounds CutDepths = Bounds.Positive(Measure.Length, 0.05);
+    private static readonly Bounds CutDepths = Defect.Depths(0.05);
 
     private readonly double overfill = 0.25;
     private readonly double waste = 0.15;
@@ -40,7 +40,7 @@ public sealed record FillerPolicy
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public Length RustGrindingMargin { get => Length.FromMeters(rustMargin); init => rustMargin = Guard.Within(value, Cuts); }
 
-    /// <summary>How deep a rust spot is ground; 0.3 mm unless given (invented); more than 0 and at most 50 mm.</summary>
+    /// <summary>How deep a rust spot is ground; 0.3 mm unless given (invented); at least 1 µm and at most 50 mm.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public Length RustGrindingDepth { get => Length.FromMeters(rustDepth); init => rustDepth = Guard.Within(value, CutDepths); }
 
@@ -48,7 +48,7 @@ public sealed record FillerPolicy
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public Length BurnCuttingMargin { get => Length.FromMeters(burnMargin); init => burnMargin = Guard.Within(value, Cuts); }
 
-    /// <summary>How deep a burn is cut; 1 mm unless given (invented); more than 0 and at most 50 mm.</summary>
+    /// <summary>How deep a burn is cut; 1 mm unless given (invented); at least 1 µm and at most 50 mm.</summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public Length BurnCuttingDepth { get => Length.FromMeters(burnDepth); init => burnDepth = Guard.Within(value, CutDepths); }
 

@@ -269,14 +269,14 @@ public class ScanTests
         Random random = new(seed);
         for (int i = 0; i < 50; i++)
         {
-            double value = (random.NextDouble() - 0.5) * Math.Pow(10, random.Next(-30, 30));
+            double value = (random.NextDouble() - 0.5) * Math.Pow(10, random.Next(-30, 18));
             string text = value.ToString((string?)(random.Next(4) switch { 0 => "R", 1 => "G6", 2 => "E8", _ => "F7" }), CultureInfo.InvariantCulture);
-            TriangleMesh mesh = ObjReader.Read(Text("v " + text + " 0 0\n"), Length.FromMeters(1));
+            TriangleMesh mesh = ObjReader.Read(Text("v " + text + " 0 0\n"), Length.FromMeters(1e-9));
 #if NETFRAMEWORK
             // There the framework's parser misses the last bit now and then, as in -2.84121244E-004; ours does not.
-            Numbers.Close(double.Parse(text, CultureInfo.InvariantCulture), mesh.Vertices[0].X, 4.5e-16);
+            Numbers.Close(double.Parse(text, CultureInfo.InvariantCulture) * 1e-9, mesh.Vertices[0].X, 7e-16);
 #else
-            Assert.Equal(double.Parse(text, CultureInfo.InvariantCulture), mesh.Vertices[0].X);
+            Assert.Equal(double.Parse(text, CultureInfo.InvariantCulture) * 1e-9, mesh.Vertices[0].X);
 #endif
         }
     }
@@ -334,7 +334,44 @@ public class ScanTests
         Numbers.Refuses("highest", () => _ = new MeshBox(new(0, 0, 0), new(-1, 0, 0)));
         Assert.Throws<ArgumentOutOfRangeException>(() => new TriangleMesh([new(0, 0, 0)], [new(0, 0, 1, null)]));
         Numbers.Refuses("vertices", () => _ = new TriangleMesh([new(double.NaN, 0, 0)], []));
+        Numbers.Refuses("vertices", () => _ = new TriangleMesh([new(0, 0, 0), new(1e78, 0, 0), new(0, 1e78, 0)], [new(0, 1, 2, null)]));
+        Numbers.Close(5e17, new TriangleMesh([new(0, 0, 0), new(1e9, 0, 0), new(0, 1e9, 0)], [new(0, 1, 2, null)]).Area.SquareMeters);
         Assert.Equal("(1524 mm, 762 mm, 400 mm)", new MeshPoint(1.524, 0.762, 0.4).ToString());
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a corner so far off that its area would be no number is refused as one that is no number is, in every format, with its place")]
+    public void Corners_out_of_reach_are_refused()
+    {
+        const string Said = "a coordinate is not finite or farther than 1e9 m off";
+        Refused("Line 2: " + Said, () => ObjReader.Read(Text("v 0 0 0\nv 1e78 0 0\nv 0 1e78 0\nf 1 2 3\n"), Millimetre));
+        Refused("Line 5: " + Said, () => StlReader.Read(Text("solid a\nfacet normal 0 0 1\nouter loop\nvertex 0 0 0\nvertex 0 -1e78 0\n"), Millimetre));
+        Refused("Line 8: a vertex has no finite x, y and z within 1e9 m", () => PlyReader.Read(
+            Text("ply\nformat ascii 1.0\nelement vertex 1\nproperty double x\nproperty double y\nproperty double z\nend_header\n0 0 1e78\n"), Millimetre));
+        byte[] file = ScanFiles.BinaryStl(ObjReader.Read(Text(ScanFiles.Cube), Millimetre));
+        BitConverter.GetBytes(1.1e12f).CopyTo(file, 84 + 12);
+        Refused("Byte 84: " + Said, () => StlReader.Read(Bytes(file), Millimetre));
+        Refused("Byte 84: " + Said, () => StlReader.Measure(Bytes(file), Millimetre));
+        BitConverter.GetBytes(0.9e12f).CopyTo(file, 84 + 12);
+        Assert.Equal(12, StlReader.Measure(Bytes(file), Millimetre).Triangles);
+
+        static void Refused(string start, Func<object> read) =>
+            Assert.StartsWith(start, Assert.Throws<FormatException>(read).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "a face of many corners is split into triangles of 20 bytes each: once while it is read and once in the mesh, no more")]
+    public void A_long_face_costs_no_more_than_its_triangles_twice()
+    {
+        const int Corners = 1_000_000;
+        byte[] file = Encoding.ASCII.GetBytes("v 0 0 0\nv 1 0 0\nv 0 1 0\nf" + string.Concat(Enumerable.Repeat(" 1 2", Corners / 2)) + "\n");
+        using MemoryStream stream = new(file);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        TriangleMesh mesh = ObjReader.Read(stream, Millimetre);
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, (2 * 20 * Corners) + 2_000_000L);
+        Assert.Equal(Corners - 2, mesh.Triangles.Count);
+        Assert.Equal(new MeshTriangle(0, 1, 0, null), mesh.Triangles[0]);
+        Assert.Equal(new MeshTriangle(0, 0, 1, null), mesh.Triangles[Corners - 3]);
     }
 
     private static MemoryStream Bytes(byte[] file) => new(file);

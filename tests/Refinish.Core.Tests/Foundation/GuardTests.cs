@@ -76,6 +76,28 @@ public class GuardTests
         Numbers.Refuses("count", () => Guard.Count(0, 1, 3, "count"));
     }
 
+    [Fact]
+    [Evidence(Basis.Contract, "half of a surrogate pair is no character, so no text that is stored can hold it: refused where the text comes in, with its place")]
+    public void Half_of_a_character_is_refused()
+    {
+        const string Tub = "\ud83d\udec1";
+        Refused("bath " + Tub[0], 6);
+        Refused(Tub[1] + " bath", 1);
+        Refused("a" + Tub[0] + "b", 2);
+        Refused(Tub + Tub[0] + Tub, 3);
+        Assert.Equal("bath " + Tub, Guard.Named("bath " + Tub, "name"));
+        Assert.Equal("bath " + Tub, Guard.Id("bath " + Tub, "id"));
+
+        static void Refused(string text, int place)
+        {
+            ArgumentException error = Assert.Throws<ArgumentException>(() => Guard.Named(text, "name"));
+            Assert.StartsWith(
+                "name holds half of a character at place " + place.ToString(CultureInfo.InvariantCulture) + ",", error.Message, StringComparison.Ordinal);
+            Assert.Equal("name", error.ParamName);
+            Assert.Throws<ArgumentException>(() => Guard.Id(text, "id"));
+        }
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData(" tub")]

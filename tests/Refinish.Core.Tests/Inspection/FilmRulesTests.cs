@@ -103,6 +103,30 @@ public class FilmRulesTests
         }
     }
 
+    [Theory]
+    [InlineData(0.5)]
+    [InlineData(0.6)]
+    [InlineData(0.9)]
+    [InlineData(0.95)]
+    [InlineData(0.999)]
+    [Evidence(Basis.Identity, "at 50 % the factor is Student's t over √n, the limit of the mean; t of 1 degree of freedom is tan(π(γ − ½)), of 2 (2γ − 1)/√(2γ(1 − γ)), both closed")]
+    public void Half_of_the_surface_is_the_confidence_of_the_mean(double confidence)
+    {
+        Numbers.Near(Math.Tan(Math.PI * (confidence - 0.5)) / Math.Sqrt(2), Half(2), 1e-10 * Half(2) + 1e-12);
+        Numbers.Near(((2 * confidence) - 1) / Math.Sqrt(2 * confidence * (1 - confidence)) / Math.Sqrt(3), Half(3), 1e-10 * Half(3) + 1e-12);
+
+        // Next to 50 % the integral takes over from the closed form; the factor rises by about 2.5 z, nothing jumps.
+        foreach (int n in new int[] { 2, 3, 5, 30, 1000 })
+        {
+            Numbers.Near(Half(n), Factor(n, 0.5 + 1e-9), 1e-7 * (1 + Half(n)));
+        }
+
+        double Half(int n) => Factor(n, 0.5);
+
+        double Factor(int n, double coverage) => FilmTolerance.FactorFor(
+            n, Ratio.FromDecimalFractions(coverage), Ratio.FromDecimalFractions(confidence), ToleranceSide.Lower);
+    }
+
     [Fact]
     [Evidence(Basis.Identity, "factors fall with the number of readings towards the normal quantile, rise with coverage and confidence, and one side asks less than two")]
     public void Factors_have_their_order()

@@ -126,7 +126,7 @@ public class ClearingTests
         Assert.True(Of(0.5, LimitSense.AtLeast).IsAboutAtLimit);
         Assert.False(Of(0.5001, LimitSense.AtLeast).IsAboutAtLimit);
         Assert.Equal("x: 22 %; limit at most 25 %; 3 % within, which is about at the line: the model is good to a factor of 2", Of(0.2123, LimitSense.AtMost).ToString());
-        Assert.Equal("x: 21 %; limit at least 25 %; 3.8 % beyond", Of(0.2123, LimitSense.AtLeast).ToString());
+        Assert.Equal("x: 21 %; limit at least 25 %; 4 % beyond", Of(0.2123, LimitSense.AtLeast).ToString());
         Numbers.Refuses("GoodToFactor", () => _ = Of(0.2, LimitSense.AtMost) with { GoodToFactor = 0.5 });
         Numbers.Refuses("Digits", () => _ = Of(0.2, LimitSense.AtMost) with { Digits = 1 });
 

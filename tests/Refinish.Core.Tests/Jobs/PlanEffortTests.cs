@@ -33,6 +33,22 @@ public class PlanEffortTests
     }
 
     [Fact]
+    [Evidence(Basis.Contract, "twenty alike rooms with one crew and gun, 600 operations in three rounds: what many rooms share is found once, so their schedule stays under 80 MB")]
+    public void Many_rooms_take_memory_that_a_phone_has()
+    {
+        string[] rooms = [.. Enumerable.Range(0, 20).Select(i => "r" + i)];
+        Job house = Tub with
+        {
+            Premises = Tub.Premises with { Rooms = [.. rooms.Select(room => Tub.Premises.Rooms[0] with { Id = room })] },
+            Fixtures = [.. rooms.Select(room => Tub.Fixtures[0] with { Id = "tub-" + room, Room = room })],
+        };
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        JobPlan plan = house.Plan();
+        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 1, 80_000_000);
+        Assert.Empty(SiteVerifier.Breaches(plan.Schedule!.Found));
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "one gun goes through three rooms, so the list is made more than once; the premises are searched twice at most")]
     public void Rounds_reuse_the_schedule_before()
     {

@@ -96,10 +96,35 @@ public class DefectTests
     }
 
     [Fact]
+    [Evidence(Basis.Contract, "the shallowest hollow takes one lift of the thickest filler and can be written: n = roundup(1e-6 m / 0.1 m) = 1, Δh = s h / n")]
+    public void The_shallowest_hollow_takes_one_lift()
+    {
+        FillerPolicy policy = FillerPolicy.Generic with
+        {
+            Product = FillerPolicy.Generic.Product with { MaximumLift = Mm(100) },
+            RustGrindingDepth = Mm(1e-3),
+        };
+        foreach (Defect defect in new Defect[] { new Chip(Mm(10), Mm(1e-3)), new RustSpot(Mm(10)), new LowSpot(Mm(100), Mm(50), Mm(1e-3), Mm(10)) })
+        {
+            FillerVolume filler = new(defect, policy);
+            Assert.Equal(1, filler.Lifts);
+            Numbers.Close(policy.Product.Shrinkage.DecimalFractions * 1e-6, filler.Sink.Meters, 1e-9);
+            Numbers.CanBeWritten(filler.Workings());
+        }
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "ranges of the docstrings; a depth beyond the mouth's radius is a mix-up")]
     public void Refuses_what_cannot_be()
     {
         Numbers.Refuses("depth", () => _ = new Chip(Mm(10), Mm(5.01)));
+        Numbers.Refuses("depth", () => _ = new Chip(Mm(10), Length.FromMeters(1e-18)));
+        Numbers.Refuses("depth", () => _ = new Chip(Mm(10), Mm(8), Mm(0.9e-3)));
+        Numbers.Refuses("depth", () => _ = new Hollow(Volume.FromMilliliters(1), Mm(0.9e-3)));
+        Numbers.Refuses("depth", () => _ = new Crack(Mm(10), Mm(2), Mm(0.9e-3), false));
+        Numbers.Refuses("depth", () => _ = new WornPatch(Mm(20), Mm(10), Mm(0.9e-3)));
+        Numbers.Refuses("thickness", () => _ = new LowSpot(Mm(20), Mm(10), Mm(0.9e-3), Mm(1)));
+        Numbers.Refuses("RustGrindingDepth", () => _ = FillerPolicy.Generic with { RustGrindingDepth = Length.FromMeters(2.6e-19) });
         Numbers.Refuses("diameter", () => _ = new Chip(Mm(101), Mm(1)));
         Numbers.Refuses("diameter", () => _ = new Chip(Mm(0), Mm(1)));
         Numbers.Refuses("width", () => _ = new Chip(Mm(10), Mm(11), Mm(1)));

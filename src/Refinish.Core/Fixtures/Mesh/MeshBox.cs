@@ -13,11 +13,11 @@ public sealed record MeshBox
     /// <summary>Makes a box.</summary>
     /// <param name="lowest">The corner with the least coordinates.</param>
     /// <param name="highest">The corner with the greatest coordinates.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite, or <paramref name="highest"/> lies below <paramref name="lowest"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite or farther than 10⁹ m off, or <paramref name="highest"/> lies below <paramref name="lowest"/>.</exception>
     public MeshBox(MeshPoint lowest, MeshPoint highest)
     {
-        Lowest = Finite(lowest, nameof(lowest));
-        Highest = Finite(highest, nameof(highest));
+        Lowest = InReach(lowest, nameof(lowest));
+        Highest = InReach(highest, nameof(highest));
         NotBelow(highest.X, lowest.X);
         NotBelow(highest.Y, lowest.Y);
         NotBelow(highest.Z, lowest.Z);
@@ -47,12 +47,11 @@ public sealed record MeshBox
         $"{Measure.Length.Format(Highest.X - Lowest.X)} × {Measure.Length.Format(Highest.Y - Lowest.Y)} ×"
         + $" {Measure.Length.Format(Highest.Z - Lowest.Z)}";
 
-    internal static MeshPoint Finite(MeshPoint point, string name)
+    internal static MeshPoint InReach(MeshPoint point, string name)
     {
-        Bounds any = Bounds.Between(double.MinValue, double.MaxValue, Measure.Length);
-        Guard.Within(point.X, any, name);
-        Guard.Within(point.Y, any, name);
-        Guard.Within(point.Z, any, name);
+        Guard.Within(point.X, MeshPoint.Reach, name);
+        Guard.Within(point.Y, MeshPoint.Reach, name);
+        Guard.Within(point.Z, MeshPoint.Reach, name);
         return point;
     }
 }

@@ -14,7 +14,10 @@ public readonly record struct MeshPoint(double X, double Y, double Z)
 {
     internal double Norm => Math.Sqrt((X * X) + (Y * Y) + (Z * Z));
 
-    internal bool IsFinite => !double.IsNaN(X + Y + Z) && !double.IsInfinity(X + Y + Z);
+    /// <summary>Where a point can lie: farther off than any map reaches, near enough for areas and volumes to be numbers.</summary>
+    internal static Bounds Reach { get; } = Bounds.Between(-1e9, 1e9, Measure.Length);
+
+    internal bool IsInReach => Reach.Contains(X) && Reach.Contains(Y) && Reach.Contains(Z);
 
     /// <summary>The point in one line, in millimetres.</summary>
     /// <returns>Text such as <c>(1524 mm, 762 mm, 400 mm)</c>.</returns>

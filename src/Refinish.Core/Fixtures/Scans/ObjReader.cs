@@ -38,7 +38,7 @@ public static class ObjReader
 
             if (feed.Is("v"))
             {
-                feed.Require(mesh.TryAdd(Number(feed), Number(feed), Number(feed)), "the vertex is not finite");
+                feed.Require(mesh.TryAdd(Number(feed), Number(feed), Number(feed)), MeshBuilder.OutOfReach);
 
                 feed.RestOfLine();
             }

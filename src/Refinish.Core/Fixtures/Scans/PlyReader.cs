@@ -131,7 +131,7 @@ public static class PlyReader
 
         if (element.IsVertex && !mesh.TryAdd(x, y, z))
         {
-            throw scalars.Wrong("a vertex has no finite x, y and z");
+            throw scalars.Wrong("a vertex has no finite x, y and z within 1e9 m");
         }
     }
 

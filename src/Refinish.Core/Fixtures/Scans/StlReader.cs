@@ -30,7 +30,7 @@ public static class StlReader
     /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
     /// <exception cref="ArgumentException"><paramref name="stream"/> cannot be read from.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="fileUnit"/> is outside its range.</exception>
-    /// <exception cref="FormatException">The file is not STL, is cut short, holds more than it says or a number that is not finite; the message names the byte or the line.</exception>
+    /// <exception cref="FormatException">The file is not STL, is cut short, holds more than it says or a coordinate that is not finite or farther than 10⁹ m off; the message names the byte or the line.</exception>
     public static TriangleMesh Read(Stream stream, Length fileUnit)
     {
         ScanFeed feed = new(stream);
@@ -79,9 +79,9 @@ public static class StlReader
             }
 
             sums.Add(feed.Buffer, feed.Start, records);
-            if (!sums.IsFinite)
+            if (!sums.IsInReach(unit))
             {
-                throw ScanFeed.WrongAt(offset, "a number that is not finite in one of the next " + records.ToString(System.Globalization.CultureInfo.InvariantCulture) + " triangles");
+                throw ScanFeed.WrongAt(offset, MeshBuilder.OutOfReach + ", in one of the next " + records.ToString(System.Globalization.CultureInfo.InvariantCulture) + " triangles");
             }
 
             feed.Skip(records * Record);
@@ -128,16 +128,16 @@ public static class StlReader
                 throw CutShort(feed, promised, i);
             }
 
-            bool finite = true;
+            bool isInReach = true;
             for (int corner = 1; corner <= 3; corner++)
             {
                 int at = feed.Start + (corner * 12);
-                finite &= mesh.TryAdd(LittleEndian.Single(feed.Buffer, at), LittleEndian.Single(feed.Buffer, at + 4), LittleEndian.Single(feed.Buffer, at + 8));
+                isInReach &= mesh.TryAdd(LittleEndian.Single(feed.Buffer, at), LittleEndian.Single(feed.Buffer, at + 4), LittleEndian.Single(feed.Buffer, at + 8));
             }
 
-            if (!finite)
+            if (!isInReach)
             {
-                throw ScanFeed.WrongAt(feed.Offset, "the triangle holds a number that is not finite");
+                throw ScanFeed.WrongAt(feed.Offset, MeshBuilder.OutOfReach);
             }
 
             mesh.AddLastThree();
@@ -196,7 +196,7 @@ public static class StlReader
             for (int corner = 0; corner < 3; corner++)
             {
                 Expect(feed, "vertex");
-                feed.Require(mesh.TryAdd(Number(feed), Number(feed), Number(feed)), "the vertex is not finite");
+                feed.Require(mesh.TryAdd(Number(feed), Number(feed), Number(feed)), MeshBuilder.OutOfReach);
             }
 
             mesh.AddLastThree();

@@ -33,10 +33,14 @@ internal sealed class StlSums
 
     public double Volume => sixVolume / 6;
 
-    /// <summary>A corner that is not finite makes the area NaN or infinite.</summary>
-    public bool IsFinite => !double.IsNaN(doubleArea) && !double.IsInfinity(doubleArea);
+    /// <summary>Whether all corners are where a point can lie; one that is not a number makes the area none.</summary>
+    public bool IsInReach(double unit) => !double.IsNaN(doubleArea) && Lowest(unit).IsInReach && Highest(unit).IsInReach;
 
-    public MeshBox? Box(double unit) => Triangles == 0 ? null : new MeshBox(new(lowX * unit, lowY * unit, lowZ * unit), new(highX * unit, highY * unit, highZ * unit));
+    public MeshBox? Box(double unit) => Triangles == 0 ? null : new MeshBox(Lowest(unit), Highest(unit));
+
+    private MeshPoint Lowest(double unit) => new(lowX * unit, lowY * unit, lowZ * unit);
+
+    private MeshPoint Highest(double unit) => new(highX * unit, highY * unit, highZ * unit);
 
     public void Add(byte[] bytes, int start, int records)
     {

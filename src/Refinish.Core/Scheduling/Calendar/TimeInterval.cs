@@ -61,24 +61,30 @@ public sealed record TimeInterval
         return Merged(all);
     }
 
-    /// <summary>The same from stretches in ticks.</summary>
+    /// <summary>The same from stretches in ticks, which are put in order and joined where they are.</summary>
     internal static long[] Merged(List<(long From, long Until)> stretches)
     {
         stretches.Sort();
-        List<long> merged = [];
-        foreach ((long from, long until) in stretches)
+        int kept = 0;
+        for (int k = 0; k < stretches.Count; k++)
         {
-            if (merged.Count > 0 && from <= merged[merged.Count - 1])
+            (long from, long until) = stretches[k];
+            if (kept > 0 && from <= stretches[kept - 1].Until)
             {
-                merged[merged.Count - 1] = Math.Max(merged[merged.Count - 1], until);
+                stretches[kept - 1] = (stretches[kept - 1].From, Math.Max(stretches[kept - 1].Until, until));
             }
             else if (until > from)
             {
-                merged.Add(from);
-                merged.Add(until);
+                stretches[kept++] = (from, until);
             }
         }
 
-        return [.. merged];
+        long[] merged = new long[2 * kept];
+        for (int k = 0; k < kept; k++)
+        {
+            (merged[2 * k], merged[(2 * k) + 1]) = stretches[k];
+        }
+
+        return merged;
     }
 }

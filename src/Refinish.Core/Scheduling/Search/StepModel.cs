@@ -9,7 +9,11 @@ internal sealed class StepModel
 {
     public const long None = -1;
 
-    private readonly long[] gaps;
+    // The gap of each pair by its place among the different ones: a table of ticks would take four times the room, and grows with the
+    // square of the steps.
+    private readonly ushort[] gaps;
+    private readonly List<long> differentGaps = [None];
+    private readonly Dictionary<long, ushort> placeOfGap = [];
     private readonly int[] first;
     private readonly int[] heldFirst;
     private readonly int[] held;
@@ -25,7 +29,7 @@ internal sealed class StepModel
         Sprays = new bool[count];
         Hours = new Openings?[count];
         Blocked = new long[]?[count];
-        gaps = Enumerable.Repeat(None, count * count).ToArray();
+        gaps = new ushort[count * count];
 
         // Sorting is stable, so that the lags of a step keep their order.
         Edges = [.. edges.OrderBy(edge => edge.From)];
@@ -87,10 +91,10 @@ internal sealed class StepModel
     public int Held(int at) => held[at];
 
     /// <summary>How long step j has to wait after step i when both may not overlap; none when they may.</summary>
-    public long Gap(int i, int j) => gaps[(i * Count) + j];
+    public long Gap(int i, int j) => differentGaps[gaps[(i * Count) + j]];
 
     /// <summary>The time to leave between two steps in this order; none where they may follow at once.</summary>
-    public long GapOf(int i, int j) => Math.Max(0, gaps[(i * Count) + j]);
+    public long GapOf(int i, int j) => Math.Max(0, Gap(i, j));
 
     /// <summary>The pairs that exclude each other; found once, when all are set.</summary>
     public (int First, int Second)[] Pairs => pairs ??=
@@ -99,7 +103,22 @@ internal sealed class StepModel
             Enumerable.Range(i + 1, Count - i - 1).Where(j => Gap(i, j) != None).Select(j => (i, j))),
     ];
 
-    public void Apart(int i, int j, long gap) => gaps[(i * Count) + j] = Math.Max(gaps[(i * Count) + j], gap);
+    public void Apart(int i, int j, long gap)
+    {
+        if (gap <= Gap(i, j))
+        {
+            return;
+        }
+
+        if (!placeOfGap.TryGetValue(gap, out ushort place))
+        {
+            place = checked((ushort)differentGaps.Count);
+            placeOfGap.Add(gap, place);
+            differentGaps.Add(gap);
+        }
+
+        gaps[(i * Count) + j] = place;
+    }
 
     /// <summary>
     /// The least time from the start of each step to the end of all, lags and durations alone; the lags have to be free of circles.

@@ -39,7 +39,7 @@ internal sealed class SiteCompiler
     {
         int count = indices?.Count ?? steps.Length;
         int[]? place = indices is null ? null : Places(indices);
-        List<StepEdge> edges = new(lags.Count);
+        List<StepEdge> edges = new(indices is null ? lags.Count : 2 * count);
         for (int k = 0; k < lags.Count; k++)
         {
             StepLag lag = lags[k];

@@ -16,6 +16,11 @@ internal sealed class SiteGroups(
     private readonly StepModel[] models = [.. groups.Select(group => compiler.Model(work.Lags, group))];
     private readonly List<SharedMean> means = compiler.Means();
 
+    // Filled anew for each step that is placed, and kept, since works of many rooms have thousands of steps.
+    private readonly List<(long From, long Until)> stretches = [];
+    private readonly List<(long Time, int Change)> changes = [];
+    private readonly Dictionary<(SharedMean Mean, int Need), long[]> crowded = [];
+
     private int[]? bestOrder;
     private int bestTogether;
     private int passes;
@@ -122,6 +127,7 @@ internal sealed class SiteGroups(
             int[] batch = [.. order.Skip(k).Take(together)];
             List<int> steps = [.. batch.SelectMany(g => groups[g])];
             StepModel model = batch.Length == 1 ? models[batch[0]] : compiler.Model(work.Lags, steps);
+            crowded.Clear();
             SiteSearch search = new(model, start, [.. steps.Select(i => Taken(i, done, starts, ends))], Used(done, starts, ends),
                 cancellation);
             search.Run(Math.Min(horizon, BestEnd - 1), effort.NodesPerGroup, first: false);
@@ -156,7 +162,7 @@ internal sealed class SiteGroups(
     /// </summary>
     private long[]? Taken(int step, List<int> done, long[] starts, long[] ends)
     {
-        List<(long From, long Until)> stretches = [];
+        stretches.Clear();
         foreach (int other in done)
         {
             long gap = compiler.GapBetween(other, step);
@@ -166,41 +172,60 @@ internal sealed class SiteGroups(
             }
         }
 
+        Add(whole.Blocked[step] ?? []);
+        bool isAlone = stretches.Count == 0;
+        long[]? only = null;
         foreach (SharedMean mean in means)
         {
-            if (mean.Need[step] > 0 && mean.Capacity > 1)
+            if (mean.Need[step] > 0 && mean.Capacity > 1 && Crowded(mean, mean.Need[step], done, starts, ends) is { Length: > 0 } times)
             {
-                stretches.AddRange(Crowded(mean.Capacity - mean.Need[step], mean.Need, done, starts, ends));
+                isAlone &= only is null;
+                only = times;
+                Add(times);
             }
         }
 
-        long[] own = whole.Blocked[step] ?? [];
-        for (int k = 0; k < own.Length; k += 2)
-        {
-            stretches.Add((own[k], own[k + 1]));
-        }
+        return isAlone ? only : TimeInterval.Merged(stretches);
 
-        return stretches.Count == 0 ? null : TimeInterval.Merged(stretches);
+        void Add(long[] times)
+        {
+            for (int k = 0; k < times.Length; k += 2)
+            {
+                stretches.Add((times[k], times[k + 1]));
+            }
+        }
     }
 
-    private static IEnumerable<(long From, long Until)> Crowded(int most, int[] need, List<int> done, long[] starts, long[] ends)
+    /// <summary>When too little of a mean is left, begin and end in turn; the same for every step that needs as much.</summary>
+    private long[] Crowded(SharedMean mean, int needed, List<int> done, long[] starts, long[] ends)
     {
-        List<(long Time, int Change)> changes = [];
-        foreach (int i in done.Where(i => need[i] > 0 && ends[i] > starts[i]))
+        if (crowded.TryGetValue((mean, needed), out long[]? known))
         {
-            changes.Add((starts[i], need[i]));
-            changes.Add((ends[i], -need[i]));
+            return known;
+        }
+
+        changes.Clear();
+        foreach (int i in done)
+        {
+            if (mean.Need[i] > 0 && ends[i] > starts[i])
+            {
+                changes.Add((starts[i], mean.Need[i]));
+                changes.Add((ends[i], -mean.Need[i]));
+            }
         }
 
         changes.Sort();
+        List<(long From, long Until)> times = [];
         int used = 0;
         for (int k = 0; k < changes.Count; k++)
         {
             used += changes[k].Change;
-            if (used > most && k + 1 < changes.Count && changes[k + 1].Time > changes[k].Time)
+            if (used > mean.Capacity - needed && k + 1 < changes.Count && changes[k + 1].Time > changes[k].Time)
             {
-                yield return (changes[k].Time, changes[k + 1].Time);
+                times.Add((changes[k].Time, changes[k + 1].Time));
             }
         }
+
+        return crowded[(mean, needed)] = TimeInterval.Merged(times);
     }
 }

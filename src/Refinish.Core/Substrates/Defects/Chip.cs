@@ -27,12 +27,12 @@ public sealed record Chip : Defect
 
     /// <summary>Records a round chip.</summary>
     /// <param name="diameter">Across the mouth; more than 0 and at most 100 mm: anything larger is a <see cref="WornPatch"/>.</param>
-    /// <param name="depth">Deepest point; more than 0 and at most half of <paramref name="diameter"/>.</param>
+    /// <param name="depth">Deepest point; at least 1 µm and at most half of <paramref name="diameter"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">A size is outside its range.</exception>
     public Chip(Length diameter, Length depth) : base(DefectKind.Chip, "chip")
     {
         length = width = Guard.Within(diameter, Bounds.Positive(Measure.Length, 0.1));
-        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length));
+        this.depth = Guard.Within(depth, Depths());
         Guard.Rule(this.depth <= width / 2, nameof(depth), this.depth, Measure.Length, "at most half of diameter, ", width / 2);
     }
 
@@ -41,13 +41,13 @@ public sealed record Chip : Defect
     /// Longer extent of the mouth; more than 0 and at most 100 mm: anything larger is a <see cref="WornPatch"/>.
     /// </param>
     /// <param name="width">Shorter extent; more than 0 and at most <paramref name="length"/>.</param>
-    /// <param name="depth">Deepest point; more than 0 and at most half of <paramref name="width"/>.</param>
+    /// <param name="depth">Deepest point; at least 1 µm and at most half of <paramref name="width"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">A size is outside its range.</exception>
     public Chip(Length length, Length width, Length depth) : base(DefectKind.Chip, "chip")
     {
         this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 0.1));
         this.width = Guard.Within(width, Bounds.Positive(Measure.Length));
-        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length));
+        this.depth = Guard.Within(depth, Depths());
         Guard.Rule(this.width <= this.length, nameof(width), this.width, Measure.Length, "at most length, ", this.length);
         Guard.Rule(this.depth <= this.width / 2, nameof(depth), this.depth, Measure.Length, "at most half of width, ", this.width / 2);
     }

@@ -18,7 +18,7 @@ public sealed record Crack : Defect
     /// <summary>Records a crack that is opened to a vee.</summary>
     /// <param name="length">Along the crack, more than 0 and at most 5 m.</param>
     /// <param name="width">Across the opened groove, more than 0 and at most 50 mm.</param>
-    /// <param name="depth">Depth of the opened groove, more than 0 and at most 50 mm.</param>
+    /// <param name="depth">Depth of the opened groove, at least 1 µm and at most 50 mm.</param>
     /// <param name="movesUnderLoad">Whether its edges move when somebody steps beside it.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range.</exception>
     public Crack(Length length, Length width, Length depth, bool movesUnderLoad)
@@ -29,7 +29,7 @@ public sealed record Crack : Defect
     /// <summary>Records a crack.</summary>
     /// <param name="length">Along the crack, more than 0 and at most 5 m.</param>
     /// <param name="width">Across the opened groove, more than 0 and at most 50 mm.</param>
-    /// <param name="depth">Depth of the opened groove, more than 0 and at most 50 mm.</param>
+    /// <param name="depth">Depth of the opened groove, at least 1 µm and at most 50 mm.</param>
     /// <param name="movesUnderLoad">Whether its edges move when somebody steps beside it.</param>
     /// <param name="profile">Cross-section of the opened groove.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range or <paramref name="profile"/> is not a named value.</exception>
@@ -38,7 +38,7 @@ public sealed record Crack : Defect
     {
         this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 5));
         this.width = Guard.Within(width, Bounds.Positive(Measure.Length, 0.05));
-        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length, 0.05));
+        this.depth = Guard.Within(depth, Depths(0.05));
         Guard.Rule(this.width <= this.length, nameof(width), this.width, Measure.Length, "at most length, ", this.length);
         MovesUnderLoad = movesUnderLoad;
         Profile = Guard.Defined(profile);

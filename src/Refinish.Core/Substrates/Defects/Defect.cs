@@ -71,5 +71,8 @@ public abstract record Defect
     /// <summary>The hollow that filler has to take up; <see langword="null"/> when this is not mended with filler.</summary>
     internal virtual Cavity? CavityUnder(FillerPolicy policy, Trace? t = null) => null;
 
+    /// <summary>What can be a depth of a hollow: below a micrometre there is nothing to fill, and no lift that could be laid.</summary>
+    internal static Bounds Depths(double maximum = double.PositiveInfinity) => Bounds.Between(1e-6, maximum, Measure.Length);
+
     internal static string Mm(double metres, DisplayUnits system) => Measure.Length.Format(metres, system, 4);
 }

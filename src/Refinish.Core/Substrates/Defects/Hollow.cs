@@ -14,12 +14,12 @@ public sealed record Hollow
 
     /// <summary>Records the hollow under one defect.</summary>
     /// <param name="volume">Volume, more than 0 and at most 10 L.</param>
-    /// <param name="depth">Deepest point, more than 0 and at most 100 mm.</param>
+    /// <param name="depth">Deepest point, at least 1 µm and at most 100 mm.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range.</exception>
     public Hollow(Volume volume, Length depth)
     {
         this.volume = Guard.Within(volume, Bounds.Positive(Measure.Liquid, 0.01));
-        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length, 0.1));
+        this.depth = Guard.Within(depth, Defect.Depths(0.1));
     }
 
     /// <summary>Volume; shrinkage, sanding and waste of the filler come on top.</summary>

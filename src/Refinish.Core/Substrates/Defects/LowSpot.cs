@@ -24,14 +24,14 @@ public sealed record LowSpot : Defect
     /// <summary>Records it.</summary>
     /// <param name="length">Longer side of the patch, more than 0 and at most 5 m.</param>
     /// <param name="width">Shorter side, more than 0 and at most <paramref name="length"/>.</param>
-    /// <param name="thickness">Thickness of the cured skim over the patch, more than 0 and at most 20 mm.</param>
+    /// <param name="thickness">Thickness of the cured skim over the patch, at least 1 µm and at most 20 mm.</param>
     /// <param name="feather">Width over which it runs out, 0 to 1 m.</param>
     /// <exception cref="ArgumentOutOfRangeException">A size is outside its range.</exception>
     public LowSpot(Length length, Length width, Length thickness, Length feather) : base(DefectKind.LowSpot, "low spot")
     {
         this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 5));
         this.width = Guard.Within(width, Bounds.Positive(Measure.Length, 5));
-        this.thickness = Guard.Within(thickness, Bounds.Positive(Measure.Length, 0.02));
+        this.thickness = Guard.Within(thickness, Depths(0.02));
         this.feather = Guard.Within(feather, Bounds.NotNegative(Measure.Length, 1));
         Guard.Rule(this.width <= this.length, nameof(width), this.width, Measure.Length, "at most length, ", this.length);
     }

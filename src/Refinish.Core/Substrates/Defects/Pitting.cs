@@ -17,13 +17,13 @@ public sealed record Pitting : Defect
 
     /// <summary>Records it.</summary>
     /// <param name="area">Area over which there are pits, more than 0 and at most 10 m².</param>
-    /// <param name="depth">Depth of the usual pit, more than 0 and at most 10 mm.</param>
+    /// <param name="depth">Depth of the usual pit, at least 1 µm and at most 10 mm.</param>
     /// <param name="share">Part of that area that is pit, more than 0 and at most 100 %.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range.</exception>
     public Pitting(Area area, Length depth, Ratio share) : base(DefectKind.Pitting, "pitting")
     {
         this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 10));
-        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length, 0.01));
+        this.depth = Guard.Within(depth, Depths(0.01));
         this.share = Guard.Within(share, Bounds.Positive(Measure.Percent, 1));
     }
 

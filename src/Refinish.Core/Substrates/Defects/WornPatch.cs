@@ -18,7 +18,7 @@ public sealed record WornPatch : Defect
     /// <summary>Records a worn patch that falls like a shallow lens, a paraboloid.</summary>
     /// <param name="length">Longer extent, more than 0 and at most 2 m.</param>
     /// <param name="width">Shorter extent, more than 0 and at most <paramref name="length"/>.</param>
-    /// <param name="depth">Deepest point; more than 0 and at most half of <paramref name="width"/>.</param>
+    /// <param name="depth">Deepest point; at least 1 µm and at most half of <paramref name="width"/>.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range.</exception>
     public WornPatch(Length length, Length width, Length depth) : this(length, width, depth, BowlProfile.Paraboloid)
     {
@@ -27,7 +27,7 @@ public sealed record WornPatch : Defect
     /// <summary>Records a worn patch.</summary>
     /// <param name="length">Longer extent, more than 0 and at most 2 m.</param>
     /// <param name="width">Shorter extent, more than 0 and at most <paramref name="length"/>.</param>
-    /// <param name="depth">Deepest point; more than 0 and at most half of <paramref name="width"/>.</param>
+    /// <param name="depth">Deepest point; at least 1 µm and at most half of <paramref name="width"/>.</param>
     /// <param name="profile">How it falls to the deepest point.</param>
     /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range or <paramref name="profile"/> is not a named value.</exception>
     public WornPatch(Length length, Length width, Length depth, BowlProfile profile)
@@ -35,7 +35,7 @@ public sealed record WornPatch : Defect
     {
         this.length = Guard.Within(length, Bounds.Positive(Measure.Length, 2));
         this.width = Guard.Within(width, Bounds.Positive(Measure.Length));
-        this.depth = Guard.Within(depth, Bounds.Positive(Measure.Length));
+        this.depth = Guard.Within(depth, Depths());
         Profile = Guard.Defined(profile);
         Guard.Rule(this.width <= this.length, nameof(width), this.width, Measure.Length, "at most length, ", this.length);
         Guard.Rule(this.depth <= this.width / 2, nameof(depth), this.depth, Measure.Length, "at most half of width, ", this.width / 2);
