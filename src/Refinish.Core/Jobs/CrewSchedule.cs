@@ -55,7 +55,7 @@ public sealed class CrewSchedule
         List<PlanObjection> objections = [.. trial.Objections];
         if (!Found.IsPossible)
         {
-            objections.Add(new PlanObjection(ObjectionKind.Schedule, work.Premises.Id, "conflict", Found.Conflict!.ToString()));
+            objections.Add(new PlanObjection(ObjectionKind.Schedule, work.Premises.Id, "conflict", Found.Conflict + AsAsked(Found.Conflict!)));
         }
 
         Objections = new ValueList<PlanObjection>(objections);
@@ -152,6 +152,12 @@ public sealed class CrewSchedule
         return new Trial(work, site, earlier is null
             ? site.Solve(work.Shop.Effort) : site.SolveAfter(earlier, work.Shop.Effort), steps.Objections);
     }
+
+    // The conflict knows of steps and hours, not of what the caller asked for.
+    private string AsAsked(ScheduleConflict conflict) =>
+        (Days.Count == 0 ? string.Empty : " Asked for: " + string.Join("; ", Days) + ".")
+        + (Days.Count + Work.Premises.Closed.Count > 0 && conflict.LookedUntil is DateTimeOffset until
+            ? " Hours were looked at until " + DayRequest.Text(Work.Shop.Calendar.Clock.OnSite(until).Date) + "." : string.Empty);
 
     private List<ScheduledOperation> Scheduled()
     {
