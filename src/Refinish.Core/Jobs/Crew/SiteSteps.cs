@@ -10,7 +10,8 @@ namespace Refinish.Jobs;
 /// <summary>Turns operations into steps for the site search: people with whoever stands by, and the hours in which each cannot be done.</summary>
 internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
 {
-    private const int Horizon = 150;
+    /// <summary>For how many days quiet hours are laid out; nobody plans loud work so far ahead.</summary>
+    public const int QuietDays = 150;
 
     private readonly LocalClock clock = work.Shop.Calendar.Clock;
     private readonly Dictionary<(string Room, string Product), IReadOnlyList<TimeInterval>> windows = [];
@@ -163,7 +164,7 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
     private List<TimeInterval> QuietHours()
     {
         DateTime first = clock.OnSite(work.Start).Date;
-        IEnumerable<DateTime> nights = Enumerable.Range(0, Horizon).Select(i => first.AddDays(i));
+        IEnumerable<DateTime> nights = Enumerable.Range(0, QuietDays).Select(i => first.AddDays(i));
         List<TimeInterval> hours =
         [
             .. from day in nights
@@ -172,8 +173,8 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
             select new TimeInterval(clock.WhenShowing(day + shift.Hours.From), clock.WhenShowing(day + shift.Hours.Until)),
         ];
 
-        // Nobody plans loud work so far ahead.
-        hours.Add(new TimeInterval(clock.WhenShowing(first.AddDays(Horizon)), clock.WhenShowing(first.AddDays(Horizon)).AddYears(50)));
+        DateTimeOffset last = clock.WhenShowing(first.AddDays(QuietDays));
+        hours.Add(new TimeInterval(last, last.AddYears(50)));
 
         return hours;
     }
