@@ -232,7 +232,8 @@ public sealed partial class AirStudy
     /// <returns>One line of text.</returns>
     public override string ToString() => FlammableLimit.ToString();
 
-    internal static double Time(TimeSpan time, string name) => Guard.Within(time, Bounds.NotNegative(Measure.Hours, Emission.LongestStudy + (60 * 86400)), name);
+    internal static double Time(TimeSpan time, string name) =>
+        Guard.Within(time, Bounds.NotNegative(Measure.Hours, Emission.LongestStudy + (60 * 86400)), name);
 
     internal int Known(Solvent solvent)
     {

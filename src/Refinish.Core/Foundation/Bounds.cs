@@ -38,7 +38,9 @@ internal readonly record struct Bounds(
 
     public override string ToString()
     {
-        string lower = Real > 0 ? Measure.Format(0) + ", or at least " + Measure.Format(Real) : (MinimumIncluded ? "at least " : "more than ") + Measure.Format(Minimum);
+        string lower = Real > 0
+            ? Measure.Format(0) + ", or at least " + Measure.Format(Real)
+            : (MinimumIncluded ? "at least " : "more than ") + Measure.Format(Minimum);
         string range = double.IsInfinity(Maximum)
             ? lower
             : lower + " and " + (MaximumIncluded ? "at most " : "less than ") + Measure.Format(Maximum);

@@ -55,7 +55,8 @@ public sealed class CrewSchedule
         List<PlanObjection> objections = [.. trial.Objections];
         if (!Found.IsPossible)
         {
-            objections.Add(new PlanObjection(ObjectionKind.Schedule, work.Premises.Id, "conflict", Found.Conflict + AsAsked(Found.Conflict!)));
+            objections.Add(new PlanObjection(
+                ObjectionKind.Schedule, work.Premises.Id, "conflict", Found.Conflict + AsAsked(Found.Conflict!)));
         }
 
         Objections = new ValueList<PlanObjection>(objections);
@@ -162,7 +163,11 @@ public sealed class CrewSchedule
             told.Add(" Asked for: " + string.Join("; ", Days) + ".");
         }
 
-        DateTimeOffset[] late = [.. Work.Premises.Closed.Select(closed => closed.End), .. Days.Select(request => Clock.WhenShowing(request.Days[request.Days.Count - 1]))];
+        DateTimeOffset[] late =
+        [
+            .. Work.Premises.Closed.Select(closed => closed.End),
+            .. Days.Select(request => Clock.WhenShowing(request.Days[request.Days.Count - 1])),
+        ];
         if (late.Length > 0 && conflict.LookedUntil is DateTimeOffset until)
         {
             double days = (late.Max() - Work.Start).TotalDays;
@@ -175,7 +180,8 @@ public sealed class CrewSchedule
 
             if (days > SiteSteps.QuietDays && Work.Premises.QuietHours.Count > 0)
             {
-                told.Add(" With quiet hours, loud work is planned for " + Figures.Fixed(SiteSteps.QuietDays, 0) + " days from the start: start later.");
+                told.Add(" With quiet hours, loud work is planned for " + Figures.Fixed(SiteSteps.QuietDays, 0)
+                    + " days from the start: start later.");
             }
         }
 

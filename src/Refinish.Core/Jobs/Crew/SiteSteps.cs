@@ -67,7 +67,8 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
             Objections.Add(new PlanObjection(
                 ObjectionKind.Schedule, work.Premises.Id, "days/" + Figures.Fixed(i + 1, 0),
                 "Asked for: " + days[i] + ". Days are looked at from " + DayRequest.Text(first) + ", when the work starts, to "
-                    + DayRequest.Text(last) + ", and none of these is among them; the times are those without them. Ask for other days, or start later."));
+                    + DayRequest.Text(last) + ", and none of these is among them; the times are those without them. "
+                    + "Ask for other days, or start later."));
         }
     }
 

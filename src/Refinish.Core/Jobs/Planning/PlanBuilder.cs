@@ -117,8 +117,10 @@ internal sealed class PlanBuilder(Job job)
             {
                 Objections.Add(new PlanObjection(
                     ObjectionKind.Input, room.Key, "area",
-                    "The fixtures in the room '" + room.Key + "' have " + Measure.Area.Format(area) + " to be coated; allowed in one room: at most "
-                        + Measure.Area.Format(LabourTask.Areas.Maximum) + ". They are left out: divide them into rooms, or into several jobs."));
+                    "The fixtures in the room '" + room.Key + "' have " + Measure.Area.Format(area)
+                        + " to be coated; allowed in one room: at most "
+                        + Measure.Area.Format(LabourTask.Areas.Maximum)
+                        + ". They are left out: divide them into rooms, or into several jobs."));
                 Planned.RemoveAll(procedure => procedure.Fixture.Room == room.Key);
             }
         }

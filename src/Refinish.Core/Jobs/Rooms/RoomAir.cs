@@ -23,7 +23,8 @@ internal static class RoomAir
         .Where(operation => operation.Operation.Vapours.Count > 0).Select(operation => operation.Start)
         .Concat(schedule.Runs.Where(run => run.Run.GivesOff).Select(run => run.SprayingFrom)).Min();
 
-    public static IEnumerable<SolventEmission> Of(CoatRun run, TimeSpan start, Shop shop) => Pieces(run.SprayTime).Select(spray => new SolventEmission
+    public static IEnumerable<SolventEmission> Of(CoatRun run, TimeSpan start, Shop shop) =>
+        Pieces(run.SprayTime).Select(spray => new SolventEmission
     {
         Name = run.Id,
         Start = start + spray.At,
