@@ -15,6 +15,9 @@ internal static class AirKernel
 
     public const double ReferenceTemperature = 298.15;
 
+    /// <summary>What fans and gaps move: nothing, or from a millilitre a second on.</summary>
+    internal static readonly Bounds Airflows = Bounds.NoneOrFrom(1e-6, Measure.Airflow, 10);
+
     internal static readonly Source GasLaw = Source.Published(
         "29 CFR 1910.1000, Table Z-1, footnotes", "24.45 L/mol at 25 °C and 760 mmHg; at other pressures by the ideal-gas law");
 

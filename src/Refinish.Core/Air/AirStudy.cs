@@ -191,7 +191,7 @@ public sealed partial class AirStudy
 
     /// <summary>The concentration of a substance at a time.</summary>
     /// <param name="solvent">A substance of this study, known by its registry number.</param>
-    /// <param name="time">From the start of the study, 0 to 120 days.</param>
+    /// <param name="time">From the start of the study, 0 to 400 years and 60 days.</param>
     /// <returns>Mass in the volume of air.</returns>
     /// <exception cref="ArgumentException"><paramref name="solvent"/> is not released in this study.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
@@ -199,7 +199,7 @@ public sealed partial class AirStudy
         MassConcentration.FromKilogramsPerCubicMeter(Place.At(Load.Masses(Known(solvent)), Time(time, nameof(time))).Value);
 
     /// <summary>The fraction of the lower flammable limit at a time, all substances together.</summary>
-    /// <param name="time">From the start of the study, 0 to 120 days.</param>
+    /// <param name="time">From the start of the study, 0 to 400 years and 60 days.</param>
     /// <returns>The fraction; <see langword="null"/> when a limit is not known.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
     public Ratio? FlammableFractionAt(TimeSpan time)
@@ -210,7 +210,7 @@ public sealed partial class AirStudy
 
     /// <summary>Where a substance is at a time: film, air, gone.</summary>
     /// <param name="solvent">A substance of this study, volatile or not, known by its registry number.</param>
-    /// <param name="time">From the start of the study, 0 to 120 days.</param>
+    /// <param name="time">From the start of the study, 0 to 400 years and 60 days.</param>
     /// <returns>The masses; of what is not volatile all that has been put on counts as in the film.</returns>
     /// <exception cref="ArgumentException"><paramref name="solvent"/> is not released in this study.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
@@ -232,7 +232,8 @@ public sealed partial class AirStudy
     /// <returns>One line of text.</returns>
     public override string ToString() => FlammableLimit.ToString();
 
-    internal static double Time(TimeSpan time, string name) => Guard.Within(time, Bounds.NotNegative(Measure.Hours, 120 * 86400), name);
+    internal static double Time(TimeSpan time, string name) =>
+        Guard.Within(time, Bounds.NotNegative(Measure.Hours, Emission.LongestStudy + (60 * 86400)), name);
 
     internal int Known(Solvent solvent)
     {

@@ -29,8 +29,8 @@ public sealed record Exhaust
     public static RecordInputs<Exhaust> Inputs { get; } = new(
         record => record.Values,
         (record, values) => record with { Values = values },
-        InputField.Of(nameof(LabelFlow), "flow on the label of the fan", Bounds.NotNegative(Measure.Airflow, 10)),
-        InputField.Of(nameof(DeliveredFraction), "part of the label flow that is moved", Bounds.Positive(Measure.Percent, 1), 0.6),
+        InputField.Of(nameof(LabelFlow), "flow on the label of the fan", AirKernel.Airflows),
+        InputField.Of(nameof(DeliveredFraction), "part of the label flow that is moved", Bounds.Between(1e-4, 1, Measure.Percent), 0.6),
         InputField.Number(nameof(MixingFactor), "mixing factor", 1, 10, 3));
 
     /// <summary>Values that are given one by one.</summary>
@@ -46,11 +46,11 @@ public sealed record Exhaust
 
     private InputValues Values { get; init; } = Inputs.Empty;
 
-    /// <summary>The flow on the fan's label, 0 to 10 m³/s (21 000 cfm); 0 when there is no fan.</summary>
+    /// <summary>The flow on the fan's label, 0.0036 to 36 000 m³/h (21 000 cfm); 0 when there is no fan.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required VolumeFlow LabelFlow { get => Values.VolumeFlow(); init => Values = Values.Set(value); }
 
-    /// <summary>Part of the label flow that is really moved, more than 0 and at most 100 %; 60 % unless given, which is invented.</summary>
+    /// <summary>Part of the label flow that is really moved, 0.01 to 100 %; 60 % unless given, which is invented.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio DeliveredFraction { get => Values.Ratio(); init => Values = Values.Set(value); }
 

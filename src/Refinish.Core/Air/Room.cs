@@ -23,7 +23,7 @@ public sealed record Room
         InputField.Of(nameof(Height), "floor to ceiling", Bounds.Between(1.5, 10, Measure.Distance)),
         InputField.Of(
             nameof(AirPressure), "pressure of the air", Bounds.Between(20e3, 110e3, Measure.Pressure), AirKernel.StandardPressure),
-        InputField.Of(nameof(Infiltration), "air that comes in by itself", Bounds.NotNegative(Measure.Airflow, 10), 0),
+        InputField.Of(nameof(Infiltration), "air that comes in by itself", AirKernel.Airflows, 0),
         InputField.Of(nameof(AirTemperature), "temperature of the air", Bounds.Between(233.15, 333.15, Measure.Temperature)).OrUnknown());
 
     /// <summary>Values that are given one by one.</summary>
@@ -77,7 +77,8 @@ public sealed record Room
     public Pressure AirPressure { get => Values.Pressure(); init => Values = Values.Set(value); }
 
     /// <summary>
-    /// Air that comes in by itself through gaps and openings while no fan runs, 0 to 10 m³/s; none unless given. It counts as fresh air beside the fan's.
+    /// Air that comes in by itself through gaps and openings while no fan runs, 0.0036 to 36 000 m³/h; none unless given. It counts
+    /// as fresh air beside the fan's.
     /// </summary>
     /// <remarks>
     /// Give it only when it is measured, or for a room without a fan. A running fan draws its make-up air through the same gaps, and that air is in its flow already.

@@ -11,8 +11,8 @@ public sealed record RoomStay
 {
     /// <summary>Makes a stay.</summary>
     /// <param name="study">The air of the room.</param>
-    /// <param name="from">When the person enters, counted from the zero of the study; 0 to 120 days.</param>
-    /// <param name="until">When the person leaves, counted alike; after <paramref name="from"/>, at most 120 days.</param>
+    /// <param name="from">When the person enters, counted from the zero of the study; 0 to 400 years and 60 days.</param>
+    /// <param name="until">When the person leaves, counted alike; after <paramref name="from"/>, at most 400 years and 60 days.</param>
     /// <exception cref="ArgumentOutOfRangeException">A time is outside its range.</exception>
     public RoomStay(AirStudy study, TimeSpan from, TimeSpan until)
     {

@@ -36,7 +36,7 @@ namespace Refinish.Coverage;
 /// </code></example>
 public sealed record CupPlan
 {
-    private static readonly Bounds Needs = Bounds.Positive(Measure.Liquid, 0.1);
+    private static readonly Bounds Needs = Bounds.Positive(Measure.Liquid, 10).Because("for one coat; divide the work");
     private static readonly Bounds Rates = Bounds.Positive(Measure.FluidRate, 2e-3 / 60);
     private static readonly Bounds Inductions = Bounds.NotNegative(Measure.Minutes, 24 * 3600);
     private static readonly Bounds PotLives = Bounds.Positive(Measure.Minutes, 60 * 24 * 3600);
@@ -48,7 +48,7 @@ public sealed record CupPlan
     private readonly double mixed;
 
     /// <summary>Plans with the product's times at the temperature of the mix.</summary>
-    /// <param name="need">Reduced coating needed, more than 0 and at most 100 L.</param>
+    /// <param name="need">Reduced coating needed, more than 0 and at most 10 000 L.</param>
     /// <param name="use">Rate at which it is used up, by the clock; more than 0 and at most 2 L/min.</param>
     /// <param name="inCup">The product's times at the temperature of the mix.</param>
     /// <param name="rules">Cups and shares.</param>
@@ -59,7 +59,7 @@ public sealed record CupPlan
     }
 
     /// <summary>Plans with given times.</summary>
-    /// <param name="need">Reduced coating needed, more than 0 and at most 100 L.</param>
+    /// <param name="need">Reduced coating needed, more than 0 and at most 10 000 L.</param>
     /// <param name="use">Rate at which it is used up, by the clock; more than 0 and at most 2 L/min.</param>
     /// <param name="potLife">Pot life at the temperature of the site; <see langword="null"/> for a one-part product.</param>
     /// <param name="induction">Stand-in time at that temperature, 0 to 24 h.</param>

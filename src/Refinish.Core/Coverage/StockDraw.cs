@@ -25,7 +25,7 @@ public sealed record StockDraw
 
     /// <summary>Draws on the leftovers.</summary>
     /// <param name="product">The product.</param>
-    /// <param name="need">Mixed product needed, 0 to 1000 L.</param>
+    /// <param name="need">Mixed product needed, 0 to 1000 m³.</param>
     /// <param name="when">The day of use.</param>
     /// <param name="leftovers">What is left of it from earlier jobs; may be empty.</param>
     /// <exception cref="ArgumentException">An entry is missing or of a product with another identity.</exception>
@@ -35,7 +35,7 @@ public sealed record StockDraw
     public StockDraw(CoatingProduct product, Volume need, DateTimeOffset when, IEnumerable<OpenedKit> leftovers)
     {
         Product = Guard.NotNull(product);
-        Need = Guard.Checked(need, Bounds.NotNegative(Measure.Capacity, 1));
+        Need = Guard.Checked(need, Bounds.NotNegative(Measure.Capacity, 1000));
         When = when;
         ValueList<OpenedKit> kits = Guard.List(leftovers);
         if (kits.Any(kit => kit.Product.Id != product.Id))

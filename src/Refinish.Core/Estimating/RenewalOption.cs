@@ -24,9 +24,9 @@ public sealed record RenewalOption
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required double LifeYears { get; init => field = Guard.Within(value, Lives); }
 
-    /// <summary>Days out of use, 0 to 1000; none when left out.</summary>
+    /// <summary>Days out of use, 0 to 73 050; none when left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public int DaysOutOfUse { get; init => field = Guard.Count(value, 0, 1000); }
+    public int DaysOutOfUse { get; init => field = Guard.Count(value, 0, 73_050); }
 
     /// <summary>
     /// What its care costs every year of its life, such as a cleaner that it needs or repairs of its finish; 0 to 10¹², nothing when left

@@ -55,7 +55,8 @@ public sealed class CrewSchedule
         List<PlanObjection> objections = [.. trial.Objections];
         if (!Found.IsPossible)
         {
-            objections.Add(new PlanObjection(ObjectionKind.Schedule, work.Premises.Id, "conflict", Found.Conflict!.ToString()));
+            objections.Add(new PlanObjection(
+                ObjectionKind.Schedule, work.Premises.Id, "conflict", Found.Conflict + AsAsked(Found.Conflict!)));
         }
 
         Objections = new ValueList<PlanObjection>(objections);
@@ -152,6 +153,42 @@ public sealed class CrewSchedule
         return new Trial(work, site, earlier is null
             ? site.Solve(work.Shop.Effort) : site.SolveAfter(earlier, work.Shop.Effort), steps.Objections);
     }
+
+    // The conflict knows of steps and hours, not of what the caller asked for and how far ahead that reaches.
+    private string AsAsked(ScheduleConflict conflict)
+    {
+        List<string> told = [];
+        if (Days.Count > 0)
+        {
+            told.Add(" Asked for: " + string.Join("; ", Days) + ".");
+        }
+
+        DateTimeOffset[] late =
+        [
+            .. Work.Premises.Closed.Select(closed => closed.End),
+            .. Days.Select(request => Clock.WhenShowing(request.Days[request.Days.Count - 1])),
+        ];
+        if (late.Length > 0 && conflict.LookedUntil is DateTimeOffset until)
+        {
+            double days = (late.Max() - Work.Start).TotalDays;
+            told.Add(" Hours were looked at until " + DayRequest.Text(Clock.OnSite(until).Date) + ".");
+            if (days > RoomCourse.Days && Work.Premises.Rooms.Any(room => room.Climate.Kind == RoomClimateKind.Daily))
+            {
+                told.Add(" In rooms whose temperature swings by the day, coats are planned for " + Figures.Fixed(RoomCourse.Days, 0)
+                    + " days from the start: start later, or hold the temperature.");
+            }
+
+            if (days > SiteSteps.QuietDays && Work.Premises.QuietHours.Count > 0)
+            {
+                told.Add(" With quiet hours, loud work is planned for " + Figures.Fixed(SiteSteps.QuietDays, 0)
+                    + " days from the start: start later.");
+            }
+        }
+
+        return string.Concat(told);
+    }
+
+    private LocalClock Clock => Work.Shop.Calendar.Clock;
 
     private List<ScheduledOperation> Scheduled()
     {

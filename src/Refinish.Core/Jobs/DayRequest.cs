@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using System.Linq;
 
 namespace Refinish.Jobs;
@@ -49,5 +50,7 @@ public sealed record DayRequest
     /// <returns>One line of text.</returns>
     public override string ToString() =>
         (Operations.Count == 0 ? "all work" : string.Join(", ", Operations)) + " on "
-        + string.Join(", ", Days.Select(day => day.ToString("yyyy-MM-dd", global::System.Globalization.CultureInfo.InvariantCulture)));
+        + string.Join(", ", Days.Select(Text));
+
+    internal static string Text(DateTime day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

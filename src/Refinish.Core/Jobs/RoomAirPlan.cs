@@ -53,7 +53,8 @@ public sealed class RoomAirPlan
             Zero = RoomAir.ZeroOf(schedule);
             Study = new AirStudy(
                 RoomAir.RoomAt(Room, course), Room.Exhaust,
-                [.. uses.SelectMany(use => Emissions(schedule, use, Zero)), .. giving.Select(run => RoomAir.Of(run.Run, run.SprayingFrom - Zero, shop))],
+                [.. uses.SelectMany(use => Emissions(schedule, use, Zero)),
+                    .. giving.SelectMany(run => RoomAir.Of(run.Run, run.SprayingFrom - Zero, shop))],
                 Shift(schedule), shop.Limits);
             Humidity = Study.Humidity(course.AirOf(course.WarmestAir));
         }

@@ -43,6 +43,12 @@ public sealed record ScheduleConflict
     /// <summary>Changes of which each alone would let the whole be scheduled.</summary>
     public IReadOnlyList<LagRelief> Reliefs { get; internal init; } = ValueList<LagRelief>.Empty;
 
+    /// <summary>
+    /// Until when hours were looked at, at least two months after the start; <see langword="null"/> where it did not come to that, since
+    /// no hours would do.
+    /// </summary>
+    public DateTimeOffset? LookedUntil { get; internal init; }
+
     /// <summary>Whether it was proved that there is no schedule; otherwise none was found as far as was searched.</summary>
     public bool IsProved { get; }
 
@@ -65,9 +71,10 @@ public sealed record ScheduleConflict
 
     internal static ScheduleConflict OfPlace(IReadOnlyList<SiteStep> steps) => new(
         true,
-        string.Join(" ", steps.Select(step =>
-            step.Name + " takes " + TimeConstraint.Hours(step.Duration)
-            + " and fits into no working hours outside the times when it cannot be done."))
+        string.Join(", ", steps.Select(step => step.Name + " takes " + TimeConstraint.Hours(step.Duration)))
+            + (steps.Count == 1
+                ? " and fits into no working hours outside the times when it cannot be done."
+                : ": each fits into no working hours outside the times when it cannot be done.")
             + " Open other hours, shorten or split the step, or change what keeps it from being done then.")
     {
         Unplaced = new ValueList<SiteStep>(steps),

@@ -47,7 +47,8 @@ public class ClearingTests
 
         JobPlan house = InventedJobs.OccupiedHouse().Plan();
         CoatRun last = house.Work!.Runs[^1];
-        AirStudy alone = new(house.Air[0].Study!.Room, house.Air[0].Room.Exhaust, [RoomAir.Of(last, TimeSpan.Zero, house.Job.Shop)], TimeSpan.FromHours(8));
+        AirStudy alone = new(house.Air[0].Study!.Room, house.Air[0].Room.Exhaust,
+            [.. RoomAir.Of(last, TimeSpan.Zero, house.Job.Shop)], TimeSpan.FromHours(8));
         Assert.True(house.Operations.Single(operation => operation.Id == last.Id).Clearing >= alone.TimeToReEntry(1));
         Assert.True(alone.TimeToReEntry(1) > alone.TimeToClear(Ratio.FromPercent(10)));
     }
@@ -106,10 +107,12 @@ public class ClearingTests
             Numbers.CanBeWritten(air.Workings());
             Assert.Contains(air.Workings().Steps, step => step.Symbol == "f" && Math.Abs(step.Value - (0.4 + (0.6 * part / 100))) < 1e-12);
             CoatRun run = plan.Work!.Runs[0];
-            AirStudy alone = new(air.Study!.Room, air.Room.Exhaust, [RoomAir.Of(run, TimeSpan.Zero, plan.Job.Shop)], TimeSpan.FromHours(8));
+            AirStudy alone = new(air.Study!.Room, air.Room.Exhaust,
+                [.. RoomAir.Of(run, TimeSpan.Zero, plan.Job.Shop)], TimeSpan.FromHours(8));
             Assert.True(alone.PeakFlammableFraction!.Value.DecimalFractions >= peak);
             peak = alone.PeakFlammableFraction.Value.DecimalFractions;
-            AirStudy none = new(air.Study.Room, air.Room.Exhaust, [RoomAir.Of(run, TimeSpan.Zero, job.Shop with { FlashOfLanded = Ratio.Zero })], TimeSpan.FromHours(8));
+            AirStudy none = new(air.Study.Room, air.Room.Exhaust,
+                [.. RoomAir.Of(run, TimeSpan.Zero, job.Shop with { FlashOfLanded = Ratio.Zero })], TimeSpan.FromHours(8));
             Numbers.Close(none.SteadyAirflowForFlammableLimit!.Value.CubicMetersPerHour, alone.SteadyAirflowForFlammableLimit!.Value.CubicMetersPerHour, 1e-9);
         }
     }
@@ -188,6 +191,6 @@ public class ClearingTests
         ScheduledRun? run = schedule.Runs.FirstOrDefault(one => one.Run.Id == operation.Operation.Id);
         return run is null
             ? operation.Operation.Vapours.SelectMany(vapour => RoomAir.Of(vapour, [.. operation.Pieces.Select(piece => (piece.Start - zero, piece.End - piece.Start))]))
-            : run.Run.VolatileMass.Kilograms > 0 ? [RoomAir.Of(run.Run, run.SprayingFrom - zero, schedule.Work.Shop)] : [];
+            : run.Run.VolatileMass.Kilograms > 0 ? RoomAir.Of(run.Run, run.SprayingFrom - zero, schedule.Work.Shop) : [];
     }
 }

@@ -62,8 +62,14 @@ public class ObjectionTests
             () => Job with { Shop = Job.Shop with { Prices = Job.Shop.Prices with { Materials = [.. Job.Shop.Prices.Materials.Where(price =>
                 price.Item != "epoxy-filler")] } } },
             "Price/material/epoxy-filler", "material/epoxy-filler", "no price of it in the price book"),
-        [ObjectionKind.OutOfRange] = (() => With(fixture => fixture with { Fixture = new GrownFixture(fixture.Fixture, 300),
-            Options = [] }), "OutOfRange/occupied/work", "occupied", "allowed: "),
+        [ObjectionKind.OutOfRange] = (
+            () => Job with
+            {
+                Premises = Job.Premises with { Difficulty = 3 },
+                Shop = Job.Shop with { Labour = [.. LabourStandards.Generic.Select(standard =>
+                    standard.Work == WorkKind.SetUp ? standard with { Fixed = new ThreePoint(900, 900, 900) } : standard)] },
+            },
+            "OutOfRange/occupied/schedule", "occupied", "allowed: "),
     };
 
     public static TheoryData<ObjectionKind> Kinds => [.. Enum.GetValues<ObjectionKind>()];

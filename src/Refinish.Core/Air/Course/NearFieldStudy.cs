@@ -111,7 +111,7 @@ public sealed class NearFieldStudy
 
     /// <summary>The concentration in the near field at a time.</summary>
     /// <param name="solvent">A substance of the study, known by its registry number.</param>
-    /// <param name="time">From the start of the study, 0 to 120 days.</param>
+    /// <param name="time">From the start of the study, 0 to 400 years and 60 days.</param>
     /// <returns>Mass in the volume of air.</returns>
     /// <exception cref="ArgumentException"><paramref name="solvent"/> is not released in the study.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
@@ -119,7 +119,7 @@ public sealed class NearFieldStudy
 
     /// <summary>The concentration in the rest of the room at a time.</summary>
     /// <param name="solvent">A substance of the study, known by its registry number.</param>
-    /// <param name="time">From the start of the study, 0 to 120 days.</param>
+    /// <param name="time">From the start of the study, 0 to 400 years and 60 days.</param>
     /// <returns>Mass in the volume of air.</returns>
     /// <exception cref="ArgumentException"><paramref name="solvent"/> is not released in the study.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>
@@ -127,7 +127,7 @@ public sealed class NearFieldStudy
 
     /// <summary>Where a substance is at a time: film, air of both zones, gone.</summary>
     /// <param name="solvent">A substance of the study, known by its registry number.</param>
-    /// <param name="time">From the start of the study, 0 to 120 days.</param>
+    /// <param name="time">From the start of the study, 0 to 400 years and 60 days.</param>
     /// <returns>The masses.</returns>
     /// <exception cref="ArgumentException"><paramref name="solvent"/> is not released in the study.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="time"/> is outside its range.</exception>

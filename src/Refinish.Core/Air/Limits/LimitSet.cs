@@ -72,7 +72,8 @@ public sealed record LimitSet
 
     /// <summary>Limits and action values on a person's daily noise; none unless given.</summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
-    public IReadOnlyList<NoiseLimit> Noise { get; init => field = Guard.List(value); }
+    /// <exception cref="ArgumentOutOfRangeException">One counts only noise that is above its own criterion level.</exception>
+    public IReadOnlyList<NoiseLimit> Noise { get; init => field = new ValueList<NoiseLimit>(Guard.List(value).Select(NoiseLimit.Checked)); }
     = ValueList<NoiseLimit>.Empty;
 
     /// <summary>

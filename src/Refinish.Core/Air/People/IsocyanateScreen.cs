@@ -42,12 +42,12 @@ public sealed record IsocyanateScreen
     /// <summary>Its exhaust.</summary>
     public required Exhaust Exhaust { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>Mixed product sprayed, without reducer; more than 0 and at most 100 kg.</summary>
+    /// <summary>Mixed product sprayed, without reducer; more than 0 and at most 10 000 kg.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Mass CoatingMass
     {
         get => Mass.FromKilograms(coatingMass);
-        init => coatingMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 100));
+        init => coatingMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 1e4));
     }
 
     /// <summary>How long spraying lasts, more than 0 and at most 100 days.</summary>

@@ -45,19 +45,18 @@ public sealed record NoiseDose
     /// <param name="spans">The stretches with noise, 24 h at most together; without any the dose is none.</param>
     /// <param name="limit">What it is held against.</param>
     /// <exception cref="ArgumentException"><paramref name="person"/> is empty, or an entry is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The stretches are longer than a day.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The stretches are longer than a day, or the threshold of <paramref name="limit"/> is above its criterion level.
+    /// </exception>
     public NoiseDose(string person, IReadOnlyList<NoiseSpan> spans, NoiseLimit limit)
     {
         Person = Guard.Named(person);
         this.spans = Guard.List(spans);
-        Limit = Guard.NotNull(limit);
+        Limit = NoiseLimit.Checked(limit);
         double together = spans.Sum(span => span.Time.TotalSeconds);
         Guard.Rule(together <= 24 * 3600, nameof(spans), together, Measure.Hours, "stretches of one day, at most 24 h together");
         known = Together().Value;
         isWhole = this.spans.All(span => span.Decibels is not null);
-        Guard.Rule(
-            !(limit.Threshold?.Decibels > limit.CriterionLevel.Decibels), nameof(limit), limit.Threshold?.Decibels ?? 0, Measure.SoundLevel,
-            "a threshold of at most the criterion level, ", limit.CriterionLevel.Decibels);
     }
 
     /// <summary>Whose day it is.</summary>

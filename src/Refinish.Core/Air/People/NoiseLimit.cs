@@ -86,5 +86,17 @@ public sealed record NoiseLimit
     /// <summary>By how much less time a level makes the dose that the criterion level makes.</summary>
     internal Num Louder(Num level, Trace? t = null) => Num.Power(2, (level - Criterion(t)) / Exchange(t));
 
+    /// <summary>
+    /// Refuses two levels that were swapped: noise below the threshold counts for nothing, so that a day louder than the criterion level
+    /// would pass.
+    /// </summary>
+    internal static NoiseLimit Checked(NoiseLimit limit)
+    {
+        Guard.Rule(
+            !(Guard.NotNull(limit).threshold > limit.criterion), nameof(Threshold), limit.threshold ?? 0, Measure.SoundLevel,
+            "with the limit " + limit.Whose + " at most its criterion level, ", limit.criterion);
+        return limit;
+    }
+
     internal bool Counts(double level) => !(level < threshold);
 }

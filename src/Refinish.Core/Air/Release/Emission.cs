@@ -13,6 +13,9 @@ namespace Refinish.Air;
 /// </summary>
 public abstract record Emission
 {
+    /// <summary>As far ahead as a schedule of works looks: a room may stay closed for years between two visits.</summary>
+    internal const double LongestStudy = 400.0 * 366 * 86400;
+
     private protected static readonly Bounds Applying = Bounds.Positive(Measure.Minutes, 24 * 3600);
     private protected static readonly Bounds TimeConstants = Bounds.Between(1, 30 * 86400, Measure.Minutes);
 
@@ -26,19 +29,19 @@ public abstract record Emission
     /// <exception cref="ArgumentException">Empty.</exception>
     public required string Name { get; init => field = Guard.Named(value); }
 
-    /// <summary>When it begins to be put on, counted from the start of the study; 0 to 60 days.</summary>
+    /// <summary>When it begins to be put on, counted from the start of the study; 0 to 400 years.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
-    public required TimeSpan Start { get; init => field = Guard.Time(value, Bounds.NotNegative(Measure.Hours, 60 * 86400)); }
+    public required TimeSpan Start { get; init => field = Guard.Time(value, Bounds.NotNegative(Measure.Hours, LongestStudy)); }
 
     /// <summary>
     /// The liquid that <see cref="Solvents"/> make up, which evaporates apart from what is not volatile in it; overspray included, more
-    /// than 0 and at most 100 kg.
+    /// than 0 and at most 10 000 kg.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Mass VolatileMass
     {
         get => Mass.FromKilograms(volatileMass);
-        init => volatileMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 100));
+        init => volatileMass = Guard.Within(value, Bounds.Positive(Measure.Mass, 1e4));
     }
 
     /// <summary>What it is made of, water included where it is given, as shares of the mass that add up to 100 %.</summary>

@@ -84,7 +84,7 @@ public sealed record SolventEmission : Emission
     internal static Num FlashOf(Num lands, Num ofLanded) => 1 - lands + (lands * ofLanded);
 
     /// <summary>The volatile mass in a volume of reduced coating: V · (1 − VS′) · ρ, with 1/ρ the sum of share over density.</summary>
-    /// <param name="sprayedReduced">Reduced coating that leaves the gun, overspray included; more than 0 and at most 100 L.</param>
+    /// <param name="sprayedReduced">Reduced coating that leaves the gun, overspray included; more than 0 and at most 10 000 L.</param>
     /// <param name="reducedSolids">Volume solids of the reduced coating, 0 to less than 100 %.</param>
     /// <param name="solvents">What evaporates, as shares of the volatile mass that add up to 100 %.</param>
     /// <returns>The mass.</returns>
@@ -93,7 +93,7 @@ public sealed record SolventEmission : Emission
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static Mass VolatileMassOf(Volume sprayedReduced, Ratio reducedSolids, IReadOnlyList<SolventShare> solvents)
     {
-        double volume = Guard.Within(sprayedReduced, Bounds.Positive(Measure.Liquid, 0.1));
+        double volume = Guard.Within(sprayedReduced, Bounds.Positive(Measure.Liquid, 10));
         double solids = Guard.Within(reducedSolids, Bounds.Below(0, 1, Measure.Percent));
         return Mass.FromKilograms(volume * (1 - solids) * BlendDensity(CheckedShares(solvents, nameof(solvents))));
     }

@@ -36,7 +36,7 @@ public sealed record WipeEmission : Emission
     private protected override TimeSpan Applied => WipeTime;
 
     /// <summary>The mass of liquid on a wetted surface and in the rags: (A · t + V_rags) · ρ, with 1/ρ the sum of share over density.</summary>
-    /// <param name="wetted">Wetted surface, more than 0 and at most 100 m².</param>
+    /// <param name="wetted">Wetted surface, more than 0 and at most 10 000 m².</param>
     /// <param name="wetFilm">Thickness of the wet film on it, more than 0 and at most 1 mm; 10 to 30 µm is a common guess without a source.</param>
     /// <param name="inRags">Liquid held by the rags, 0 to 10 L.</param>
     /// <param name="solvents">What evaporates, as shares of the mass that add up to 100 %.</param>
@@ -45,7 +45,7 @@ public sealed record WipeEmission : Emission
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static Mass VolatileMassOf(Area wetted, Length wetFilm, Volume inRags, IReadOnlyList<SolventShare> solvents)
     {
-        double area = Guard.Within(wetted, Bounds.Positive(Measure.Area, 100));
+        double area = Guard.Within(wetted, Bounds.Positive(Measure.Area, 1e4));
         double film = Guard.Within(wetFilm, Bounds.Positive(Measure.Film, 1e-3));
         double rags = Guard.Within(inRags, Bounds.NotNegative(Measure.Liquid, 1e-2));
         return Mass.FromKilograms(((area * film) + rags) * BlendDensity(CheckedShares(solvents, nameof(solvents))));

@@ -7,6 +7,8 @@ namespace Refinish.Estimating;
 /// <summary>A labour standard put to a job: over how much area, for how many units, how many times.</summary>
 public sealed record LabourTask
 {
+    internal static readonly Bounds Areas = Bounds.NotNegative(Measure.Area, 1e4);
+
     private readonly double? area;
 
     /// <summary>The standard.</summary>
@@ -26,7 +28,7 @@ public sealed record LabourTask
     public Area? Area
     {
         get => area is double known ? UnitsNet.Area.FromSquareMeters(known) : null;
-        init => area = value is Area given ? Guard.Within(given, Bounds.NotNegative(Measure.Area, 1e4), nameof(Area)) : null;
+        init => area = value is Area given ? Guard.Within(given, Areas, nameof(Area)) : null;
     }
 
     /// <summary>

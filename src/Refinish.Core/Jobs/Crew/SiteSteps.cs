@@ -10,11 +10,13 @@ namespace Refinish.Jobs;
 /// <summary>Turns operations into steps for the site search: people with whoever stands by, and the hours in which each cannot be done.</summary>
 internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
 {
-    private const int Horizon = 150;
+    /// <summary>For how many days quiet hours are laid out; nobody plans loud work so far ahead.</summary>
+    public const int QuietDays = 150;
 
     private readonly LocalClock clock = work.Shop.Calendar.Clock;
     private readonly Dictionary<(string Room, string Product), IReadOnlyList<TimeInterval>> windows = [];
     private readonly Dictionary<string, SprayLimits> conditions = new(StringComparer.Ordinal);
+    private readonly List<DayRequest> asked = [];
     private IReadOnlyList<TimeInterval>? quiet;
 
     public List<PlanObjection> Objections { get; } = [];
@@ -36,6 +38,7 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
             Objections.Add(new PlanObjection(ObjectionKind.Schedule, id, "request", "A day is asked for the operation '" + id + "', which is not in the plan."));
         }
 
+        LookAtDays();
         List<SiteStep> steps = [];
         foreach (Operation operation in work.Operations)
         {
@@ -46,6 +49,27 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
         }
 
         return steps;
+    }
+
+    // Days on which nothing can be planned would keep every step from being done, and each would be told.
+    private void LookAtDays()
+    {
+        DateTime first = clock.OnSite(work.Start).Date;
+        DateTime last = clock.OnSite(work.Start.AddTicks(SiteSolver.LongestWait)).Date;
+        for (int i = 0; i < days.Count; i++)
+        {
+            if (days[i].Days.Any(day => day >= first && day <= last))
+            {
+                asked.Add(days[i]);
+                continue;
+            }
+
+            Objections.Add(new PlanObjection(
+                ObjectionKind.Schedule, work.Premises.Id, "days/" + Figures.Fixed(i + 1, 0),
+                "Asked for: " + days[i] + ". Days are looked at from " + DayRequest.Text(first) + ", when the work starts, to "
+                    + DayRequest.Text(last) + ", and none of these is among them; the times are those without them. "
+                    + "Ask for other days, or start later."));
+        }
     }
 
     private SiteStep Step(Operation operation, int standingBy, CoatRun? run)
@@ -108,7 +132,7 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
             closed.AddRange(climate.Closed(limits, new CureRange(limits.MinimumTemperature.Kelvins, limits.MaximumTemperature.Kelvins)));
         }
 
-        foreach (DayRequest request in days)
+        foreach (DayRequest request in asked)
         {
             if (people > 0 && (request.Operations.Count == 0 || request.Operations.Contains(operation.Id)))
             {
@@ -141,7 +165,7 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
     private List<TimeInterval> QuietHours()
     {
         DateTime first = clock.OnSite(work.Start).Date;
-        IEnumerable<DateTime> nights = Enumerable.Range(0, Horizon).Select(i => first.AddDays(i));
+        IEnumerable<DateTime> nights = Enumerable.Range(0, QuietDays).Select(i => first.AddDays(i));
         List<TimeInterval> hours =
         [
             .. from day in nights
@@ -150,8 +174,8 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
             select new TimeInterval(clock.WhenShowing(day + shift.Hours.From), clock.WhenShowing(day + shift.Hours.Until)),
         ];
 
-        // Nobody plans loud work so far ahead.
-        hours.Add(new TimeInterval(clock.WhenShowing(first.AddDays(Horizon)), clock.WhenShowing(first.AddDays(Horizon)).AddYears(50)));
+        DateTimeOffset last = clock.WhenShowing(first.AddDays(QuietDays));
+        hours.Add(new TimeInterval(last, last.AddYears(50)));
 
         return hours;
     }

@@ -157,7 +157,7 @@ internal sealed class RoomWatch(WorkBuilder builder, SiteRoom room, RoomCourse c
     {
         if (order.RunOf(operation) is CoatRun run)
         {
-            return [RoomAir.Of(run, end - run.SprayTime, builder.Shop)];
+            return RoomAir.Of(run, end - run.SprayTime, builder.Shop);
         }
 
         TimeSpan duration = order.DurationOf(operation);

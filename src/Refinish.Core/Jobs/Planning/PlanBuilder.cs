@@ -44,6 +44,7 @@ internal sealed class PlanBuilder(Job job)
         }
 
         Fit();
+        FitRooms();
         if (Planned.Count == 0)
         {
             return;
@@ -103,6 +104,25 @@ internal sealed class PlanBuilder(Job job)
         foreach (JobAlternative alternative in job.Alternatives)
         {
             Objections.AddRange(alternative.Misfits(job));
+        }
+    }
+
+    // As much as one labour task takes: far more than a room of 500 m³ has walls.
+    private void FitRooms()
+    {
+        foreach (IGrouping<string, Procedure> room in Planned.GroupBy(procedure => procedure.Fixture.Room).ToList())
+        {
+            double area = room.Sum(procedure => procedure.SquareMeters);
+            if (!LabourTask.Areas.Contains(area))
+            {
+                Objections.Add(new PlanObjection(
+                    ObjectionKind.Input, room.Key, "area",
+                    "The fixtures in the room '" + room.Key + "' have " + Measure.Area.Format(area)
+                        + " to be coated; allowed in one room: at most "
+                        + Measure.Area.Format(LabourTask.Areas.Maximum)
+                        + ". They are left out: divide them into rooms, or into several jobs."));
+                Planned.RemoveAll(procedure => procedure.Fixture.Room == room.Key);
+            }
         }
     }
 

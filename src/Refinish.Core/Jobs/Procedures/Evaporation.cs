@@ -38,14 +38,14 @@ public sealed record Evaporation
     public required string Name { get; init => field = Guard.Named(value); }
 
     /// <summary>
-    /// What <see cref="Solvents"/> make up in what is put on, more than 0 and at most 100 kg. All of it that is volatile is given off,
+    /// What <see cref="Solvents"/> make up in what is put on, more than 0 and at most 10 000 kg. All of it that is volatile is given off,
     /// unless it is taken off before.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Mass Mass
     {
         get => Mass.FromKilograms(mass);
-        init => mass = Guard.Within(value, Bounds.Positive(Measure.Mass, 100));
+        init => mass = Guard.Within(value, Bounds.Positive(Measure.Mass, 1e4));
     }
 
     /// <summary>The solvents by mass, together 100 % within 0.1 %.</summary>

@@ -23,16 +23,17 @@ internal static class RoomAir
         .Where(operation => operation.Operation.Vapours.Count > 0).Select(operation => operation.Start)
         .Concat(schedule.Runs.Where(run => run.Run.GivesOff).Select(run => run.SprayingFrom)).Min();
 
-    public static SolventEmission Of(CoatRun run, TimeSpan start, Shop shop) => new()
+    public static IEnumerable<SolventEmission> Of(CoatRun run, TimeSpan start, Shop shop) =>
+        Pieces(run.SprayTime).Select(spray => new SolventEmission
     {
         Name = run.Id,
-        Start = start,
-        SprayTime = run.SprayTime,
-        VolatileMass = run.LiquidMass + run.HumidMass,
+        Start = start + spray.At,
+        SprayTime = spray.Piece,
+        VolatileMass = (run.LiquidMass + run.HumidMass) * (spray.Piece.TotalSeconds / run.SprayTime.TotalSeconds),
         Solvents = Liquids(run),
         FlashFraction = SolventEmission.FlashOf(run.Demand.Gun.TransferEfficiency, shop.FlashOfLanded),
         FilmTimeConstant = shop.FilmTimeConstant,
-    };
+    });
 
     /// <summary>
     /// What an operation gives off that is done in these pieces of time, each told by its start from the zero of the study and its

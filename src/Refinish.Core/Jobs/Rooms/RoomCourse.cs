@@ -12,7 +12,7 @@ namespace Refinish.Jobs;
 internal sealed class RoomCourse
 {
     // Ninety days: the longest wait that a data sheet may give is sixty.
-    private const int Days = 90;
+    public const int Days = 90;
 
     private readonly RoomClimate climate;
     private readonly TemperatureHistory? air;

@@ -36,7 +36,10 @@ internal sealed class ConflictExplainer(SiteWork work, SiteCompiler compiler, lo
     }
 
     /// <summary>Why some steps, or all, cannot be scheduled by a horizon.</summary>
-    public ScheduleConflict Why(List<int>? steps, long horizon, bool isProved)
+    public ScheduleConflict Why(List<int>? steps, long horizon, bool isProved) =>
+        Reason(steps, horizon, isProved) with { LookedUntil = new DateTimeOffset(horizon, TimeSpan.Zero) };
+
+    private ScheduleConflict Reason(List<int>? steps, long horizon, bool isProved)
     {
         if (!isProved)
         {

@@ -13,7 +13,9 @@ namespace Refinish.Scheduling;
 internal sealed class SiteSolver(SiteWork work, SearchEffort effort, IProgress<double>? progress, CancellationToken cancellation)
 {
     // Invented limits that no work comes near: how long times without work, and how long a clock that hardly runs, are waited for.
-    private const long LongestWait = 3650 * TimeSpan.TicksPerDay;
+    /// <summary>How long after the start of a work times that are not available, days asked for and single waits are looked at.</summary>
+    internal const long LongestWait = 3650 * TimeSpan.TicksPerDay;
+
     private const int MostDays = 400 * 366;
 
     private readonly long start = work.Start.UtcTicks;
