@@ -2,10 +2,12 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using System.Text.Json.Nodes;
+using Refinish.Air;
 using Refinish.Coatings;
 using Refinish.Estimating;
 using Refinish.Fixtures;
 using Refinish.Jobs;
+using Refinish.Json.Shapes;
 using Refinish.Scheduling;
 using Refinish.Substrates;
 using Refinish.Tests.Fixtures;
@@ -16,17 +18,17 @@ namespace Refinish.Json.Tests;
 
 /// <summary>
 /// The jobs in which inputs are swept, the richest and most usual first. Every figure is invented. An input is swept in the first job that
-/// has it, so that each later job adds only what none before it has.
+/// has it, at the place nearest the top, so that each later job adds only what none before it has.
 /// </summary>
 internal static class SweepBases
 {
     private static readonly Lazy<IReadOnlyDictionary<string, JsonNode>> Documents = new(() => Jobs().ToDictionary(
-        job => job.Name, job => JsonNode.Parse(JobJson.Write(job.Job with { Shop = job.Job.Shop with { Effort = SearchEffort.Quick } }))!));
+        job => job.Name, job => JsonNode.Parse(JobJson.Write(Short(job.Job)))!));
 
     private static readonly Lazy<ILookup<string, SweptInput>> Shared = new(() =>
     {
         HashSet<string> taken = [];
-        return Documents.Value.SelectMany(job => SweptInput.Of(job.Value).Where(input => taken.Add(input.Name)).Select(input => (job.Key, input)).ToArray())
+        return Documents.Value.SelectMany(job => SweptInput.Of(job.Value).OrderBy(input => input.Depth).Where(input => taken.Add(input.Name)).Select(input => (job.Key, input)).ToArray())
             .ToLookup(each => each.Key, each => each.input);
     });
 
@@ -37,6 +39,21 @@ internal static class SweepBases
 
     /// <summary>The inputs that are swept in this job.</summary>
     public static IEnumerable<SweptInput> Inputs(string name) => Shared.Value[name];
+
+    // Three of four limits of exposure are of substances that no job here has; each is read and written a thousand times.
+    private static Job Short(Job job)
+    {
+        HashSet<string> names = [.. Catalogue.Of(job).Solvents.Select(solvent => solvent.CasNumber)];
+        LimitSet limits = job.Shop.Limits;
+        return job with
+        {
+            Shop = job.Shop with
+            {
+                Effort = SearchEffort.Quick,
+                Limits = limits with { Exposure = [.. limits.Exposure.Where(limit => limit.Period is not null || names.Contains(limit.CasNumber)).DistinctBy(limit => (limit.CasNumber, limit.Kind))] },
+            },
+        };
+    }
 
     private static IEnumerable<(string Name, Job Job)> Jobs()
     {

@@ -19,6 +19,9 @@ internal enum InputKind
 /// <param name="Choices">What may be chosen; empty for what is no choice.</param>
 internal sealed partial record SweptInput(string Name, string Path, InputKind Kind, IReadOnlyList<string> Choices)
 {
+    /// <summary>How many objects and lists lie around it.</summary>
+    public int Depth => Path.Count(sign => sign is '.' or '[');
+
     /// <summary>Every input of a job's document, in order. A list of values is one input, at its first value.</summary>
     public static IEnumerable<SweptInput> Of(JsonNode document)
     {
