@@ -36,15 +36,16 @@ public sealed record SlipResistantFloor
         FilmAround = Guard.Checked(filmAround, Bounds.Positive(Measure.Film, 2e-3));
         Loss = Guard.Checked(loss, Bounds.NotNegative(Measure.Percent, 0.8));
 
-        // π/(2√3): circles of one size cover no more than that.
-        double densest = Math.PI / (2 * Math.Sqrt(3));
-        if (Fraction > densest)
+        if (Rate.KilogramsPerSquareMeter > Densest(additive))
         {
-            double most = Rate.KilogramsPerSquareMeter / Fraction * Math.PI / (2 * Math.Sqrt(3));
-            string allowed = "grains that fit side by side, " + Measure.ArealMass.Format(most, DisplayUnits.Si, 3);
+            string allowed = "grains that fit side by side, " + Measure.ArealMass.Format(Densest(additive), DisplayUnits.Si, 3);
             Guard.Rule(false, nameof(rate), Rate.KilogramsPerSquareMeter, Measure.ArealMass, allowed);
         }
     }
+
+    /// <summary>Grains that lie side by side as close as circles of one size can, π/(2√3) of the floor: 2/3 · ρ · d of it, in kg/m².</summary>
+    internal static double Densest(SlipAdditive additive) =>
+        Math.PI / (2 * Math.Sqrt(3)) * 2 / 3 * additive.Density.KilogramsPerCubicMeter * additive.Diameter.Meters;
 
     /// <summary>The floor that gets them.</summary>
     public Area Floor { get; }

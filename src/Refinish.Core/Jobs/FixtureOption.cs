@@ -28,14 +28,14 @@ public sealed record FixtureOption
     /// <summary>Its code in the price book's options.</summary>
     public string Code { get; }
 
-    /// <summary>How many, more than 0; 1 unless given. A slip-resistant floor is one.</summary>
+    /// <summary>How many, more than 0 and at most 1 000 000; 1 unless given. A slip-resistant floor is one.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public decimal Quantity
     {
         get;
         init
         {
-            Money.Amount(value, nameof(Quantity), zeroAllowed: false);
+            Guard.Within((double)Money.Amount(value, nameof(Quantity), zeroAllowed: false), Bounds.Positive(Measure.Number, 1e6), nameof(Quantity));
             Guard.Rule(value == 1 || Kind != FixtureOptionKind.SlipResistantFloor, nameof(Quantity), (double)value, Measure.Number, "1 for a slip-resistant floor");
             field = value;
         }

@@ -89,6 +89,30 @@ public class CarelessInputTests
     }
 
     [Fact]
+    [Evidence(Basis.Contract, "grains that do not fit side by side are told of the fixture with what does fit, by hand: 0.9069 · 2/3 · 1200 kg/m³ · 0.1 mm = 72.6 g/m²")]
+    public void Too_many_grains_are_told_of_the_fixture()
+    {
+        FixtureJob tub = House.Fixtures[0];
+        FixtureOption grains = FixtureOption.SlipResistantFloor("slip-floor", GenericCatalogue.PolymerBeads, AreaDensity.FromGramsPerSquareMeter(80));
+        PlanObjection told = Assert.Single((House with { Fixtures = [tub with { Options = [grains] }] }).Plan().Objections);
+        Assert.Equal(ObjectionKind.FixtureLeftOut, told.Kind);
+        string sentence = told.ToString();
+        Assert.Contains("80 g/m² of " + GenericCatalogue.PolymerBeads.Name + " do not fit side by side", sentence, StringComparison.Ordinal);
+        Assert.Contains(tub.Name, sentence, StringComparison.Ordinal);
+        Assert.Contains("at most 72.6 g/m²", sentence, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    [Evidence(Basis.Contract, "more pieces than can be estimated, and a share that vanishes when it is rounded, are refused where they are stated")]
+    public void What_vanishes_or_overflows_later_is_refused_at_once()
+    {
+        Numbers.Refuses("Quantity", () => _ = FixtureOption.DrainTrim("drain-trim") with { Quantity = 1_000_001m });
+        Assert.Equal(1_000_000m, (FixtureOption.DrainTrim("drain-trim") with { Quantity = 1_000_000m }).Quantity);
+        Numbers.Refuses("share", () => PaymentStage.OfShare("deposit", PaymentDue.OnAcceptance, Ratio.FromPercent(1e-5)));
+        Numbers.Refuses("HydroxylNumber", () => _ = GenericCatalogue.AcrylicUrethaneTopcoat.Parts[0].Component with { HydroxylNumber = 1e-7 });
+    }
+
+    [Fact]
     [Evidence(Basis.Contract, "where no second wipe fits after a night, here since it takes 20 h, the plan says so instead of leaving it out in silence")]
     public void A_wipe_that_does_not_fit_is_a_condition()
     {

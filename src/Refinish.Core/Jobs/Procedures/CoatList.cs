@@ -70,6 +70,14 @@ internal sealed class CoatList(Procedure procedure)
             return;
         }
 
+        double densest = SlipResistantFloor.Densest(additive);
+        if (rate.KilogramsPerSquareMeter > densest)
+        {
+            Refusals.Add(Measure.ArealMass.Format(rate.KilogramsPerSquareMeter, DisplayUnits.Si, 3) + " of " + additive.Name + " do not fit side by side on the floor of "
+                + fixture.Name + "; broadcast at most " + Measure.ArealMass.Format(densest, DisplayUnits.Si, 3) + ", or other grains.");
+            return;
+        }
+
         double film = around.Sum(layer => layer.DryFilmPerCoat.Meters);
         SlipFloor = new SlipResistantFloor(Area.FromSquareMeters(floor), additive, rate, Length.FromMeters(film), loss);
     }

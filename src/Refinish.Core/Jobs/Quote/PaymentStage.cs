@@ -63,14 +63,14 @@ public sealed record PaymentStage
     /// <summary>A share of the total with tax, rounded down to the currency or to its coin.</summary>
     /// <param name="id">Identity, unique within the terms.</param>
     /// <param name="due">When it falls due.</param>
-    /// <param name="share">Share, more than 0 and at most 100 %.</param>
+    /// <param name="share">Share, 0.0001 to 100 %.</param>
     /// <returns>The stage.</returns>
     /// <exception cref="ArgumentException"><paramref name="id"/> is no identity.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
     /// <paramref name="share"/> is outside its range, or <paramref name="due"/> is not a named value.
     /// </exception>
     public static PaymentStage OfShare(string id, PaymentDue due, Ratio share) =>
-        new(id, due, Money.Fraction(share, Bounds.Positive(Measure.Percent, 1), nameof(share)), null);
+        new(id, due, Money.Fraction(share, Bounds.Between(1e-6, 1, Measure.Percent), nameof(share)), null);
 
     /// <summary>An amount with tax.</summary>
     /// <param name="id">Identity, unique within the terms.</param>
