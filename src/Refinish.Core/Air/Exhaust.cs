@@ -46,7 +46,7 @@ public sealed record Exhaust
 
     private InputValues Values { get; init; } = Inputs.Empty;
 
-    /// <summary>The flow on the fan's label, 0.0036 to 36 000 m³/h (21 000 cfm); 0 when there is no fan.</summary>
+    /// <summary>The flow on the fan's label, 0 to 10 m³/s (21 000 cfm); 0 when there is no fan, else at least 0.0036 m³/h.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required VolumeFlow LabelFlow { get => Values.VolumeFlow(); init => Values = Values.Set(value); }
 

@@ -77,8 +77,8 @@ public sealed record Room
     public Pressure AirPressure { get => Values.Pressure(); init => Values = Values.Set(value); }
 
     /// <summary>
-    /// Air that comes in by itself through gaps and openings while no fan runs, 0.0036 to 36 000 m³/h; none unless given. It counts
-    /// as fresh air beside the fan's.
+    /// Air that comes in by itself through gaps and openings while no fan runs, 0 to 10 m³/s, and no flow between 0 and
+    /// 0.0036 m³/h; none unless given. It counts as fresh air beside the fan's.
     /// </summary>
     /// <remarks>
     /// Give it only when it is measured, or for a room without a fan. A running fan draws its make-up air through the same gaps, and that air is in its flow already.

@@ -65,11 +65,10 @@ public class ObjectionTests
         [ObjectionKind.OutOfRange] = (
             () => Job with
             {
-                Premises = Job.Premises with { Difficulty = 3 },
-                Shop = Job.Shop with { Labour = [.. LabourStandards.Generic.Select(standard =>
-                    standard.Work == WorkKind.SetUp ? standard with { Fixed = new ThreePoint(900, 900, 900) } : standard)] },
+                Fixtures = [Job.Fixtures[0] with { Fixture = new GrownFixture(Job.Fixtures[0].Fixture, 300), Options = [] }],
+                Shop = Job.Shop with { Gun = Job.Shop.Gun with { FluidRate = VolumeFlow.FromMillilitersPerMinute(0.1) } },
             },
-            "OutOfRange/occupied/schedule", "occupied", "allowed: "),
+            "OutOfRange/occupied/work", "occupied", "allowed: "),
     };
 
     public static TheoryData<ObjectionKind> Kinds => [.. Enum.GetValues<ObjectionKind>()];

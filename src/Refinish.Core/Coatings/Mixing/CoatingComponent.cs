@@ -108,7 +108,7 @@ public sealed record CoatingComponent
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public MolarMass? AmineHydrogenEquivalent { get => Values.MaybeMolarMass(); init => Values = Values.SetOrClear(value); }
 
-    /// <summary>Hydroxyl number as supplied, 0.000 001 to 2000 mg KOH/g; of a reducer, that of its alcohols. <see langword="null"/> when not stated.</summary>
+    /// <summary>Hydroxyl number as supplied, 0.001 to 2000 mg KOH/g; of a reducer, that of its alcohols. <see langword="null"/> when not stated.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double? HydroxylNumber
     {

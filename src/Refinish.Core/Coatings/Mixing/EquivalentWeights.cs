@@ -35,7 +35,7 @@ public static class EquivalentWeights
     internal static readonly Source EpoxySource = Source.Published("guide to epoxy calculations (paint makers' guide)", "amine equivalent × 100 over epoxy equivalent");
 
     internal static readonly Bounds Grams = Bounds.Between(5e-3, 20, Measure.EquivalentWeight);
-    internal static readonly Bounds HydroxylNumbers = Bounds.Between(1e-9, 2000e-3, Measure.HydroxylNumber);
+    internal static readonly Bounds HydroxylNumbers = Bounds.Between(1e-6, 2000e-3, Measure.HydroxylNumber);
 
     // Both numbers are milligrams of potassium hydroxide per gram.
     private static readonly Bounds AcidNumbers = HydroxylNumbers;
@@ -59,7 +59,7 @@ public static class EquivalentWeights
         Ratio.FromDecimalFractions(IsocyanateGroup / Guard.Within(equivalentWeight, IsocyanateGrams));
 
     /// <summary>From the hydroxyl number of a resin or an alcohol as supplied.</summary>
-    /// <param name="hydroxylNumber">mg of potassium hydroxide per gram, 0.000 001 to 2000.</param>
+    /// <param name="hydroxylNumber">mg of potassium hydroxide per gram, 0.001 to 2000.</param>
     /// <returns>Grams per mole of hydroxyl.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public static MolarMass OfHydroxyl(double hydroxylNumber) =>
