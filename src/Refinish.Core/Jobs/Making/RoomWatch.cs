@@ -170,10 +170,13 @@ internal sealed class RoomWatch(WorkBuilder builder, SiteRoom room, RoomCourse c
             + "do not go in without supplied air") with
     {
         Beside = operation.Id,
-        Time = order.DurationOf(operation),
+        Time = InSight(order.DurationOf(operation)),
         Cautions = [.. WorkCautions.Of(WorkKind.StandBy), .. operation.Cautions.Contains(Cautions.Sensitised) ? new[] { Cautions.Sensitised } : []],
         Source = Cautions.NeverAlone.Source,
     };
+
+    // Longer work is objected to itself.
+    private static TimeSpan InSight(TimeSpan time) => time <= StepLag.Longest ? time : StepLag.Longest;
 
     private TimeSpan LongestDay() => builder.Shop.Calendar.Shifts.GroupBy(shift => shift.Day)
         .Select(day => day.Max(shift => shift.Hours.Until) - day.Min(shift => shift.Hours.From)).DefaultIfEmpty().Max();
