@@ -232,7 +232,7 @@ internal sealed class Sheet : ClippingRenderContext
     private static void Point(StringBuilder path, char verb, ScreenPoint point) => path.Append(verb).Append(Number(point.X)).Append(' ').Append(Number(point.Y));
 
     private static string Dashes(double[]? dashes) =>
-        dashes is null or [] ? string.Empty : " stroke-dasharray=\"" + string.Join(" ", dashes.Select(Number)) + "\"";
+        dashes is null || dashes.Length == 0 ? string.Empty : " stroke-dasharray=\"" + string.Join(" ", dashes.Select(Number)) + "\"";
 
     private static string Joins(LineJoin join) => join == LineJoin.Round ? " stroke-linejoin=\"round\"" : string.Empty;
 

@@ -18,7 +18,7 @@ public class EvidencePageTests
         "Estimating", "Scheduling", "Jobs", "House",
     ];
 
-    private static readonly Basis[] Bases = [.. Enum.GetValues(typeof(Basis)).Cast<Basis>()];
+    private static readonly Basis[] Bases = [.. Enum.GetValues<Basis>()];
 
     [PageFact]
     [Evidence(Basis.Contract, "the page of evidence counts every test by what it rests on and lists the published numbers and other routes")]

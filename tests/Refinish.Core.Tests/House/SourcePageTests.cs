@@ -109,7 +109,7 @@ public class SourcePageTests
     private static string Cautions()
     {
         StringBuilder page = new();
-        foreach (Hazard hazard in Enum.GetValues(typeof(Hazard)))
+        foreach (Hazard hazard in Enum.GetValues<Hazard>())
         {
             page.Append("\n### ").Append(Regex.Replace(hazard.ToString("G"), "(?<=[a-z])([A-Z])", match => " " + match.Value.ToLowerInvariant()))
                 .Append("\n\n| code | caution | decided by | concerns | rests on | shown by |\n|---|---|---|---|---|---|\n");

@@ -109,7 +109,7 @@ public class FarReachTests
     public void A_fan_that_moves_next_to_nothing_is_refused(double flow)
     {
         VolumeFlow given = VolumeFlow.FromCubicMetersPerHour(flow);
-        Numbers.Refuses("LabelFlow", () => new Exhaust { LabelFlow = given });
+        Numbers.Refuses("LabelFlow", () => _ = new Exhaust { LabelFlow = given });
         Numbers.Refuses("Infiltration", () => _ = Rooms.Bathroom with { Infiltration = given });
         Numbers.Refuses("DeliveredFraction", () => _ = Rooms.Fan(1, 1) with { DeliveredFraction = Ratio.FromPercent(0.009) });
     }

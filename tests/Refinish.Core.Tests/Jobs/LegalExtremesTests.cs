@@ -220,7 +220,7 @@ public class LegalExtremesTests
     [Evidence(Basis.Contract, "a kind of work after which something can be ordered gives a place in the schedule; others are refused")]
     public void Work_is_ordered_where_it_has_a_place()
     {
-        foreach (WorkKind after in Enum.GetValues(typeof(WorkKind)).Cast<WorkKind>())
+        foreach (WorkKind after in Enum.GetValues<WorkKind>())
         {
             if (after is WorkKind.SetUp or WorkKind.Warm or WorkKind.Promote or WorkKind.SprayPrimer or WorkKind.SprayTopcoat
                 or WorkKind.Broadcast or WorkKind.Notice or WorkKind.Travel or WorkKind.CleanGun or WorkKind.StandBy or WorkKind.Other)

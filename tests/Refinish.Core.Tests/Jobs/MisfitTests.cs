@@ -89,7 +89,7 @@ public class MisfitTests
         Numbers.Close(10, day.Loudest.Value!.Value.Si - day.Loudest.Limit!.Value.Si, 1e-9);
         Assert.Null(new NoiseDose("one", [new("tool", Level.FromDecibels(110), TimeSpan.FromHours(4))], NoiseLimits.NioshRecommended).LeastNoiseReductionRating);
         NoiseLimit upside = NoiseLimits.OshaPermissible with { CriterionLevel = Level.FromDecibels(85), Threshold = Level.FromDecibels(110) };
-        Numbers.Refuses("Threshold", () => new NoiseDose("one", [], upside));
+        Numbers.Refuses("Threshold", () => _ = new NoiseDose("one", [], upside));
         Numbers.Refuses("Threshold", () => _ = Rooms.Set() with { Noise = [NoiseLimits.NioshRecommended, upside] });
         NoiseLimit even = NoiseLimits.OshaPermissible with { CriterionLevel = Level.FromDecibels(85), Threshold = Level.FromDecibels(85) };
         Assert.Equal([even], (Rooms.Set() with { Noise = [even] }).Noise);

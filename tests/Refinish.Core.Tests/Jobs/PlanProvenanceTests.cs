@@ -42,7 +42,7 @@ public class PlanProvenanceTests
         Assert.Contains(behind.Of(SourceKind.Invented), source => source.Document.StartsWith("minutes of one person", StringComparison.Ordinal));
         Assert.NotEmpty(behind.Of(SourceKind.FromMemory));
         Assert.Contains(plan.Cautions[0].Caution.Source, behind.Sources);
-        Assert.Equal(behind.Sources.Count, Enum.GetValues(typeof(SourceKind)).Cast<SourceKind>().Sum(kind => behind.Of(kind).Count));
+        Assert.Equal(behind.Sources.Count, Enum.GetValues<SourceKind>().Sum(kind => behind.Of(kind).Count));
         Assert.Same(behind, plan.Provenance);
         Numbers.Refuses("kind", () => behind.Of((SourceKind)9));
     }
