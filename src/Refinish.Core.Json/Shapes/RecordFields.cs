@@ -24,7 +24,8 @@ internal static class RecordFields
                     Add(Scalars.Number, si => si, (made, number) => made.With(input.Name, number));
                     break;
                 case { Measure: var measure } when measure.Equals(Measure.HydroxylNumber):
-                    Add(Quantities.HydroxylNumber, si => Math.Round(si * 1000, 9), (made, number) => made.With(input.Name, Math.Round(number, 9) / 1000));
+                    Add(Quantities.HydroxylNumber, si => Math.Round(si * 1000, 9), (made, number) =>
+                        made.With(input.Name, number / 1000).With(input.Name, Math.Round(number, 9) / 1000));
                     break;
                 case { Measure: var measure } when measure.Equals(Measure.Hours):
                     Add(Quantities.Duration, si => TimeSpan.FromTicks((long)Math.Round(si * TimeSpan.TicksPerSecond)),

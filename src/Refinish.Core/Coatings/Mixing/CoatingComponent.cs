@@ -112,9 +112,9 @@ public sealed record CoatingComponent
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double? HydroxylNumber
     {
-        // Rounded both ways, because a number that is divided and multiplied again may come back changed in its last digit.
+        // Rounded both ways, once it is found to be in range, because a number that is divided and multiplied again may come back changed in its last digit.
         get => Values.Value(nameof(HydroxylNumber)) is double si ? Math.Round(si * 1000, 9) : null;
-        init => Values = Values.SetOrClear(value is double given ? Math.Round(given, 9) / 1000 : null);
+        init => Values = Values.SetOrClear(value / 1000).SetOrClear(value is double given ? Math.Round(given, 9) / 1000 : null);
     }
 
     /// <summary>NCO groups as supplied by mass, more than 0 and at most 60 %; <see langword="null"/> when it is no isocyanate or not stated.</summary>
