@@ -93,6 +93,11 @@ internal static class Held
     {
         bool IEqualityComparer<object>.Equals(object? x, object? y) => ReferenceEquals(x, y);
 
+#if NET
         int IEqualityComparer<object>.GetHashCode(object obj) => RuntimeHelpers.GetHashCode(obj);
+#else
+        // The old framework only compiles this: the pages are held on one host.
+        int IEqualityComparer<object>.GetHashCode(object obj) => obj.GetType().GetHashCode();
+#endif
     }
 }
