@@ -21,7 +21,7 @@ public class PlainDoublesTests
             Path.Combine(ReadmeTests.Root(), "tests", "Refinish.Core.Tests", "House", "PlainDoubles.txt"))
         .Where(line => line.Length > 0 && line[0] != '#').Select(line => line.Split('\t')).ToDictionary(row => row[0]);
 
-    [Fact]
+    [PageFact]
     [Evidence(Basis.Contract, "every type that calls a function of Math on doubles is listed, and nothing else is; read from the compiled instructions")]
     public void Only_what_is_listed_computes_on_plain_doubles()
     {
