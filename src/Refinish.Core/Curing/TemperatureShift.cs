@@ -8,7 +8,8 @@ namespace Refinish.Curing;
 /// or two of them that meet at a temperature.
 /// </summary>
 /// <remarks>
-/// <para>Fixed factor: k(T)/k(T_ref) = Q^((T − T_ref)/10 K). The trade's rule of thumb is Q = 2; systems seen lie between about 1.5 and 2.5 (second-hand, no standard).</para>
+/// <para>Fixed factor: k(T)/k(T_ref) = Q^((T − T_ref)/10 K). The trade's rule of thumb is Q = 2; systems seen lie between about 1.5 and
+/// 2.5 (second-hand, no standard).</para>
 /// <para>Arrhenius: k(T)/k(T_ref) = exp(E/R (1/T_ref − 1/T)). Doubling from 20 to 30 °C is E = 51.2 kJ/mol.</para>
 /// <para>In pieces, with the change at T_c: the law below up to T_c and the law above from there on, each counted from T_c, so that the
 /// rate has no step there. A piece may itself be in pieces.</para>
@@ -155,6 +156,9 @@ public sealed record TemperatureShift
         return law;
     }
 
+    // A sheet may say that a stage takes longer when warm; nobody's law is to be refused for that.
+    internal static TemperatureShift OfRows(string name, Func<Temperature, double> rate, Source source) => new(name, rate, source);
+
     /// <summary>How much faster reactions run at one temperature than at another.</summary>
     /// <param name="at">The temperature asked for, −20 to 60 °C.</param>
     /// <param name="reference">The temperature compared with, −20 to 60 °C.</param>
@@ -183,7 +187,8 @@ public sealed record TemperatureShift
         : "rate × " + Figures.Significant(ratePerTenKelvin) + " for ten kelvins";
 
     /// <summary>
-    /// The rates of many stretches. The logarithm of the law is linear in T or in 1/T, and a log moves little from line to line: near the last exponential
+    /// The rates of many stretches. The logarithm of the law is linear in T or in 1/T, and a log moves little from line to line: near
+    /// the last exponential
     /// taken, seven terms of its series give the next to the last digit.
     /// </summary>
     internal void Factors(ValueList<double> kelvins, double reference, double[] rates)

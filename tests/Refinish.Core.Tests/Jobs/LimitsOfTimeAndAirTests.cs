@@ -118,6 +118,28 @@ public class LimitsOfTimeAndAirTests
         });
     }
 
+    [Theory]
+    [InlineData(18, false)]
+    [InlineData(18, true)]
+    [InlineData(16, false)]
+    [InlineData(16, true)]
+    [Evidence(Basis.Independent, "by hand: 60 h at 15 °C and 24 h at 25 °C, ln t straight against 1/T, are 45.3 h at 18 °C and 54.6 h at 16 °C, where the rule of doubling "
+        + "from 25 °C says 39.0 h and 44.8 h; a room that follows a log without a change is a room that is held")]
+    public void Rows_of_the_data_sheet_count_in_every_climate(double celsius, bool followed)
+    {
+        CureTimes warm = Cure with { WaterService = TimeSpan.FromHours(24) };
+        CureTimes cold = warm with { ReferenceTemperature = Temperature.FromDegreesCelsius(15), WaterService = TimeSpan.FromHours(60) };
+        RoomClimate climate = followed
+            ? RoomClimate.Logged(
+                new TemperatureHistory(Tub.Start.AddDays(-1), [new TemperatureSegment(TimeSpan.FromDays(2), Temperature.FromDegreesCelsius(celsius))], true),
+                Temperature.FromDegreesCelsius(5), Temperature.FromDegreesCelsius(celsius))
+            : Air(celsius, 40, celsius);
+        JobPlan plan = In(climate, GenericCatalogue.AcrylicUrethaneTopcoat with { Cure = warm, CureTable = new CureTable([cold, warm]) }).Plan();
+        double share = ((1 / 288.15) - (1 / (celsius + 273.15))) / ((1 / 288.15) - (1 / 298.15));
+        double minutes = 60 * 60 * Math.Pow(24.0 / 60, share);
+        Assert.InRange((plan.Handover!.Fixtures[0].CoatingReady!.Value - plan.Runs[^1].End).TotalMinutes, minutes, minutes + 1);
+    }
+
     private static RoomClimate Air(double celsius, double percent, double surface) =>
         RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(celsius), Ratio.FromPercent(percent)), Temperature.FromDegreesCelsius(surface));
 

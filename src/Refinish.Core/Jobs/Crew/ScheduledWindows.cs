@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using Refinish.Coatings;
+using Refinish.Curing;
 using Refinish.Estimating;
 using Refinish.Scheduling;
 
@@ -33,35 +34,41 @@ internal static class ScheduledWindows
 
     private static ScheduledWindow Recoat(CrewSchedule schedule, ScheduledRun run)
     {
-        CureTimes times = run.Run.Layer.Product.Cure;
+        CoatingProduct product = run.Run.Layer.Product;
+        CureTimes times = CureLaw.Times(product);
         RoomCourse? course = run.Operation.Operation.Room is string room && schedule.Work.Courses.TryGetValue(room, out RoomCourse? found) ? found : null;
         bool held = course is null or { IsHeld: true };
         ScheduledOperation cure = schedule.TryFind(CureWait.CureOf(run.Run)) ?? run.Operation;
         DateTimeOffset from = cure == run.Operation ? run.SprayingFrom : cure.Start;
         DateTimeOffset? opens = held
-            ? cure.End + run.Run.OnSurface.RecoatOpens : At(times, course!, course!.Surface!, cure.End, times.RecoatOpens);
-        DateTimeOffset? closes = times.RecoatCloses is not TimeSpan most ? null
+            ? cure.End + run.Run.OnSurface.RecoatOpens : At(product, Opening, course!, course!.Surface!, cure.End);
+        DateTimeOffset? closes = times.RecoatCloses is null ? null
             : held ? from + run.Run.AtWarmest.RecoatCloses
-            : At(times, course!, course!.Warmer!, from, most);
+            : At(product, CureWait.Closing, course!, course!.Warmer!, from);
         return new ScheduledWindow(
             ScheduledWindowKind.Recoat, cure, run.Run.Layer.Product.Name, schedule.Work.Shop.Calendar.Clock, opens, closes)
         {
             Next = Next(schedule, run.Operation),
             FirstStroke = from,
-            Parts = held ? null : () => Parts(times, course!, (from, cure.End), opens is not null, closes is not null),
+            Parts = held ? null : () => Parts(product, course!, (from, cure.End), opens is not null, closes is not null),
             IsOpenEnded = times.RecoatCloses is null,
         };
     }
 
     private static IReadOnlyList<Workings> Parts(
-        CureTimes times, RoomCourse course, (DateTimeOffset First, DateTimeOffset Last) strokes, bool opens, bool closes) =>
+        CoatingProduct product, RoomCourse course, (DateTimeOffset First, DateTimeOffset Last) strokes, bool opens, bool closes) =>
     [
-        .. opens ? [CureWait.ClockOf(times, course.Surface!).WorkingsOfInstant(strokes.Last, times.RecoatOpens)] : (Workings[])[],
-        .. closes ? [CureWait.ClockOf(times, course.Warmer!).WorkingsOfInstant(strokes.First, times.RecoatCloses!.Value)] : (Workings[])[],
+        .. opens ? [CureWait.ClockOf(product, Opening, course.Surface!)
+            .WorkingsOfInstant(strokes.Last, Opening(CureLaw.Times(product)))] : (Workings[])[],
+        .. closes ? [CureWait.ClockOf(product, CureWait.Closing, course.Warmer!)
+            .WorkingsOfInstant(strokes.First, CureWait.Closing(CureLaw.Times(product)))] : (Workings[])[],
     ];
 
-    private static DateTimeOffset? At(CureTimes times, RoomCourse course, Curing.TemperatureHistory history, DateTimeOffset from, TimeSpan age) =>
-        course.Covers(from) ? CureWait.ClockOf(times, history).InstantOf(from, age) : null;
+    private static TimeSpan Opening(CureTimes times) => times.RecoatOpens;
+
+    private static DateTimeOffset? At(
+        CoatingProduct product, Func<CureTimes, TimeSpan> stage, RoomCourse course, TemperatureHistory history, DateTimeOffset from) =>
+        course.Covers(from) ? CureWait.ClockOf(product, stage, history).InstantOf(from, stage(CureLaw.Times(product))) : null;
 
     // The coat that follows on each of the fixtures.
     private static ValueList<string> Next(CrewSchedule schedule, ScheduledOperation operation) => new(

@@ -3,11 +3,15 @@ using System.Collections.Generic;
 using System.Linq;
 using Refinish.Climate;
 using Refinish.Coatings;
+using Refinish.Curing;
 using Refinish.Scheduling;
+using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>Turns operations into steps for the site search: people with whoever stands by, and the hours in which each cannot be done.</summary>
+/// <summary>
+/// Turns operations into steps for the site search: people with whoever stands by, and the hours in which each cannot be done.
+/// </summary>
 internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
 {
     /// <summary>For how many days quiet hours are laid out; nobody plans loud work so far ahead.</summary>
@@ -119,7 +123,8 @@ internal sealed class SiteSteps(WorkList work, IReadOnlyList<DayRequest> days)
             CoatingProduct product = run.Layer.Product;
             if (!windows.TryGetValue((room, product.Id), out IReadOnlyList<TimeInterval>? window))
             {
-                window = course.Closed(product.SprayLimits, new CureRange(product.Cure.MinimumTemperature.Kelvins, product.Cure.MaximumTemperature.Kelvins));
+                (Temperature least, Temperature most) = CureLaw.Range(product);
+                window = course.Closed(product.SprayLimits, new CureRange(least.Kelvins, most.Kelvins));
                 windows.Add((room, product.Id), window);
             }
 

@@ -188,8 +188,9 @@ public sealed class FixtureHandover
             return CarefulTime.Up(from + (held(run.Run.OnSurface) ?? TimeSpan.Zero));
         }
 
-        CureTimes times = run.Run.Layer.Product.Cure;
-        return course.Covers(from) && CureWait.ClockOf(times, course.Surface!).InstantOf(from, time(times)) is DateTimeOffset instant
+        CoatingProduct product = run.Run.Layer.Product;
+        return course.Covers(from)
+            && CureWait.ClockOf(product, time, course.Surface!).InstantOf(from, time(CureLaw.Times(product))) is DateTimeOffset instant
             ? CarefulTime.Up(instant)
             : null;
     }

@@ -7,7 +7,8 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// Waits of coats and filler. In a room that is held they are plain times at that temperature; elsewhere they are hours of the data sheet, counted on a
+/// Waits of coats and filler. In a room that is held they are plain times at that temperature; elsewhere they are hours of the data
+/// sheet, counted on a
 /// clock that follows the temperature.
 /// </summary>
 internal static class CureWait
@@ -22,31 +23,35 @@ internal static class CureWait
     public static string CureOf(CoatRun run) => run.Layer.Product.Curing is CoatOperation cure ? CoatOperations.IdOf(run, cure) : run.Id;
 
     public static void Touch(WorkBuilder builder, CoatRun run, string after, RoomCourse course, string reason) =>
-        After(builder, run, after, run.OnSurface.TouchDry, run.Layer.Product.Cure.TouchDry, null, course, reason);
+        After(builder, run, after, run.OnSurface.TouchDry, static times => times.TouchDry, null, course, reason);
 
     public static void Water(WorkBuilder builder, CoatRun run, string after, RoomCourse course, string reason) =>
-        After(builder, run, after, run.OnSurface.WaterService, run.Layer.Product.Cure.WaterService, null, course, reason);
+        After(builder, run, after, run.OnSurface.WaterService, static times => times.WaterService, null, course, reason);
 
     /// <summary>Opening of a recoat window, after the last stroke, where the surface is coldest.</summary>
     public static void Opens(WorkBuilder builder, CoatRun under, CoatRun over, TimeSpan? latest, RoomCourse course) => After(
-        builder, under, over.Id, under.OnSurface.RecoatOpens, under.Layer.Product.Cure.RecoatOpens, latest, course, Reason(under));
+        builder, under, over.Id, under.OnSurface.RecoatOpens, static times => times.RecoatOpens, latest, course, Reason(under));
 
     /// <summary>Closing of a recoat window where it is warmest; none where the temperature is held or the window never closes.</summary>
     public static void Closes(WorkBuilder builder, CoatRun under, CoatRun over, TimeSpan between, RoomCourse course)
     {
-        CureTimes times = under.Layer.Product.Cure;
+        CureTimes times = CureLaw.Times(under.Layer.Product);
         if (course.IsHeld || times.RecoatCloses is not TimeSpan closes)
         {
             return;
         }
 
         // What lies between the two ends of the lag counts at the fastest rate that working hours know.
-        double rate = TemperatureShift.Doubling(times.RatePerTenKelvin).RateFactor(Temperature.FromKelvins(course.WarmestOfBoth), times.ReferenceTemperature);
+        EquivalentAge clock = ClockOf(under.Layer.Product, Closing, course.Warmer!);
+        double rate = clock.Shift.RateFactor(Temperature.FromKelvins(course.WarmestOfBoth), times.ReferenceTemperature);
         double left = closes.TotalSeconds - (between.TotalSeconds * rate);
         builder.Wait(
             CureOf(under), over.Id, TimeSpan.Zero, CarefulTime.Down(Durations.FromSeconds(Math.Max(0, left))), Reason(under),
-            ClockOf(times, course.Warmer!));
+            clock);
     }
+
+    /// <summary>The closing time of a window that closes.</summary>
+    public static TimeSpan Closing(CureTimes times) => times.RecoatCloses!.Value;
 
     public static void Filler(
         WorkBuilder builder, string filled, string sanded, TimeSpan hard, RoomCourse course, double coldest, string reason)
@@ -64,7 +69,14 @@ internal static class CureWait
     }
 
     private static void After(
-        WorkBuilder builder, CoatRun run, string after, TimeSpan? held, TimeSpan time, TimeSpan? latest, RoomCourse course, string reason)
+        WorkBuilder builder,
+        CoatRun run,
+        string after,
+        TimeSpan? held,
+        Func<CureTimes, TimeSpan> stage,
+        TimeSpan? latest,
+        RoomCourse course,
+        string reason)
     {
         if (course.IsHeld)
         {
@@ -72,7 +84,8 @@ internal static class CureWait
         }
         else
         {
-            builder.Wait(CureOf(run), after, time, null, reason, ClockOf(run.Layer.Product.Cure, course.Surface!));
+            CoatingProduct product = run.Layer.Product;
+            builder.Wait(CureOf(run), after, stage(CureLaw.Times(product)), null, reason, ClockOf(product, stage, course.Surface!));
         }
     }
 
@@ -81,7 +94,9 @@ internal static class CureWait
         + (under.Layer.Product.Curing is CoatOperation cure ? "the end of '" + cure.Name + "'" : "its last stroke")
             + " until the next cans are opened";
 
-    /// <summary>The clock of a product at the temperatures of a surface: hours of the data sheet, none below its least temperature.</summary>
-    public static EquivalentAge ClockOf(CureTimes times, TemperatureHistory history) =>
-        new(history, TemperatureShift.Doubling(times.RatePerTenKelvin), times.ReferenceTemperature, times.MinimumTemperature);
+    /// <summary>
+    /// The clock of a stage of a product at the temperatures of a surface: hours of the data sheet, none below its least temperature.
+    /// </summary>
+    public static EquivalentAge ClockOf(CoatingProduct product, Func<CureTimes, TimeSpan> stage, TemperatureHistory history) => new(
+        history, CureLaw.Of(product, stage), CureLaw.Times(product).ReferenceTemperature, CureLaw.Range(product).Least);
 }

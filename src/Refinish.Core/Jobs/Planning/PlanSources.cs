@@ -60,6 +60,10 @@ internal static class PlanSources
     private static IEnumerable<Source> Coat(CoatRun run)
     {
         CoatingProduct product = run.Layer.Product;
-        return [product.Source, product.Cure.Source, .. product.Solvents.Select(share => share.Solvent.Source)];
+        return
+        [
+            product.Source, product.Cure.Source, .. (product.CureTable?.Rows ?? []).Select(row => row.Source),
+            .. product.Solvents.Select(share => share.Solvent.Source),
+        ];
     }
 }
