@@ -5,7 +5,9 @@ using Refinish.Pictures.Drawing;
 
 namespace Refinish.Pictures;
 
-/// <summary>A film map drawn where it lies: flat, each zone unrolled, as SVG, or in space as a mesh file. <see cref="FilmPicture"/> counts.</summary>
+/// <summary>
+/// A film map drawn where it lies: flat, each zone unrolled, as SVG, or in space as a mesh file. <see cref="FilmPicture"/> counts.
+/// </summary>
 /// <example><code>
 /// using MemoryStream file = new();
 /// new FilmMapDrawing(map, "tub, two coats").WriteSvg(file, DisplayUnits.Si);     // the map of StrokePlan
@@ -34,7 +36,9 @@ public sealed class FilmMapDrawing
     /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
     public void WriteSvg(Stream stream, DisplayUnits units) => FilmMapSvg.Write(map, Given.NotNull(stream, nameof(stream)), Title, units);
 
-    /// <summary>Writes the mesh with its film as a binary PLY file: micrometres and a colour on every vertex, micrometres on every face.</summary>
+    /// <summary>
+    /// Writes the mesh with its film as a binary PLY file: micrometres and a colour on every vertex, micrometres on every face.
+    /// </summary>
     /// <param name="stream">Where to; it is left open.</param>
     /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
     public void WritePly(Stream stream) => FilmMapPly.Write(map, Given.NotNull(stream, nameof(stream)));

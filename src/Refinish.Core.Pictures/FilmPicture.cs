@@ -9,8 +9,13 @@ using Refinish.Pictures.Drawing;
 
 namespace Refinish.Pictures;
 
-/// <summary>How the wet film of a spray build is spread over thickness, zone by zone, against its two limits. Where on the fixture it is thin or thick, <see cref="FilmMapDrawing"/> draws.</summary>
-/// <remarks>Every triangle of the mesh counts by its area. All zones have one scale of thickness; each is as high as its own fullest bar.</remarks>
+/// <summary>
+/// How the wet film of a spray build is spread over thickness, zone by zone, against its two limits. Where on the fixture it is thin or
+/// thick, <see cref="FilmMapDrawing"/> draws.
+/// </summary>
+/// <remarks>
+/// Every triangle of the mesh counts by its area. All zones have one scale of thickness; each is as high as its own fullest bar.
+/// </remarks>
 /// <example><code>
 /// string svg = new FilmPicture(map, "tub, two coats").ToSvg();     // the map of StrokePlan
 /// </code></example>

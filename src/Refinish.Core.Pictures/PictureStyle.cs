@@ -10,7 +10,10 @@ namespace Refinish.Pictures;
 /// </code></example>
 public sealed record PictureStyle
 {
-    /// <summary>Width in CSS pixels, 320 to 1600; 720 unless given. Text keeps its size, so a narrow screen wants a narrow picture rather than a wide one scaled down.</summary>
+    /// <summary>
+    /// Width in CSS pixels, 320 to 1600; 720 unless given. Text keeps its size, so a narrow screen wants a narrow picture rather than a
+    /// wide one scaled down.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int Width
     {

@@ -7,7 +7,9 @@ using Refinish.Pictures.Drawing;
 
 namespace Refinish.Pictures.Drafting;
 
-/// <summary>Puts the views of a blueprint on a page, all at one scale, side by side when there is room, each with its dimension lines around it.</summary>
+/// <summary>
+/// Puts the views of a blueprint on a page, all at one scale, side by side when there is room, each with its dimension lines around it.
+/// </summary>
 internal sealed class BlueprintPainter
 {
     private const double Head = 22;
@@ -88,7 +90,8 @@ internal sealed class BlueprintPainter
         }
     }
 
-    // The dimension lines depend on the scale and the scale on the room that they take; it settles in a few rounds, always on the smaller side.
+    // The dimension lines depend on the scale and the scale on the room that they take; it settles in a few rounds, always on the
+    // smaller side.
     private double Fit(Func<List<Frame>, double> largest)
     {
         scale = page.Inside / blueprint.Views.Max(view => view.Width);

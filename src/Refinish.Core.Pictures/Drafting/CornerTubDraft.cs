@@ -5,7 +5,10 @@ using Refinish.Fixtures;
 
 namespace Refinish.Pictures.Drafting;
 
-/// <summary>Views of a corner tub: the deck with its walls along the page, the mouth turned with the front, and a cut each way through the mouth.</summary>
+/// <summary>
+/// Views of a corner tub: the deck with its walls along the page, the mouth turned with the front, and a cut each way through the
+/// mouth.
+/// </summary>
 internal static class CornerTubDraft
 {
     public static Blueprint Of(CornerTub tub, DisplayUnits units)

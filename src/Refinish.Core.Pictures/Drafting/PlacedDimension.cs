@@ -15,8 +15,9 @@ internal sealed record PlacedDimension(Dimension Dimension, int Level, double Fr
     private const double Apart = 8;
 
     /// <summary>
-    /// The dimension lines of one side, the shortest nearest to the view, each on the first level on which neither its line nor its label meets another.
-    /// A label that does not fit between the ticks stands beyond them, towards the middle, if it is level; if it would stand upright there, a number does instead.
+    /// The dimension lines of one side, the shortest nearest to the view, each on the first level on which neither its line nor its
+    /// label meets another. A label that does not fit between the ticks stands beyond them, towards the middle, if it is level; if it
+    /// would stand upright there, a number does instead.
     /// </summary>
     public static IReadOnlyList<PlacedDimension> Of(IEnumerable<Dimension> dimensions, double scale, double side, DisplayUnits units)
     {

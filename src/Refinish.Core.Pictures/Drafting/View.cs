@@ -6,7 +6,10 @@ using Refinish.Fixtures;
 
 namespace Refinish.Pictures.Drafting;
 
-/// <summary>One view of a fixture in metres, x to the right and y down from its upper left corner: outlines, measured lengths, points with a number, zones with a letter.</summary>
+/// <summary>
+/// One view of a fixture in metres, x to the right and y down from its upper left corner: outlines, measured lengths, points with a
+/// number, zones with a letter.
+/// </summary>
 internal sealed class View(string name, double width, double height)
 {
     private readonly List<Outline> outlines = [];
@@ -55,7 +58,10 @@ internal sealed class View(string name, double width, double height)
         return this;
     }
 
-    /// <summary>A point with a number whose words stand in the key; the direction, in degrees from the right and positive downwards, is where the number goes if there is room.</summary>
+    /// <summary>
+    /// A point with a number whose words stand in the key; the direction, in degrees from the right and positive downwards, is where
+    /// the number goes if there is room.
+    /// </summary>
     public View Point(double x, double y, string words, double direction)
     {
         points.Add((new DataPoint(x, y), words, direction));

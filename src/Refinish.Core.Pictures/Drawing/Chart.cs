@@ -8,7 +8,9 @@ using OxyPlot.Series;
 
 namespace Refinish.Pictures.Drawing;
 
-/// <summary>A plot in the house's manner: thin axes, faint grid, everything labelled where it stands. The plotting library scales and draws it.</summary>
+/// <summary>
+/// A plot in the house's manner: thin axes, faint grid, everything labelled where it stands. The plotting library scales and draws it.
+/// </summary>
 internal sealed class Chart
 {
     private readonly PlotModel model;

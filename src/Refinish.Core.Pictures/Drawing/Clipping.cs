@@ -6,7 +6,10 @@ namespace Refinish.Pictures.Drawing;
 /// <summary>What lies within a rectangle, worked out rather than left to the viewer: a clip path would need a name.</summary>
 internal static class Clipping
 {
-    /// <summary>The part of a segment inside, by its two parameters (Liang and Barsky, ACM Transactions on Graphics 3 (1984)); nothing when it misses.</summary>
+    /// <summary>
+    /// The part of a segment inside, by its two parameters (Liang and Barsky, ACM Transactions on Graphics 3 (1984)); nothing when it
+    /// misses.
+    /// </summary>
     public static (ScreenPoint From, ScreenPoint To)? Segment(OxyRect window, ScreenPoint from, ScreenPoint to)
     {
         double dx = to.X - from.X;

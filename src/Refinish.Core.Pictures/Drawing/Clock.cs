@@ -4,8 +4,8 @@ using System.Globalization;
 namespace Refinish.Pictures.Drawing;
 
 /// <summary>
-/// Times as a shop writes them: in English, by the 24-hour clock, whatever the culture of the thread. A part of a minute counts as a whole one, so that
-/// nothing is told to begin before it may; what closes is rounded down before it comes here.
+/// Times as a shop writes them: in English, by the 24-hour clock, whatever the culture of the thread. A part of a minute counts as a
+/// whole one, so that nothing is told to begin before it may; what closes is rounded down before it comes here.
 /// </summary>
 internal static class Clock
 {
@@ -17,7 +17,10 @@ internal static class Clock
 
     public static string Moment(DateTimeOffset instant) => CarefulTime.Up(instant).ToString("ddd d MMM, HH:mm", CultureInfo.InvariantCulture);
 
-    /// <summary>A length of time in minutes, hours or days, as long as it is: 25 min, 1 h 25, 41 h, 7 d. It is never broken at the end of a line.</summary>
+    /// <summary>
+    /// A length of time in minutes, hours or days, as long as it is: 25 min, 1 h 25, 41 h, 7 d. It is never broken at the end of a
+    /// line.
+    /// </summary>
     public static string Span(TimeSpan time) => Text(time, Math.Round);
 
     /// <summary>The same for a time that has to be waited for: a part of a minute, or of a tenth of a day, counts as a whole one.</summary>

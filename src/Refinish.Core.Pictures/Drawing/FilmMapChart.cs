@@ -6,8 +6,9 @@ using Refinish.Fixtures;
 namespace Refinish.Pictures.Drawing;
 
 /// <summary>
-/// One zone laid flat. A zone that faces one way on the whole is seen square on; one that goes round is unrolled: across by the way round at its
-/// mean distance from the middle, upwards by the way up its mean slope. Lengths are true along the middle of the drawing, elsewhere nearly.
+/// One zone laid flat. A zone that faces one way on the whole is seen square on; one that goes round is unrolled: across by the way
+/// round at its mean distance from the middle, upwards by the way up its mean slope. Lengths are true along the middle of the drawing,
+/// elsewhere nearly.
 /// </summary>
 internal sealed class FilmMapChart
 {

@@ -5,7 +5,8 @@ namespace Refinish.Pictures.Drawing;
 
 /// <summary>
 /// The colours of a film map. Within the limits eight steps from light to dark blue-green, so that lightness alone tells them apart;
-/// below the minimum and above the wet limit two colours of other hue, which the drawing also hatches. Chosen to hold with red-green blindness.
+/// below the minimum and above the wet limit two colours of other hue, which the drawing also hatches. Chosen to hold with red-green
+/// blindness.
 /// </summary>
 internal static class FilmMapScale
 {

@@ -10,7 +10,8 @@ using UnitsNet;
 namespace Refinish.Pictures.Drawing;
 
 /// <summary>
-/// The film as a drawing: zones at one scale, small squares in classed colours, figures as text. It brings its own paper, light or dark as the reader's system asks.
+/// The film as a drawing: zones at one scale, small squares in classed colours, figures as text. It brings its own paper, light or dark
+/// as the reader's system asks.
 /// </summary>
 internal static class FilmMapSvg
 {

@@ -5,9 +5,10 @@ using OxyPlot;
 namespace Refinish.Pictures.Drawing;
 
 /// <summary>
-/// The few colours there are, each with its shade on light and on dark paper. Hues are those of M. Okabe and K. Ito, "Color Universal Design: how to make
-/// figures and presentations that are friendly to colorblind people" (2002, revised 2008); on each paper the ones that keep 3 : 1 against it
-/// (WCAG 2.1, success criterion 1.4.11). Tints are 22 % of a hue on the light paper and 28 % on the dark one; papers and greys are our own.
+/// The few colours there are, each with its shade on light and on dark paper. Hues are those of M. Okabe and K. Ito, "Color Universal
+/// Design: how to make figures and presentations that are friendly to colorblind people" (2002, revised 2008); on each paper the ones
+/// that keep 3 : 1 against it (WCAG 2.1, success criterion 1.4.11). Tints are 22 % of a hue on the light paper and 28 % on the dark
+/// one; papers and greys are our own.
 /// </summary>
 internal static class Ink
 {

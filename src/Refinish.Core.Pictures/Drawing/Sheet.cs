@@ -8,8 +8,9 @@ using OxyPlot;
 namespace Refinish.Pictures.Drawing;
 
 /// <summary>
-/// What the plotting library draws on: every call becomes one SVG element in the colours of <see cref="Ink"/>. Light shades are written as attributes,
-/// dark ones in a style block that only takes hold when the reader's system asks for dark, so a viewer without styles still shows the light picture.
+/// What the plotting library draws on: every call becomes one SVG element in the colours of <see cref="Ink"/>. Light shades are written
+/// as attributes, dark ones in a style block that only takes hold when the reader's system asks for dark, so a viewer without styles
+/// still shows the light picture.
 /// </summary>
 internal sealed class Sheet : ClippingRenderContext
 {
@@ -45,7 +46,10 @@ internal sealed class Sheet : ClippingRenderContext
         double rotation = 0) =>
         DrawText(new ScreenPoint(x, y), text, colour, string.Empty, size, bold ? FontWeights.Bold : FontWeights.Normal, rotation, across, along, null);
 
-    /// <summary>Slanted lines inside a rectangle, drawn one by one: a pattern would need a name that can clash where several pictures stand on one page.</summary>
+    /// <summary>
+    /// Slanted lines inside a rectangle, drawn one by one: a pattern would need a name that can clash where several pictures stand on
+    /// one page.
+    /// </summary>
     public void Hatch(double left, double top, double width, double height, OxyColor colour, double spacing = 7, bool falling = false, double thickness = 1)
     {
         if (width <= 0 || height <= 0)

@@ -27,7 +27,8 @@ internal sealed class Timeline
         Calendar = calendar;
         Entries = [.. entries.OrderBy(entry => entry.Start)];
 
-        // A window says more than the lags that keep it; a plain order of the work, without a time to keep, is seen from the bars themselves.
+        // A window says more than the lags that keep it; a plain order of the work, without a time to keep, is seen from the bars
+        // themselves.
         HashSet<(string, string)> told = [.. windows.SelectMany(window => window.Next.Select(next => (window.Operation.Operation.Id, next)))];
         Holds = windows.SelectMany(TimelineHold.Of)
             .Concat(lags.Where(lag => (lag.Minimum > TimeSpan.Zero || lag.Maximum is not null) && !told.Contains((lag.Before, lag.After)))
@@ -165,7 +166,10 @@ internal sealed class Timeline
         return holds.Where(hold => hold.MayClose || ReferenceEquals(hold, last));
     }
 
-    /// <summary>When only those who do the work may be in a room: while it is sprayed or wiped on, until the air is clear; whole minutes, rounded to the careful side.</summary>
+    /// <summary>
+    /// When only those who do the work may be in a room: while it is sprayed or wiped on, until the air is clear; whole minutes,
+    /// rounded to the careful side.
+    /// </summary>
     public IReadOnlyList<TimeInterval> Closed(TimelineName room)
     {
         List<TimeInterval> closed = [];

@@ -5,7 +5,10 @@ namespace Refinish.Air;
 /// <summary>What several calculations of air share, in SI, with or without a derivation.</summary>
 internal static class AirKernel
 {
-    /// <summary>Molar volume of a gas at 25 °C and 760 mmHg by which US limits turn from ppm into mg/m³: 24.45 L/mol, 29 CFR 1910.1000 Table Z-1 and NIOSH Pocket Guide.</summary>
+    /// <summary>
+    /// Molar volume of a gas at 25 °C and 760 mmHg by which US limits turn from ppm into mg/m³: 24.45 L/mol, 29 CFR 1910.1000 Table Z-1
+    /// and NIOSH Pocket Guide.
+    /// </summary>
     public const double MolarVolume = 24.45e-3;
 
     /// <summary>R, J/(mol·K): exact in the SI of 2019.</summary>

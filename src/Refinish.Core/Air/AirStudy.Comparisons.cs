@@ -6,7 +6,8 @@ using UnitsNet;
 
 namespace Refinish.Air;
 
-/// <content>The study against its limits: flammability, exposure, saturation, the airflow that would do, and when people may be let in again.</content>
+/// <content>The study against its limits: flammability, exposure, saturation, the airflow that would do, and when people may be let in
+/// again.</content>
 public sealed partial class AirStudy
 {
     private const double Tenth = 0.1;

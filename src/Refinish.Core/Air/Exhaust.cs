@@ -10,9 +10,9 @@ namespace Refinish.Air;
 /// </summary>
 /// <remarks>
 /// The mixing factor runs from 1 (perfect mixing) to 10 (poor): CDC, Guidelines for preventing the transmission of Mycobacterium
-/// tuberculosis, MMWR 43(RR-13), 28 October 1994, notes to Table S3-1. Three is a common choice for a small room with one fan, without a document.
-/// The delivered fraction of 60 % is invented; portable fans on a length of flexible duct commonly deliver half to two thirds of their label.
-/// Measure the flow at the outlet where it matters, and give a delivered fraction of 100 % with it.
+/// tuberculosis, MMWR 43(RR-13), 28 October 1994, notes to Table S3-1. Three is a common choice for a small room with one fan, without
+/// a document. The delivered fraction of 60 % is invented; portable fans on a length of flexible duct commonly deliver half to two
+/// thirds of their label. Measure the flow at the outlet where it matters, and give a delivered fraction of 100 % with it.
 /// </remarks>
 /// <example><code>
 /// Exhaust fan = new() { LabelFlow = VolumeFlow.FromCubicFeetPerMinute(250) };

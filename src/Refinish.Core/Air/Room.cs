@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace Refinish.Air;
 
-/// <summary>The room in which is sprayed, as a box: length × width × height, with the pressure and temperature of its air and what infiltrates by itself.</summary>
+/// <summary>
+/// The room in which is sprayed, as a box: length × width × height, with the pressure and temperature of its air and what infiltrates
+/// by itself.
+/// </summary>
 /// <remarks>Measure to the finished surfaces with the door shut. The volume of furniture and fixtures is not deducted.</remarks>
 /// <example><code>
 /// Room bathroom = new() { Length = Length.FromFeet(8), Width = Length.FromFeet(5), Height = Length.FromFeet(8) };
@@ -81,7 +84,8 @@ public sealed record Room
     /// 0.0036 m³/h; none unless given. It counts as fresh air beside the fan's.
     /// </summary>
     /// <remarks>
-    /// Give it only when it is measured, or for a room without a fan. A running fan draws its make-up air through the same gaps, and that air is in its flow already.
+    /// Give it only when it is measured, or for a room without a fan. A running fan draws its make-up air through the same gaps, and
+    /// that air is in its flow already.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public VolumeFlow Infiltration { get => Values.VolumeFlow(); init => Values = Values.Set(value); }

@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace Refinish.Air;
 
-/// <summary>What one substance comes to in the air of the room. Volume fractions are at 25 °C and 760 mmHg, as exposure limits are.</summary>
+/// <summary>
+/// What one substance comes to in the air of the room. Volume fractions are at 25 °C and 760 mmHg, as exposure limits are.
+/// </summary>
 public sealed record SubstanceAir
 {
     private readonly double released;
@@ -34,7 +36,10 @@ public sealed record SubstanceAir
     /// <summary>The peak by mass. Without airflow: all that is ever released, over the volume.</summary>
     public MassConcentration PeakConcentration => MassConcentration.FromKilogramsPerCubicMeter(peak.Value);
 
-    /// <summary>When the peak is reached, from the start of the study; <see langword="null"/> without airflow, when it is approached and never left.</summary>
+    /// <summary>
+    /// When the peak is reached, from the start of the study; <see langword="null"/> without airflow, when it is approached and never
+    /// left.
+    /// </summary>
     public TimeSpan? PeakAt => peak.At is double seconds ? Durations.FromSeconds(seconds) : null;
 
     /// <summary>The largest average over any fifteen minutes, by volume.</summary>

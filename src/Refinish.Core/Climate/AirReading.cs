@@ -3,7 +3,10 @@ using UnitsNet;
 
 namespace Refinish.Climate;
 
-/// <summary>One reading of humid air with its kind. Any two that do not say the same fix the air at a known pressure: see <see cref="MoistAir.FromReadings(AirReading, AirReading, UnitsNet.Pressure)"/>.</summary>
+/// <summary>
+/// One reading of humid air with its kind. Any two that do not say the same fix the air at a known pressure: see
+/// <see cref="MoistAir.FromReadings(AirReading, AirReading, UnitsNet.Pressure)"/>.
+/// </summary>
 /// <example><code>
 /// MoistAir air = MoistAir.FromReadings(
 ///     AirReading.DryBulb(Temperature.FromDegreesCelsius(21)),

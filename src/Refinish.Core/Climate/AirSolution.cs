@@ -3,11 +3,14 @@ using Refinish.Numerics;
 
 namespace Refinish.Climate;
 
-/// <summary>The air that two readings fix. One of them, the carrier, gives the vapour pressure at any temperature; the other tells which temperature.</summary>
+/// <summary>
+/// The air that two readings fix. One of them, the carrier, gives the vapour pressure at any temperature; the other tells which
+/// temperature.
+/// </summary>
 /// <remarks>
-/// The carrier is the one that comes first in the order of <see cref="AirReadingKind"/>. With that choice the other reading's formula rises with the
-/// temperature for every pair, so there is at most one solution. Two pairs are not taken: dew point with humidity ratio, which say the same at a known
-/// pressure, and wet bulb with enthalpy, whose lines on the psychrometric chart all but coincide.
+/// The carrier is the one that comes first in the order of <see cref="AirReadingKind"/>. With that choice the other reading's formula
+/// rises with the temperature for every pair, so there is at most one solution. Two pairs are not taken: dew point with humidity ratio,
+/// which say the same at a known pressure, and wet bulb with enthalpy, whose lines on the psychrometric chart all but coincide.
 /// </remarks>
 internal readonly struct AirSolution
 {

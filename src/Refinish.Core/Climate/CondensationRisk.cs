@@ -6,12 +6,13 @@ using UnitsNet;
 namespace Refinish.Climate;
 
 /// <summary>
-/// Whether water settles on a cold fixture while it lags behind the air of the room that warms it: how far its face is above the dew point now and later,
-/// until when it is wet, and from when on it has the spread that a coating wants.
+/// Whether water settles on a cold fixture while it lags behind the air of the room that warms it: how far its face is above the dew
+/// point now and later, until when it is wet, and from when on it has the spread that a coating wants.
 /// </summary>
 /// <remarks>
-/// The air keeps its state while the fixture warms. Water that condenses gives up its heat and warms the face a little sooner than reckoned here; water that has
-/// settled still has to dry after the face has passed the dew point. Moisture from showers, wet masking or an unvented burner raises the dew point: measure again.
+/// The air keeps its state while the fixture warms. Water that condenses gives up its heat and warms the face a little sooner than
+/// reckoned here; water that has settled still has to dry after the face has passed the dew point. Moisture from showers, wet masking
+/// or an unvented burner raises the dew point: measure again.
 /// </remarks>
 /// <example><code>
 /// WarmUp tub = new()
@@ -37,11 +38,16 @@ public sealed record CondensationRisk
 
     private static readonly Source DewPoint = Source.Derived("water settles on what is colder than the dew point");
 
-    /// <summary>Takes the warming and the air that warms; the surface has to be 3 K above the dew point, see <see cref="SprayLimits.MinimumSpreadAboveDewPoint"/>.</summary>
+    /// <summary>
+    /// Takes the warming and the air that warms; the surface has to be 3 K above the dew point, see
+    /// <see cref="SprayLimits.MinimumSpreadAboveDewPoint"/>.
+    /// </summary>
     /// <param name="warming">The fixture; its target and its highest temperature are not used.</param>
     /// <param name="air">The air of the room, at the temperature of <see cref="WarmUp.Room"/>.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The air has another temperature than the room, or the spread is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The air has another temperature than the room, or the spread is outside its range.
+    /// </exception>
     public CondensationRisk(WarmUp warming, MoistAir air)
         : this(warming, air, TemperatureDelta.FromKelvins(3))
     {
@@ -50,9 +56,13 @@ public sealed record CondensationRisk
     /// <summary>Takes the warming and the air that warms.</summary>
     /// <param name="warming">The fixture; its target and its highest temperature are not used.</param>
     /// <param name="air">The air of the room, at the temperature of <see cref="WarmUp.Room"/>.</param>
-    /// <param name="spread">How far the surface has to be above the dew point, 0 to 20 K, see <see cref="SprayLimits.MinimumSpreadAboveDewPoint"/>.</param>
+    /// <param name="spread">
+    /// How far the surface has to be above the dew point, 0 to 20 K, see <see cref="SprayLimits.MinimumSpreadAboveDewPoint"/>.
+    /// </param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The air has another temperature than the room, or the spread is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The air has another temperature than the room, or the spread is outside its range.
+    /// </exception>
     public CondensationRisk(WarmUp warming, MoistAir air, TemperatureDelta spread)
     {
         Warming = Guard.NotNull(warming);
@@ -73,7 +83,10 @@ public sealed record CondensationRisk
     /// <summary>How far the face is above the dew point now; negative when water settles on it.</summary>
     public TemperatureDelta SpreadNow => TemperatureDelta.FromKelvins(Spread().Value);
 
-    /// <summary>Until when the face is below the dew point, zero when it is not now; <see langword="null"/> when the room is not 0.1 K above the dew point, so that it stays wet.</summary>
+    /// <summary>
+    /// Until when the face is below the dew point, zero when it is not now; <see langword="null"/> when the room is not 0.1 K above the
+    /// dew point, so that it stays wet.
+    /// </summary>
     public TimeSpan? WetUntil => Reaching(Dew)?.Time;
 
     /// <summary>
@@ -82,10 +95,15 @@ public sealed record CondensationRisk
     /// </summary>
     public TimeSpan? SpreadFrom => Reaching(Dew + RequiredSpread.Kelvins)?.Time;
 
-    /// <summary>The highest relative humidity of the room at which nothing settles on the fixture as cold as it is now; 100 % when it is not colder than the room.</summary>
+    /// <summary>
+    /// The highest relative humidity of the room at which nothing settles on the fixture as cold as it is now; 100 % when it is not
+    /// colder than the room.
+    /// </summary>
     public Ratio DryBelow => Ratio.FromDecimalFractions(HumidityForDry().Value);
 
-    /// <summary>The face above the dew point now, and the room above the dew point by the required spread, without which waiting does not help.</summary>
+    /// <summary>
+    /// The face above the dew point now, and the room above the dew point by the required spread, without which waiting does not help.
+    /// </summary>
     public IReadOnlyList<LimitComparison> Checks => new ValueList<LimitComparison>(
     [
         new(

@@ -10,12 +10,15 @@ namespace Refinish.Climate;
 /// </summary>
 /// <remarks>
 /// <para>Any two of the usual readings do: see <see cref="FromReadings(AirReading, AirReading, Pressure)"/>.</para>
-/// <para>pw = RH · pws(T); the dew point is the temperature at which pws = pw; W = 0.621945 pw / (p − pw); v = 287.042 T (1 + 1.607858 W) / p;
-/// h = 1.006 t + W (2501 + 1.86 t) kJ/kg; the wet bulb is the temperature at which air of that wet bulb has this W. Formulas: ASHRAE Handbook Fundamentals
-/// (2017), chapter 1, eqs. 5 and 6 (Hyland and Wexler) for pws, 12 and 22, 20, 26, 30, 33 and 35; ideal-gas mixture, no enhancement factor.</para>
-/// <para>Saturation is over liquid water above the triple point of water, 0.01 °C, and over ice at and below it. So a dew point below 0.01 °C is a
-/// frost point, and relative humidity below it is that over ice; many hygrometers show it over (supercooled) water there, which reads lower.</para>
-/// <para>Range: −60 to 60 °C. The formulas for saturation reach from −100 to 200 °C, the dew point is looked for in all of that range.</para>
+/// <para>pw = RH · pws(T); the dew point is the temperature at which pws = pw; W = 0.621945 pw / (p − pw); v = 287.042 T (1 + 1.607858
+/// W) / p; h = 1.006 t + W (2501 + 1.86 t) kJ/kg; the wet bulb is the temperature at which air of that wet bulb has this W. Formulas:
+/// ASHRAE Handbook Fundamentals (2017), chapter 1, eqs. 5 and 6 (Hyland and Wexler) for pws, 12 and 22, 20, 26, 30, 33 and 35;
+/// ideal-gas mixture, no enhancement factor.</para>
+/// <para>Saturation is over liquid water above the triple point of water, 0.01 °C, and over ice at and below it. So a dew point below
+/// 0.01 °C is a frost point, and relative humidity below it is that over ice; many hygrometers show it over (supercooled) water there,
+/// which reads lower.</para>
+/// <para>Range: −60 to 60 °C. The formulas for saturation reach from −100 to 200 °C, the dew point is looked for in all of that
+/// range.</para>
 /// </remarks>
 /// <example><code>
 /// MoistAir air = new(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(60));
@@ -114,10 +117,13 @@ public sealed record MoistAir
     public SpecificEnergy Enthalpy => SpecificEnergy.FromJoulesPerKilogram(Heat().Value);
 
     /// <summary>
-    /// What a wetted bulb in moving air settles at (the thermodynamic wet bulb, eq. 33); where water would freeze on it, what a bulb covered with ice
-    /// settles at (eq. 35, at or below 0.01 °C).
+    /// What a wetted bulb in moving air settles at (the thermodynamic wet bulb, eq. 33); where water would freeze on it, what a bulb
+    /// covered with ice settles at (eq. 35, at or below 0.01 °C).
     /// </summary>
-    /// <remarks>A little below freezing both can be: water that has not frozen yet reads up to about 1 K higher than ice. See <see cref="IceBulb"/>.</remarks>
+    /// <remarks>
+    /// A little below freezing both can be: water that has not frozen yet reads up to about 1 K higher than ice. See
+    /// <see cref="IceBulb"/>.
+    /// </remarks>
     public Temperature WetBulb => Temperature.FromKelvins(WetBulbKelvins);
 
     /// <summary>What a bulb covered with ice settles at, −100 to 0.01 °C; <see langword="null"/> where the ice would melt.</summary>
@@ -151,7 +157,9 @@ public sealed record MoistAir
     /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
     /// <param name="dewPoint">Dew point (frost point at and below 0.01 °C), −100 °C to the air temperature.</param>
     /// <returns>The air.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range; a dew point is never above the air temperature.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range; a dew point is never above the air temperature.
+    /// </exception>
     public static MoistAir FromDewPoint(Temperature dryBulb, Temperature dewPoint) => FromDewPoint(dryBulb, dewPoint, SeaLevel);
 
     /// <summary>Air from its temperature and its dew point, as some instruments show it.</summary>
@@ -159,7 +167,9 @@ public sealed record MoistAir
     /// <param name="dewPoint">Dew point (frost point at and below 0.01 °C), −100 °C to the air temperature.</param>
     /// <param name="pressure">Absolute air pressure, 20 to 110 kPa.</param>
     /// <returns>The air.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range; a dew point is never above the air temperature.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range; a dew point is never above the air temperature.
+    /// </exception>
     public static MoistAir FromDewPoint(Temperature dryBulb, Temperature dewPoint, Pressure pressure)
     {
         double t = Guard.Within(dryBulb, Thermometer);
@@ -172,7 +182,9 @@ public sealed record MoistAir
     /// <param name="dryBulb">Air temperature, −60 to 60 °C.</param>
     /// <param name="wetBulb">Wet bulb, at most the air temperature; at and below 0.01 °C the bulb is taken to be covered with ice.</param>
     /// <returns>The air.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or no air is so dry that a bulb gets that cold.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range, or no air is so dry that a bulb gets that cold.
+    /// </exception>
     public static MoistAir FromWetBulb(Temperature dryBulb, Temperature wetBulb) => FromWetBulb(dryBulb, wetBulb, SeaLevel);
 
     /// <summary>Air from a psychrometer.</summary>
@@ -180,7 +192,9 @@ public sealed record MoistAir
     /// <param name="wetBulb">Wet bulb, at most the air temperature; at and below 0.01 °C the bulb is taken to be covered with ice.</param>
     /// <param name="pressure">Absolute air pressure, 20 to 110 kPa.</param>
     /// <returns>The air.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or no air is so dry that a bulb gets that cold.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range, or no air is so dry that a bulb gets that cold.
+    /// </exception>
     public static MoistAir FromWetBulb(Temperature dryBulb, Temperature wetBulb, Pressure pressure)
     {
         double t = Guard.Within(dryBulb, Thermometer);
@@ -197,19 +211,23 @@ public sealed record MoistAir
     /// <param name="second">Another, in any order.</param>
     /// <returns>The air, with an air temperature of −60 to 60 °C.</returns>
     /// <exception cref="ArgumentNullException">A reading is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The pressure is outside its range, or the two readings do not fix the air or cannot both hold.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The pressure is outside its range, or the two readings do not fix the air or cannot both hold.
+    /// </exception>
     public static MoistAir FromReadings(AirReading first, AirReading second) => FromReadings(first, second, SeaLevel);
 
     /// <summary>
-    /// Air from any two readings that do not say the same. Not taken are two of one kind, dew point with humidity ratio (at a known pressure they are the same
-    /// reading), and wet bulb with enthalpy (their lines on a psychrometric chart all but coincide).
+    /// Air from any two readings that do not say the same. Not taken are two of one kind, dew point with humidity ratio (at a known
+    /// pressure they are the same reading), and wet bulb with enthalpy (their lines on a psychrometric chart all but coincide).
     /// </summary>
     /// <param name="first">One reading.</param>
     /// <param name="second">Another, in any order.</param>
     /// <param name="pressure">Absolute air pressure, 20 to 110 kPa. <see cref="StandardAtmosphere"/> tells it from the altitude.</param>
     /// <returns>The air, with an air temperature of −60 to 60 °C.</returns>
     /// <exception cref="ArgumentNullException">A reading is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The pressure is outside its range, or the two readings do not fix the air or cannot both hold.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The pressure is outside its range, or the two readings do not fix the air or cannot both hold.
+    /// </exception>
     /// <example><code>
     /// MoistAir air = MoistAir.FromReadings(
     ///     AirReading.DewPoint(Temperature.FromDegreesCelsius(12)), AirReading.RelativeHumidity(Ratio.FromPercent(50)));
@@ -228,7 +246,10 @@ public sealed record MoistAir
         return new MoistAir(t, HumidityAt(vapour, t), p, nameof(second));
     }
 
-    /// <summary>How the air temperature and the relative humidity follow from two readings at sea level, 101 325 Pa, and every result from those.</summary>
+    /// <summary>
+    /// How the air temperature and the relative humidity follow from two readings at sea level, 101 325 Pa, and every result from
+    /// those.
+    /// </summary>
     /// <param name="first">One reading.</param>
     /// <param name="second">Another, in any order.</param>
     /// <returns>The derivation, with that of the air as its part.</returns>
@@ -265,12 +286,14 @@ public sealed record MoistAir
     }
 
     /// <summary>
-    /// The same air brought to another temperature with no water added or taken: the vapour pressure and the dew point stay, the relative humidity changes.
-    /// Dry electric heat does this; an unvented burner does not, it adds water.
+    /// The same air brought to another temperature with no water added or taken: the vapour pressure and the dew point stay, the
+    /// relative humidity changes. Dry electric heat does this; an unvented burner does not, it adds water.
     /// </summary>
     /// <param name="temperature">The new air temperature, from the dew point (or −60 °C) to 60 °C.</param>
     /// <returns>The air at that temperature.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Outside the range: below its dew point air gives off water and is no longer the same air.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// Outside the range: below its dew point air gives off water and is no longer the same air.
+    /// </exception>
     public MoistAir HeatedTo(Temperature temperature)
     {
         Bounds range = Bounds.Between(Math.Max(Thermometer.Minimum, DewPointKelvins), Thermometer.Maximum, Measure.Temperature);

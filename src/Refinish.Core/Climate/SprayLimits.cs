@@ -36,7 +36,10 @@ public sealed record SprayLimits
     public Ratio MinimumRelativeHumidity { get; init => field = Guard.Checked(value, Bounds.NotNegative(Measure.Percent, 1)); }
 
     /// <summary>How far the surface has to be above the dew point: 3 K unless the data sheet asks for more; 0 to 20 K.</summary>
-    /// <remarks>The 3 °C are those of ISO 8502-4 (figure seen second-hand in galvanizing and paint-application handbooks, not in the standard itself).</remarks>
+    /// <remarks>
+    /// The 3 °C are those of ISO 8502-4 (figure seen second-hand in galvanizing and paint-application handbooks, not in the standard
+    /// itself).
+    /// </remarks>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside 0 to 20 K.</exception>
     public TemperatureDelta MinimumSpreadAboveDewPoint
     {

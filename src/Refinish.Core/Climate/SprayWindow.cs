@@ -9,8 +9,9 @@ namespace Refinish.Climate;
 /// Whether the conditions of air and surface lie within a product's limits now: each limit, how far off, and what would bring it within.
 /// </summary>
 /// <remarks>
-/// <para>The spread of the surface above the dew point is what keeps water from settling under the film; ISO 8502-4 is the usual reference for its 3 °C
-/// (seen second-hand, see <see cref="SprayLimits.MinimumSpreadAboveDewPoint"/>). Measure the surface where it is coldest, and again while the work goes on.</para>
+/// <para>The spread of the surface above the dew point is what keeps water from settling under the film; ISO 8502-4 is the usual
+/// reference for its 3 °C (seen second-hand, see <see cref="SprayLimits.MinimumSpreadAboveDewPoint"/>). Measure the surface where it is
+/// coldest, and again while the work goes on.</para>
 /// <para>An open window says only that these readings are within these limits; it says nothing about vapour, fire or exposure.</para>
 /// </remarks>
 /// <example><code>

@@ -4,11 +4,13 @@ using UnitsNet;
 namespace Refinish.Climate;
 
 /// <summary>
-/// The air pressure that goes with an altitude, for work away from the sea: p = 101 325 Pa (1 − 2.25577e-5 Z)^5.2559, t = 15 °C − 0.0065 Z, Z in metres.
+/// The air pressure that goes with an altitude, for work away from the sea: p = 101 325 Pa (1 − 2.25577e-5 Z)^5.2559, t = 15 °C −
+/// 0.0065 Z, Z in metres.
 /// </summary>
 /// <remarks>
-/// Source: US Standard Atmosphere (1976) as in ASHRAE Handbook Fundamentals (2017), chapter 1, eqs. 3 and 4. The weather moves the pressure a few per cent
-/// about it; a barometer on the spot, or a forecast's sea-level pressure through <see cref="StationPressure"/>, is better.
+/// Source: US Standard Atmosphere (1976) as in ASHRAE Handbook Fundamentals (2017), chapter 1, eqs. 3 and 4. The weather moves the
+/// pressure a few per cent about it; a barometer on the spot, or a forecast's sea-level pressure through <see cref="StationPressure"/>,
+/// is better.
 /// </remarks>
 /// <example><code>
 /// StandardAtmosphere denver = new(Length.FromMeters(1609));

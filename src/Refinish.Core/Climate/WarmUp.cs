@@ -12,12 +12,14 @@ namespace Refinish.Climate;
 /// where its wall conducts well, else as a plane wall that warms at its face first.
 /// </summary>
 /// <remarks>
-/// <para>Biot number Bi = h L / k, L the wall thickness (half of it when both faces meet the air). Below 0.1 one lump:
-/// T = T_r − (T_r − T_0) e^(−t/τ), τ = m c / (h A). From 0.1 on the plane wall: T = T_r − (T_r − T_0) Σ C_n e^(−ζ_n² Fo) cos(ζ_n x), ζ_n tan ζ_n = Bi,
-/// C_n = 4 sin ζ_n / (2 ζ_n + sin 2ζ_n), Fo = t / (τ Bi); x is 1 at the face and 0 at the back (or the middle), which loses no heat.</para>
-/// <para>Sources: lumped-capacitance method of heat-transfer textbooks; H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids, 2nd ed., section 3.11.
-/// The room is taken to stay at its temperature and the mass to lie behind the heated area. With h near 9 W/(m² K) for still air and radiation (from memory,
-/// unverified) and twice that in the stream of a fan, a cast-iron bath takes about an hour; measure before you spray.</para>
+/// <para>Biot number Bi = h L / k, L the wall thickness (half of it when both faces meet the air). Below 0.1 one lump: T = T_r − (T_r −
+/// T_0) e^(−t/τ), τ = m c / (h A). From 0.1 on the plane wall: T = T_r − (T_r − T_0) Σ C_n e^(−ζ_n² Fo) cos(ζ_n x), ζ_n tan ζ_n = Bi,
+/// C_n = 4 sin ζ_n / (2 ζ_n + sin 2ζ_n), Fo = t / (τ Bi); x is 1 at the face and 0 at the back (or the middle), which loses no
+/// heat.</para>
+/// <para>Sources: lumped-capacitance method of heat-transfer textbooks; H. S. Carslaw and J. C. Jaeger, Conduction of Heat in Solids,
+/// 2nd ed., section 3.11. The room is taken to stay at its temperature and the mass to lie behind the heated area. With h near 9 W/(m²
+/// K) for still air and radiation (from memory, unverified) and twice that in the stream of a fan, a cast-iron bath takes about an
+/// hour; measure before you spray.</para>
 /// </remarks>
 /// <example><code>
 /// WarmUp tub = new()
@@ -127,7 +129,10 @@ public sealed record WarmUp
     /// <summary>Whether a time can be given: every check is within.</summary>
     public bool IsAvailable => Checks.All(check => check.Outcome == ComparisonOutcome.Within);
 
-    /// <summary>After which 63 % of the difference is gone: τ of the lump; for the plane wall that of its slowest term, L² / (a ζ_1²), which governs all but the beginning.</summary>
+    /// <summary>
+    /// After which 63 % of the difference is gone: τ of the lump; for the plane wall that of its slowest term, L² / (a ζ_1²), which
+    /// governs all but the beginning.
+    /// </summary>
     public TimeSpan TimeConstant => Durations.FromSeconds((IsLumped ? Tau() : SlowestTerm()).Value);
 
     /// <summary>
@@ -138,7 +143,10 @@ public sealed record WarmUp
     public TimeSpan? Time => IsAvailable ? Durations.FromSeconds(FaceTime().Value) : null;
 
     /// <summary>Time until the last place of the wall does, its back or its middle; the same as <see cref="Time"/> for a lump.</summary>
-    /// <remarks>Between the two times the face has the temperature but the wall behind still draws heat: it cools again when the heat is taken away.</remarks>
+    /// <remarks>
+    /// Between the two times the face has the temperature but the wall behind still draws heat: it cools again when the heat is taken
+    /// away.
+    /// </remarks>
     public TimeSpan? TimeThroughout => IsAvailable ? Durations.FromSeconds((IsLumped ? FaceTime() : BackTime()).Value) : null;
 
     /// <summary>Heat that the fixture takes up to the target, m c (T_target − T_start); zero when it is there already.</summary>

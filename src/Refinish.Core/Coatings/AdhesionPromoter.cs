@@ -5,7 +5,10 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>A wipe that bonds the coating to glass or plastic. It leaves no measurable film; what matters is how far it goes and how soon the first coat has to follow.</summary>
+/// <summary>
+/// A wipe that bonds the coating to glass or plastic. It leaves no measurable film; what matters is how far it goes and how soon the
+/// first coat has to follow.
+/// </summary>
 public sealed record AdhesionPromoter
 {
     private static readonly Bounds Times = Bounds.NotNegative(Measure.Minutes, 7 * 24 * 3600);
@@ -41,14 +44,18 @@ public sealed record AdhesionPromoter
     public required TimeSpan Flash { get; init => field = Guard.Time(value, Times); }
 
     /// <summary>
-    /// Within which the first coat has to be on, from the end of wiping to its last stroke, up to 7 days; else wipe again. Data sheets count so;
-    /// one that counts from the end of drying is entered with <see cref="Flash"/> added to its figure. The place wiped first has then been open for
-    /// longer, by the time that wiping takes: take that off where a data sheet counts from the wipe of each place.
+    /// Within which the first coat has to be on, from the end of wiping to its last stroke, up to 7 days; else wipe again. Data sheets
+    /// count so; one that counts from the end of drying is entered with <see cref="Flash"/> added to its figure. The place wiped first
+    /// has then been open for longer, by the time that wiping takes: take that off where a data sheet counts from the wipe of each
+    /// place.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too long.</exception>
     public required TimeSpan OpenTime { get; init => field = Guard.Time(value, Times); }
 
-    /// <summary>How long a mixed or hydrolysed wipe may be used after mixing, up to 7 days; <see langword="null"/> for one that comes ready or when not stated.</summary>
+    /// <summary>
+    /// How long a mixed or hydrolysed wipe may be used after mixing, up to 7 days; <see langword="null"/> for one that comes ready or
+    /// when not stated.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or too long.</exception>
     public TimeSpan? MixedLife { get; init => field = Guard.Time(value, Times); }
 

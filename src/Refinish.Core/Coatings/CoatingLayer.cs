@@ -18,7 +18,9 @@ public sealed record CoatingLayer
     /// <param name="product">The product; it has to have volume solids and data that do not contradict each other.</param>
     /// <param name="dryFilmPerCoat">Dry film of each coat, within the product's limits for one coat.</param>
     /// <param name="coats">Number of coats, 1 to 10.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the product's data contradict each other.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range, or the product's data contradict each other.
+    /// </exception>
     public CoatingLayer(CoatingProduct product, Length dryFilmPerCoat, int coats) : this(product, dryFilmPerCoat, coats, Ratio.Zero)
     {
     }
@@ -28,7 +30,9 @@ public sealed record CoatingLayer
     /// <param name="dryFilmPerCoat">Dry film of each coat, within the product's limits for one coat.</param>
     /// <param name="coats">Number of coats, 1 to 10.</param>
     /// <param name="reducer">Reducer per volume of mixed product, from the product's minimum to its maximum.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or the product's data contradict each other.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range, or the product's data contradict each other.
+    /// </exception>
     public CoatingLayer(CoatingProduct product, Length dryFilmPerCoat, int coats, Ratio reducer)
     {
         Product = Guard.NotNull(product);

@@ -7,9 +7,9 @@ namespace Refinish.Coatings;
 
 /// <summary>A data sheet's times at several temperatures, and what they come to in between.</summary>
 /// <remarks>
-/// Between two rows the logarithm of each time runs straight against 1/T, as Arrhenius' law has it; a time that is zero in one row runs straight against T.
-/// Outside the rows nothing is extrapolated here: <see cref="Near"/> hands back the nearest row, from which a law that the caller chooses may shift within
-/// that row's own limits. Source: algebra on the caller's figures.
+/// Between two rows the logarithm of each time runs straight against 1/T, as Arrhenius' law has it; a time that is zero in one row runs
+/// straight against T. Outside the rows nothing is extrapolated here: <see cref="Near"/> hands back the nearest row, from which a law
+/// that the caller chooses may shift within that row's own limits. Source: algebra on the caller's figures.
 /// </remarks>
 /// <example><code>
 /// CureTimes warm = GenericCatalogue.AcrylicUrethaneTopcoat.Cure;
@@ -25,7 +25,9 @@ public sealed record CureTable
 
     /// <summary>Makes a table.</summary>
     /// <param name="rows">One row for each temperature, at least two, in any order.</param>
-    /// <exception cref="ArgumentException">Fewer than two rows, an empty entry, or one row has a pot life or a closing window where another has none.</exception>
+    /// <exception cref="ArgumentException">
+    /// Fewer than two rows, an empty entry, or one row has a pot life or a closing window where another has none.
+    /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A row contradicts itself, or two rows have one temperature.</exception>
     public CureTable(IEnumerable<CureTimes> rows)
     {
@@ -55,7 +57,10 @@ public sealed record CureTable
 
     /// <summary>The times at a temperature within the rows.</summary>
     /// <param name="temperature">From the coldest row to the warmest.</param>
-    /// <returns>Times with that temperature as their reference, the limits of the outer rows, and the factor for ten kelvins of the colder neighbour.</returns>
+    /// <returns>
+    /// Times with that temperature as their reference, the limits of the outer rows, and the factor for ten kelvins of the colder
+    /// neighbour.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the rows: nothing is extrapolated.</exception>
     public CureTimes At(Temperature temperature)
     {

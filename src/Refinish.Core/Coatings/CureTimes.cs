@@ -42,7 +42,10 @@ public sealed record CureTimes
     }
 
     /// <summary>By which factor reactions quicken with ten kelvins more: 2 unless the data sheet tells otherwise; 1 to 4.</summary>
-    /// <remarks>A doubling for ten kelvins is the trade's rule of thumb; real systems range from about 1.5 to 2.5 (seen second-hand, no standard).</remarks>
+    /// <remarks>
+    /// A doubling for ten kelvins is the trade's rule of thumb; real systems range from about 1.5 to 2.5 (seen second-hand, no
+    /// standard).
+    /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside 1 to 4.</exception>
     public double RatePerTenKelvin
     {

@@ -10,8 +10,9 @@ namespace Refinish.Coatings;
 /// mass solids, water and the cans, polyisocyanate against the solids of the cans that hold it.
 /// </summary>
 /// <remarks>
-/// Only figures that are stated are compared, so an empty list of findings means that nothing could be judged, not that all is well. Two per cent counts as
-/// agreement for physics and 25 % for stoichiometry, because makers leave one to one on purpose: both defaults are invented.
+/// Only figures that are stated are compared, so an empty list of findings means that nothing could be judged, not that all is well.
+/// Two per cent counts as agreement for physics and 25 % for stoichiometry, because makers leave one to one on purpose: both defaults
+/// are invented.
 /// </remarks>
 /// <example><code>
 /// DataSheetCheck check = new(GenericCatalogue.EpoxyPrimer with
@@ -44,7 +45,9 @@ public sealed record DataSheetCheck
 
     /// <summary>Checks with the caller's idea of agreement.</summary>
     /// <param name="product">The product.</param>
-    /// <param name="agreement">Relative difference that counts as agreement between figures tied by density, more than 0 and at most 50 %.</param>
+    /// <param name="agreement">
+    /// Relative difference that counts as agreement between figures tied by density, more than 0 and at most 50 %.
+    /// </param>
     /// <param name="stoichiometry">The same for the ratio against one to one, more than 0 and at most 200 %.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public DataSheetCheck(CoatingProduct product, Ratio agreement, Ratio stoichiometry)

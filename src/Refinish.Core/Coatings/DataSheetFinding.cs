@@ -1,6 +1,8 @@
 namespace Refinish.Coatings;
 
-/// <summary>One figure of a data sheet held against the same figure as it follows from others: both numbers, and how far apart they may lie.</summary>
+/// <summary>
+/// One figure of a data sheet held against the same figure as it follows from others: both numbers, and how far apart they may lie.
+/// </summary>
 public sealed record DataSheetFinding
 {
     internal DataSheetFinding(string code, string subject, double stated, double calculated, Measure measure, double agreement,

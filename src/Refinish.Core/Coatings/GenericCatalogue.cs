@@ -44,7 +44,10 @@ public static class GenericCatalogue
         Source = Generic,
     };
 
-    /// <summary>Silane wipe for enamel, china and tile: 100 m²/L with cloth losses, 15 min to dry, first coat within 2 h, to be used within 24 h of mixing; carried by isopropanol.</summary>
+    /// <summary>
+    /// Silane wipe for enamel, china and tile: 100 m²/L with cloth losses, 15 min to dry, first coat within 2 h, to be used within 24 h
+    /// of mixing; carried by isopropanol.
+    /// </summary>
     public static AdhesionPromoter SilanePromoter { get; } = new()
     {
         Id = "silane-promoter",
@@ -58,7 +61,10 @@ public static class GenericCatalogue
         Source = Generic,
     };
 
-    /// <summary>Solvent wipe for gelcoat, acrylic, cultured marble, solid surface and laminate: 60 m²/L, 10 min to dry, first coat within 1 h; carried by xylene and butyl acetate.</summary>
+    /// <summary>
+    /// Solvent wipe for gelcoat, acrylic, cultured marble, solid surface and laminate: 60 m²/L, 10 min to dry, first coat within 1 h;
+    /// carried by xylene and butyl acetate.
+    /// </summary>
     public static AdhesionPromoter PlasticPromoter { get; } = new()
     {
         Id = "plastic-promoter",
@@ -128,7 +134,9 @@ public static class GenericCatalogue
         Source = Generic,
     };
 
-    /// <summary>Two-part acrylic urethane topcoat, 4 : 1 by volume, 48 % volume solids, 25 to 45 µm dry a coat. Its hardener is an isocyanate.</summary>
+    /// <summary>
+    /// Two-part acrylic urethane topcoat, 4 : 1 by volume, 48 % volume solids, 25 to 45 µm dry a coat. Its hardener is an isocyanate.
+    /// </summary>
     public static CoatingProduct AcrylicUrethaneTopcoat { get; } = new()
     {
         Id = "acrylic-urethane-topcoat",
@@ -197,28 +205,30 @@ public static class GenericCatalogue
         Generic);
 
     /// <summary>
-    /// Two-part high-solids epoxy primer, 2 : 1 by volume, 62 % volume solids, 25 to 60 µm dry a coat, at most 5 % reducer: within 420 g/L of
-    /// volatile organic compounds.
+    /// Two-part high-solids epoxy primer, 2 : 1 by volume, 62 % volume solids, 25 to 60 µm dry a coat, at most 5 % reducer: within 420
+    /// g/L of volatile organic compounds.
     /// </summary>
     public static CoatingProduct HighSolidsPrimer => HighSolids.Primer;
 
     /// <summary>
-    /// Two-part high-solids acrylic urethane topcoat, 4 : 1 by volume, 59.7 % volume solids, 30 to 60 µm dry a coat, at most 5 % reducer: within
-    /// 420 g/L of volatile organic compounds. Its hardener is an isocyanate.
+    /// Two-part high-solids acrylic urethane topcoat, 4 : 1 by volume, 59.7 % volume solids, 30 to 60 µm dry a coat, at most 5 %
+    /// reducer: within 420 g/L of volatile organic compounds. Its hardener is an isocyanate.
     /// </summary>
     public static CoatingProduct HighSolidsTopcoat => HighSolids.Topcoat;
 
     /// <summary>
-    /// Promoter wipe, one coat of high-solids epoxy primer (35 µm), two coats of high-solids acrylic urethane (45 µm each, 5 % reducer). The
-    /// preparation is left to the survey. Every product stays within 420 g/L of volatile organic compounds at its greatest reducer
-    /// (<see cref="VocLimits"/>); whether that is the limit where you work, your air district says.
+    /// Promoter wipe, one coat of high-solids epoxy primer (35 µm), two coats of high-solids acrylic urethane (45 µm each, 5 %
+    /// reducer). The preparation is left to the survey. Every product stays within 420 g/L of volatile organic compounds at its
+    /// greatest reducer (<see cref="VocLimits"/>); whether that is the limit where you work, your air district says.
     /// </summary>
     public static CoatingSystem HighSolidsSystem => HighSolids.System;
 
     /// <summary>Every system of this catalogue.</summary>
     public static IReadOnlyList<CoatingSystem> Systems => new ValueList<CoatingSystem>([HighSolidsSystem, EpoxyUrethaneSystem, SlipResistantTub, ClearedPlastic]);
 
-    /// <summary>Two-part acrylic urethane clear, 4 : 1 by volume, 46 % volume solids, with the topcoat's hardener, reducer and times.</summary>
+    /// <summary>
+    /// Two-part acrylic urethane clear, 4 : 1 by volume, 46 % volume solids, with the topcoat's hardener, reducer and times.
+    /// </summary>
     public static CoatingProduct AcrylicUrethaneClear { get; } = AcrylicUrethaneTopcoat with
     {
         Id = "acrylic-urethane-clear",

@@ -3,10 +3,13 @@ using UnitsNet;
 
 namespace Refinish.Colours;
 
-/// <summary>What a polished black glass, or any smooth dark clear surface, reads on a gloss meter: the reference from its refractive index.</summary>
+/// <summary>
+/// What a polished black glass, or any smooth dark clear surface, reads on a gloss meter: the reference from its refractive index.
+/// </summary>
 /// <remarks>
-/// Gloss = 100 · R(n, θ)/R(1.567, θ), R the Fresnel reflectance of unpolarised light; ISO 2813:1997, clause on the primary standard: n = 1.567 at 587.6 nm is 100 at 20, 60 and 85° (seen in
-/// excerpts). It is also the most that a smooth coating of this index can read over black: more needs a metal or a mirror below, and a coating that reads less is not smooth, not cured, or scatters.
+/// Gloss = 100 · R(n, θ)/R(1.567, θ), R the Fresnel reflectance of unpolarised light; ISO 2813:1997, clause on the primary standard: n
+/// = 1.567 at 587.6 nm is 100 at 20, 60 and 85° (seen in excerpts). It is also the most that a smooth coating of this index can read
+/// over black: more needs a metal or a mirror below, and a coating that reads less is not smooth, not cured, or scatters.
 /// </remarks>
 /// <example><code>
 /// BlackGlass tile = new(1.52);

@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace Refinish.Colours;
 
-/// <summary>A colour in CIE 1976 L*a*b* as a colorimeter shows it, for the illuminant and observer that both colours of a comparison share.</summary>
+/// <summary>
+/// A colour in CIE 1976 L*a*b* as a colorimeter shows it, for the illuminant and observer that both colours of a comparison share.
+/// </summary>
 /// <remarks>C*ab = √(a*² + b*²), hab = arctan(b*/a*); CIE 15. The default value is black, L* = a* = b* = 0.</remarks>
 /// <example><code>
 /// CieLab white = new(94.2, -0.6, 1.8);

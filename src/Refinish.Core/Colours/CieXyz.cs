@@ -3,7 +3,10 @@ using System;
 namespace Refinish.Colours;
 
 /// <summary>A colour in CIE 1931 or 1964 tristimulus values, Y = 100 for the perfect white.</summary>
-/// <remarks>CIE 15: L* = 116 f(Y/Yn) − 16, a* = 500 (f(X/Xn) − f(Y/Yn)), b* = 200 (f(Y/Yn) − f(Z/Zn)), with the straight line near black. Values belong to one illuminant and observer: take the <see cref="WhitePoint"/> of the same pair.</remarks>
+/// <remarks>
+/// CIE 15: L* = 116 f(Y/Yn) − 16, a* = 500 (f(X/Xn) − f(Y/Yn)), b* = 200 (f(Y/Yn) − f(Z/Zn)), with the straight line near black. Values
+/// belong to one illuminant and observer: take the <see cref="WhitePoint"/> of the same pair.
+/// </remarks>
 /// <example><code>
 /// CieLab colour = new CieXyz(20.654008, 12.197225, 5.136952).ToLab(WhitePoint.D65);    // L* 41.53
 /// </code></example>

@@ -4,10 +4,12 @@ namespace Refinish.Colours;
 
 /// <summary>How far a sample is from a reference colour, by the formulas in use, and in which direction.</summary>
 /// <remarks>
-/// <para>ΔE*ab = √(ΔL*² + Δa*² + Δb*²), CIE 1976. ΔE*94 with the weights of the graphic arts (1, 0.045, 0.015), chroma weights from the reference,
-/// so it is not the same both ways; the textile weights are kL = 2, 0.048 and 0.014. CMC l:c (BS 6923, AATCC 173; from memory) weights by the reference too, with 2:1 for acceptance and 1:1 for perceptibility. ΔE00: Sharma, Wu and Dalal (2005), Color Research and Application 30(1), with kL = kC = kH = 1.</para>
-/// <para>Both colours have to be for one illuminant and observer. A small difference under one lamp may be a plain one under another (metamerism), and
-/// white coatings yellow: the number holds for these readings.</para>
+/// <para>ΔE*ab = √(ΔL*² + Δa*² + Δb*²), CIE 1976. ΔE*94 with the weights of the graphic arts (1, 0.045, 0.015), chroma weights from the
+/// reference, so it is not the same both ways; the textile weights are kL = 2, 0.048 and 0.014. CMC l:c (BS 6923, AATCC 173; from
+/// memory) weights by the reference too, with 2:1 for acceptance and 1:1 for perceptibility. ΔE00: Sharma, Wu and Dalal (2005), Color
+/// Research and Application 30(1), with kL = kC = kH = 1.</para>
+/// <para>Both colours have to be for one illuminant and observer. A small difference under one lamp may be a plain one under another
+/// (metamerism), and white coatings yellow: the number holds for these readings.</para>
 /// </remarks>
 /// <example><code>
 /// ColourDifference difference = new(new CieLab(50, 2.6772, -79.7751), new CieLab(50, 0, -82.7485));
@@ -46,7 +48,9 @@ public sealed record ColourDifference
     /// <summary>ΔC*ab: positive when the sample is more vivid.</summary>
     public double DeltaChroma => Chroma().Value;
 
-    /// <summary>ΔH*ab, the part of the difference that is neither lightness nor chroma: positive when the sample's hue angle is the greater.</summary>
+    /// <summary>
+    /// ΔH*ab, the part of the difference that is neither lightness nor chroma: positive when the sample's hue angle is the greater.
+    /// </summary>
     public double DeltaHue => Hue().Value;
 
     /// <summary>ΔE*ab of 1976.</summary>

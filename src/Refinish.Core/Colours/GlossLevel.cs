@@ -36,7 +36,9 @@ public sealed record GlossLevel
 
     /// <summary>Whether a reading belongs to the level.</summary>
     /// <param name="reading">The reading.</param>
-    /// <returns>Within, beyond, or not to be judged when a reading that the level needs is missing and the others do not rule it out.</returns>
+    /// <returns>
+    /// Within, beyond, or not to be judged when a reading that the level needs is missing and the others do not rule it out.
+    /// </returns>
     public ComparisonOutcome Judge(GlossReading reading)
     {
         Guard.NotNull(reading);

@@ -6,8 +6,8 @@ namespace Refinish.Colours;
 
 /// <summary>Specular gloss of a surface at 60°, and at 20 and 85° where those were read.</summary>
 /// <remarks>
-/// Read at 60° first; above 70 the 20° reading tells coats apart, below 10 the 85° reading (ISO 2813 and ASTM D523, from memory). Gloss meters need a flat place of a few centimetres:
-/// on the curve of a basin they read low.
+/// Read at 60° first; above 70 the 20° reading tells coats apart, below 10 the 85° reading (ISO 2813 and ASTM D523, from memory). Gloss
+/// meters need a flat place of a few centimetres: on the curve of a basin they read low.
 /// </remarks>
 /// <example><code>
 /// GlossReading reading = new() { At60 = 22, At85 = 35 };

@@ -2,8 +2,9 @@ namespace Refinish.Colours;
 
 /// <summary>The tristimulus values of the perfect white under an illuminant for an observer, Y = 100.</summary>
 /// <remarks>
-/// Values as tabulated in ASTM E308 for CIE illuminants (from memory; those of D65, 2°, give the example in the documentation of MATLAB's xyz2lab to its four decimals, and D50, 2°, stands there to four digits). The four
-/// here are a start: a colorimeter's manual states which pair it reports.
+/// Values as tabulated in ASTM E308 for CIE illuminants (from memory; those of D65, 2°, give the example in the documentation of
+/// MATLAB's xyz2lab to its four decimals, and D50, 2°, stands there to four digits). The four here are a start: a colorimeter's manual
+/// states which pair it reports.
 /// </remarks>
 /// <example><code>
 /// CieLab colour = new CieXyz(25, 40, 10).ToLab(WhitePoint.D65);       // L* 69.47, a* -48.05, b* 57.13
@@ -56,7 +57,9 @@ public sealed record WhitePoint
 
     /// <summary>The tristimulus values of a colour under this white.</summary>
     /// <param name="colour">The colour, measured for this white.</param>
-    /// <returns>The values; <see langword="null"/> when no surface can have them: one is below zero or above what <see cref="CieXyz"/> holds.</returns>
+    /// <returns>
+    /// The values; <see langword="null"/> when no surface can have them: one is below zero or above what <see cref="CieXyz"/> holds.
+    /// </returns>
     public CieXyz? ToXyz(CieLab colour)
     {
         double fy = (colour.L + 16) / 116;

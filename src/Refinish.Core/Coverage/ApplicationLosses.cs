@@ -50,7 +50,9 @@ public sealed record ApplicationLosses
     /// </summary>
     public static ApplicationLosses Generic { get; } = new() { Residue = Ratio.FromPercent(8), HoldUp = Volume.FromMilliliters(15) };
 
-    /// <summary>Part of what leaves the gun that passes the edges of the piece, lead and lag of each stroke, 0 to 50 %; none unless given.</summary>
+    /// <summary>
+    /// Part of what leaves the gun that passes the edges of the piece, lead and lag of each stroke, 0 to 50 %; none unless given.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio EdgeOverspray { get => Values.Ratio(); init => Values = Values.Set(value); }
 
@@ -66,7 +68,10 @@ public sealed record ApplicationLosses
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length ProfileDepth { get => Values.Length(); init => Values = Values.Set(value); }
 
-    /// <summary>Part of that depth that is empty on average, 0 to 100 %; 100 % unless given, which overstates it (a blasting trade note counts the full depth).</summary>
+    /// <summary>
+    /// Part of that depth that is empty on average, 0 to 100 %; 100 % unless given, which overstates it (a blasting trade note counts
+    /// the full depth).
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio ProfileFill { get => Values.Ratio(); init => Values = Values.Set(value); }
 

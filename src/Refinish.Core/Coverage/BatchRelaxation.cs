@@ -26,7 +26,9 @@ public sealed record BatchRelaxation
     /// <summary>What kind of amount both are.</summary>
     public Measure Measure { get; }
 
-    /// <summary>How far that is, as the natural logarithm of the factor; for a temperature, of the factor on the rate of reaction.</summary>
+    /// <summary>
+    /// How far that is, as the natural logarithm of the factor; for a temperature, of the factor on the rate of reaction.
+    /// </summary>
     public double Effort { get; }
 
     /// <summary>The change as a sentence, in metric units; what is needed is rounded to the side on which it still does.</summary>

@@ -12,8 +12,9 @@ namespace Refinish.Coverage;
 /// what is mixed. All figures are of one coat, except <see cref="TotalOfAllCoats"/>.
 /// </summary>
 /// <remarks>
-/// V_film = ΣA·WFT; dead volume of the roughness p·f is filled first, V_dead = ΣA·p·f·(1 + R)/VS; V_aim = Σ A·(WFT + p·f·(1 + R)/VS)/TE; V_gun = V_aim/(1 − o);
-/// V_fill = V_gun + H; V_pour = V_fill/(1 − w); V_all = V_pour/(1 − u); t = V_gun/(Q·d). Volumes additive.
+/// V_film = ΣA·WFT; dead volume of the roughness p·f is filled first, V_dead = ΣA·p·f·(1 + R)/VS; V_aim = Σ A·(WFT + p·f·(1 +
+/// R)/VS)/TE; V_gun = V_aim/(1 − o); V_fill = V_gun + H; V_pour = V_fill/(1 − w); V_all = V_pour/(1 − u); t = V_gun/(Q·d). Volumes
+/// additive.
 /// </remarks>
 /// <example><code>
 /// CoatingLayer layer = new(GenericCatalogue.EpoxyPrimer, Length.FromMicrometers(30), coats: 1, Ratio.FromPercent(10));

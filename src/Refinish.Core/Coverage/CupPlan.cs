@@ -7,8 +7,9 @@ using UnitsNet;
 namespace Refinish.Coverage;
 
 /// <summary>
-/// The batches that deliver a need with the least mixed in excess, and among those the fewest, out of cups of several sizes; with as many of
-/// each cup they are as even as the marks allow, since a small rest is measured worst. Each is through the gun within its share of the pot life.
+/// The batches that deliver a need with the least mixed in excess, and among those the fewest, out of cups of several sizes; with as
+/// many of each cup they are as even as the marks allow, since a small rest is measured worst. Each is through the gun within its share
+/// of the pot life.
 /// </summary>
 /// <remarks>
 /// <para>Time to use a batch: t_use = s·t_pot − t_ind − t_mix, counted from mixing. Each batch is a whole number of its cup's graduations,

@@ -31,7 +31,10 @@ public sealed record CupRules
         }
     }
 
-    /// <summary>Part of the pot life within which a batch has to be sprayed out, more than 0 and at most 100 %; 70 % unless given (invented default).</summary>
+    /// <summary>
+    /// Part of the pot life within which a batch has to be sprayed out, more than 0 and at most 100 %; 70 % unless given (invented
+    /// default).
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio PotLifeShare { get; init => field = Guard.Checked(value, Bounds.Positive(Measure.Percent, 1)); }
     = Ratio.FromDecimalFractions(0.7);
@@ -49,7 +52,9 @@ public sealed record CupRules
     }
     = TimeSpan.FromMinutes(5);
 
-    /// <summary>What stays in each cup and cannot be sprayed, 0 to 1 L; none unless given, for a need that has the residue in it already.</summary>
+    /// <summary>
+    /// What stays in each cup and cannot be sprayed, 0 to 1 L; none unless given, for a need that has the residue in it already.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Volume Residue { get; init => field = Guard.Checked(value, Bounds.NotNegative(Measure.Liquid, 1e-3)); }
 

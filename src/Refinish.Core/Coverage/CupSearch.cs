@@ -5,8 +5,9 @@ using System.Linq;
 namespace Refinish.Coverage;
 
 /// <summary>
-/// The least total of batches that delivers a need, then the fewest batches, exactly: for every total that whole graduations can make, the fewest batches that
-/// make it. Cups whose graduations share a common measure are searched together; two sorts that share none, as millilitres and fluid ounces, are then combined.
+/// The least total of batches that delivers a need, then the fewest batches, exactly: for every total that whole graduations can make,
+/// the fewest batches that make it. Cups whose graduations share a common measure are searched together; two sorts that share none, as
+/// millilitres and fluid ounces, are then combined.
 /// </summary>
 internal sealed class CupSearch
 {
@@ -230,7 +231,9 @@ internal sealed class CupSearch
         private double Delivered(int total, double residue) => (total * Unit) - (residue * Counts[total]);
     }
 
-    /// <summary>The fewest batches among the totals that one more batch of this cup leads on from: a sliding minimum for each remainder.</summary>
+    /// <summary>
+    /// The fewest batches among the totals that one more batch of this cup leads on from: a sliding minimum for each remainder.
+    /// </summary>
     private sealed class Window(int stride, int least, int most, int states)
     {
         private readonly int length = (states / stride) + 2;

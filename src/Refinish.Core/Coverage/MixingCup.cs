@@ -9,7 +9,9 @@ public sealed record MixingCup
     /// <summary>Makes a cup.</summary>
     /// <param name="capacity">What it holds in use, more than 0 and at most 20 L.</param>
     /// <param name="graduation">Its graduation, at least a hundred-millionth of the capacity and at most the capacity.</param>
-    /// <param name="smallest">Least that is measured well enough in it, 0 to the capacity; see <see cref="CupReading.SmallestTotal"/>.</param>
+    /// <param name="smallest">
+    /// Least that is measured well enough in it, 0 to the capacity; see <see cref="CupReading.SmallestTotal"/>.
+    /// </param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public MixingCup(Volume capacity, Volume graduation, Volume smallest)
     {

@@ -5,11 +5,14 @@ using UnitsNet;
 
 namespace Refinish.Coverage;
 
-/// <summary>Grains on a floor: how many, how much of the floor they cover, how deep they sit in the film, and how much to weigh out.</summary>
+/// <summary>
+/// Grains on a floor: how many, how much of the floor they cover, how deep they sit in the film, and how much to weigh out.
+/// </summary>
 /// <remarks>
-/// <para>Spheres of one size: φ = 1.5·m/(ρ·d); N = 6·m/(π·ρ·d³); embedment e = film/d; each grain that stands out by d − film adds π(d − film)² of surface.
-/// Source: geometry of the sphere. Keep grains off drain and walls; 25 mm is common practice.</para>
-/// <para>None of these numbers is a slip resistance. What grips is measured on the finished floor, with the method and the criterion named.</para>
+/// <para>Spheres of one size: φ = 1.5·m/(ρ·d); N = 6·m/(π·ρ·d³); embedment e = film/d; each grain that stands out by d − film adds π(d
+/// − film)² of surface. Source: geometry of the sphere. Keep grains off drain and walls; 25 mm is common practice.</para>
+/// <para>None of these numbers is a slip resistance. What grips is measured on the finished floor, with the method and the criterion
+/// named.</para>
 /// </remarks>
 /// <example><code>
 /// SlipResistantFloor floor = new(Area.FromSquareMeters(0.5), GenericCatalogue.PolymerBeads, AreaDensity.FromGramsPerSquareMeter(20), Length.FromMicrometers(60), Ratio.FromPercent(20));
@@ -25,9 +28,13 @@ public sealed record SlipResistantFloor
     /// <param name="floor">The floor that gets them, more than 0 and at most 100 m².</param>
     /// <param name="additive">The grains.</param>
     /// <param name="rate">Grains that stay on the floor, more than 0 and at most 1 kg/m².</param>
-    /// <param name="filmAround">Dry film in which they sit: the coat they fall into and those over it, more than 0 and at most 2 mm.</param>
+    /// <param name="filmAround">
+    /// Dry film in which they sit: the coat they fall into and those over it, more than 0 and at most 2 mm.
+    /// </param>
     /// <param name="loss">Part that bounces off or is swept up, 0 to 80 %.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or so many grains do not fit side by side.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range, or so many grains do not fit side by side.
+    /// </exception>
     public SlipResistantFloor(Area floor, SlipAdditive additive, AreaDensity rate, Length filmAround, Ratio loss)
     {
         Floor = Guard.Checked(floor, Bounds.Positive(Measure.Area, 100));
@@ -43,7 +50,9 @@ public sealed record SlipResistantFloor
         }
     }
 
-    /// <summary>Grains that lie side by side as close as circles of one size can, π/(2√3) of the floor: 2/3 · ρ · d of it, in kg/m².</summary>
+    /// <summary>
+    /// Grains that lie side by side as close as circles of one size can, π/(2√3) of the floor: 2/3 · ρ · d of it, in kg/m².
+    /// </summary>
     internal static double Densest(SlipAdditive additive) =>
         Math.PI / (2 * Math.Sqrt(3)) * 2 / 3 * additive.Density.KilogramsPerCubicMeter * additive.Diameter.Meters;
 
@@ -80,7 +89,9 @@ public sealed record SlipResistantFloor
     /// <summary>Grains to weigh out, loss included.</summary>
     public Mass ToWeighOut => Mass.FromKilograms(WeighedOut().Value);
 
-    /// <summary>Embedment and covered part against the usual bands, from memory: a starting point for a test panel, not a criterion of slip.</summary>
+    /// <summary>
+    /// Embedment and covered part against the usual bands, from memory: a starting point for a test panel, not a criterion of slip.
+    /// </summary>
     public IReadOnlyList<LimitComparison> Bands => new ValueList<LimitComparison>(
     [
         new("embedment of the grains", Embedding, 0.4, LimitSense.AtLeast, Measure.Percent, Band, Embedding < 0.4

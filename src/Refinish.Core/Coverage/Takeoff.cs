@@ -8,7 +8,10 @@ using UnitsNet;
 namespace Refinish.Coverage;
 
 /// <summary>Quantities for a set of surfaces and a whole coating system in one call, product by product.</summary>
-/// <remarks>The roughness of <see cref="ApplicationLosses.ProfileDepth"/> is filled by the first coat of the first layer and counts nowhere else. Promoters go by <see cref="PromoterQuantity"/>.</remarks>
+/// <remarks>
+/// The roughness of <see cref="ApplicationLosses.ProfileDepth"/> is filled by the first coat of the first layer and counts nowhere
+/// else. Promoters go by <see cref="PromoterQuantity"/>.
+/// </remarks>
 /// <example><code>
 /// Takeoff takeoff = new(
 ///     [new("tub", Area.FromSquareMeters(2.6)), new("surround", Area.FromSquareMeters(4.5))],

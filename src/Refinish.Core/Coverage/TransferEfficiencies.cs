@@ -3,7 +3,10 @@ using UnitsNet;
 
 namespace Refinish.Coverage;
 
-/// <summary>Published transfer efficiencies. They disagree, because they depend on the piece and the painter more than on the gun: calibrate from volume used and film found.</summary>
+/// <summary>
+/// Published transfer efficiencies. They disagree, because they depend on the piece and the painter more than on the gun: calibrate
+/// from volume used and film found.
+/// </summary>
 public static class TransferEfficiencies
 {
     private const string Federal = "40 CFR 60.313 (read as Wis. Adm. Code NR 440.48)";
@@ -30,7 +33,10 @@ public static class TransferEfficiencies
     /// <summary>Air-assisted airless gun: 60 to 80 %.</summary>
     public static TransferEfficiency AirAssistedAirless { get; } = Printed("air-assisted airless gun", 60, 80, Magazine, "air-assist airless");
 
-    /// <summary>The level that a gun has to reach in one air district to count as equal to high-volume low-pressure: 65 %. A requirement, not a measurement.</summary>
+    /// <summary>
+    /// The level that a gun has to reach in one air district to count as equal to high-volume low-pressure: 65 %. A requirement, not a
+    /// measurement.
+    /// </summary>
     public static TransferEfficiency DistrictBenchmark { get; } = Printed("level at which a district accepts a gun", 65, 65, "South Coast air district, Spray equipment transfer efficiency", "benchmark");
 
     /// <summary>All of them.</summary>

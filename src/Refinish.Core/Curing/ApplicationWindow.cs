@@ -42,7 +42,9 @@ public sealed record ApplicationWindow
     // The law of the times, as if the coat had been applied at the start of the history.
     private readonly CureClock clock;
 
-    /// <summary>Takes the times, the temperatures and the instant of the next coat; the law is the data sheet's own factor for ten kelvins.</summary>
+    /// <summary>
+    /// Takes the times, the temperatures and the instant of the next coat; the law is the data sheet's own factor for ten kelvins.
+    /// </summary>
     /// <param name="times">The data sheet's times.</param>
     /// <param name="history">The temperatures of the coated surface.</param>
     /// <param name="nextCoat">When the next coat is to go on; within the history.</param>

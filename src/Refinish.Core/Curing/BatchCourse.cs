@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace Refinish.Curing;
 
-/// <summary>What becomes of a batch in its cup: how long it can be applied, how hot it gets and when, and whether it runs away. Made by <see cref="BatchExotherm.Run()"/>.</summary>
+/// <summary>
+/// What becomes of a batch in its cup: how long it can be applied, how hot it gets and when, and whether it runs away. Made by
+/// <see cref="BatchExotherm.Run()"/>.
+/// </summary>
 public sealed record BatchCourse
 {
     internal BatchCourse(double? potLife, double peak, double peakAfter, double conversion, LimitComparison selfHeating)
@@ -16,7 +19,9 @@ public sealed record BatchCourse
         SelfHeating = selfHeating;
     }
 
-    /// <summary>Time from mixing until the conversion to which it can be applied; <see langword="null"/> when that takes more than thirty days.</summary>
+    /// <summary>
+    /// Time from mixing until the conversion to which it can be applied; <see langword="null"/> when that takes more than thirty days.
+    /// </summary>
     public TimeSpan? PotLife { get; }
 
     /// <summary>The hottest it gets.</summary>

@@ -6,12 +6,12 @@ using UnitsNet;
 namespace Refinish.Curing;
 
 /// <summary>
-/// A batch in its cup that heats itself: dT/dt = ΔT_ad dα/dt − (T − T_a)/τ, with ΔT_ad = ΔH / c the rise without loss and τ = m c / (h A) the cup's time constant.
-/// The larger the batch, the longer τ and the shorter its life; a large one runs away.
+/// A batch in its cup that heats itself: dT/dt = ΔT_ad dα/dt − (T − T_a)/τ, with ΔT_ad = ΔH / c the rise without loss and τ = m c / (h
+/// A) the cup's time constant. The larger the batch, the longer τ and the shorter its life; a large one runs away.
 /// </summary>
 /// <remarks>
-/// <para>One temperature for the whole batch, which flatters the middle of a thick one. The heat transfer is that of cup and air together, about 5 to 10 W/(m² K) for a
-/// plastic cup in still air (from memory, unverified).</para>
+/// <para>One temperature for the whole batch, which flatters the middle of a thick one. The heat transfer is that of cup and air
+/// together, about 5 to 10 W/(m² K) for a plastic cup in still air (from memory, unverified).</para>
 /// <para>Runaway: once the batch is R T_a² / E above the air, a kelvin more quickens the reaction by more than it quickens the loss of heat
 /// (N. N. Semenov, Zeitschrift für Physik 48 (1928) 571, from memory). <see cref="MassEffect"/> is this law's crude cousin.</para>
 /// </remarks>
@@ -72,7 +72,10 @@ public sealed record BatchExotherm
         init => field = Guard.Checked(value, Bounds.Between(500, 5000, Measure.SpecificHeat));
     }
 
-    /// <summary>Heat that a kilogram of the mix gives off in full cure, solvents and fillers counted in the mass; more than 0 and at most 1000 kJ/kg.</summary>
+    /// <summary>
+    /// Heat that a kilogram of the mix gives off in full cure, solvents and fillers counted in the mass; more than 0 and at most 1000
+    /// kJ/kg.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required SpecificEnergy HeatOfReaction
     {
@@ -100,7 +103,9 @@ public sealed record BatchExotherm
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Temperature Air { get; init => field = Guard.Checked(value, Thermometer); }
 
-    /// <summary>The conversion up to which the mix can be applied, more than the first and less than 100 %: at the latest its gel point.</summary>
+    /// <summary>
+    /// The conversion up to which the mix can be applied, more than the first and less than 100 %: at the latest its gel point.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 100 %.</exception>
     public required Ratio UsableTo { get; init => field = Guard.Checked(value, Bounds.Between(1e-6, 1 - 1e-6, Measure.Percent)); }
 
@@ -111,18 +116,23 @@ public sealed record BatchExotherm
     /// <summary>The rise of full cure when no heat is lost, ΔH / c.</summary>
     public TemperatureDelta AdiabaticRise => TemperatureDelta.FromKelvins(Rise().Value);
 
-    /// <summary>τ, the time in which the cup loses 63 % of its warmth without reaction; <see langword="null"/> without heat transfer.</summary>
+    /// <summary>
+    /// τ, the time in which the cup loses 63 % of its warmth without reaction; <see langword="null"/> without heat transfer.
+    /// </summary>
     public TimeSpan? TimeConstant => HeatTransfer.WattsPerSquareMeterKelvin > 0 ? Durations.FromSeconds(Tau().Value) : null;
 
-    /// <summary>The self-heating above the air from which on the batch runs away, R T_a² / E with the larger of the law's activation energies; <see langword="null"/> when both are zero.</summary>
+    /// <summary>
+    /// The self-heating above the air from which on the batch runs away, R T_a² / E with the larger of the law's activation energies;
+    /// <see langword="null"/> when both are zero.
+    /// </summary>
     public TemperatureDelta? CriticalSelfHeating => Energy > 0 ? TemperatureDelta.FromKelvins(Critical().Value) : null;
 
     private double Energy => Math.Max(
         Reaction.Factor.Hertz > 0 ? Reaction.ActivationEnergy.JoulesPerMole : 0,
         Reaction.AutocatalyticFactor.Hertz > 0 ? Reaction.AutocatalyticActivationEnergy.JoulesPerMole : 0);
 
-    // At a maximum dT/dt is zero and falling, so the rate falls with conversion; colder and further on it still does unless the first reaction freezes sooner than the second.
-    // Then no minimum can follow, and no second maximum.
+    // At a maximum dT/dt is zero and falling, so the rate falls with conversion; colder and further on it still does unless the first
+    // reaction freezes sooner than the second. Then no minimum can follow, and no second maximum.
     private bool HasOnePeak => Reaction.Factor.Hertz == 0 || Reaction.AutocatalyticFactor.Hertz == 0 || Reaction.AutocatalyticOrder == 0
         || Reaction.ActivationEnergy.JoulesPerMole <= Reaction.AutocatalyticActivationEnergy.JoulesPerMole;
 

@@ -6,8 +6,8 @@ namespace Refinish.Curing;
 
 /// <summary>How far a coat has reacted over a history of temperatures, by integrating its rate of cure.</summary>
 /// <remarks>
-/// Unlike <see cref="EquivalentAge"/> it knows that a law's two reactions have their own activation energies and that a cold film turns glassy and stops.
-/// Integration: Dormand–Prince 5(4) with an error of 1e-11 a step; every call begins anew at the application.
+/// Unlike <see cref="EquivalentAge"/> it knows that a law's two reactions have their own activation energies and that a cold film turns
+/// glassy and stops. Integration: Dormand–Prince 5(4) with an error of 1e-11 a step; every call begins anew at the application.
 /// </remarks>
 /// <example><code>
 /// CureReaction epoxy = new()
@@ -86,14 +86,20 @@ public sealed record ConversionCurve
 
     /// <summary>The first instant at which a conversion is reached.</summary>
     /// <param name="conversion">0 to less than 100 %.</param>
-    /// <returns>The instant, with the offset of <see cref="Applied"/>; <see langword="null"/> when the history ends before, or it takes more than ten years because the film has turned glassy.</returns>
+    /// <returns>
+    /// The instant, with the offset of <see cref="Applied"/>; <see langword="null"/> when the history ends before, or it takes more
+    /// than ten years because the film has turned glassy.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public DateTimeOffset? InstantOf(Ratio conversion) => InstantOf(conversion, CancellationToken.None);
 
     /// <summary>The first instant at which a conversion is reached.</summary>
     /// <param name="conversion">0 to less than 100 %.</param>
     /// <param name="cancellation">Stops a long integration.</param>
-    /// <returns>The instant, with the offset of <see cref="Applied"/>; <see langword="null"/> when the history ends before, or it takes more than ten years because the film has turned glassy.</returns>
+    /// <returns>
+    /// The instant, with the offset of <see cref="Applied"/>; <see langword="null"/> when the history ends before, or it takes more
+    /// than ten years because the film has turned glassy.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
     public DateTimeOffset? InstantOf(Ratio conversion, CancellationToken cancellation)
@@ -102,13 +108,19 @@ public sealed record ConversionCurve
         return Reach(_ => target, cancellation);
     }
 
-    /// <summary>The first instant at which the film's glass transition has come up to its own temperature: it turns glassy and cure slows to a crawl.</summary>
+    /// <summary>
+    /// The first instant at which the film's glass transition has come up to its own temperature: it turns glassy and cure slows to a
+    /// crawl.
+    /// </summary>
     /// <param name="glass">The glass transition against conversion.</param>
     /// <returns>The instant; <see langword="null"/> when the history ends before, or it takes more than ten years.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="glass"/> is missing.</exception>
     public DateTimeOffset? InstantOfVitrification(GlassTransition glass) => InstantOfVitrification(glass, CancellationToken.None);
 
-    /// <summary>The first instant at which the film's glass transition has come up to its own temperature: it turns glassy and cure slows to a crawl.</summary>
+    /// <summary>
+    /// The first instant at which the film's glass transition has come up to its own temperature: it turns glassy and cure slows to a
+    /// crawl.
+    /// </summary>
     /// <param name="glass">The glass transition against conversion.</param>
     /// <param name="cancellation">Stops a long integration.</param>
     /// <returns>The instant; <see langword="null"/> when the history ends before, or it takes more than ten years.</returns>

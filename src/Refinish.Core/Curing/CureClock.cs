@@ -6,11 +6,14 @@ using UnitsNet;
 
 namespace Refinish.Curing;
 
-/// <summary>The stages of a data sheet as instants, for a coat that was applied at a known instant and has the temperatures of a history.</summary>
+/// <summary>
+/// The stages of a data sheet as instants, for a coat that was applied at a known instant and has the temperatures of a history.
+/// </summary>
 /// <remarks>
-/// A stage is reached when the equivalent age since application is the data sheet's time (<see cref="EquivalentAge"/>). An instant is given only when the
-/// surface stays within the product's temperature range until then, and only within the known history; otherwise it is <see langword="null"/>
-/// and <see cref="Checks"/> says why. Induction and pot life count from mixing, not from application, and are not among them.
+/// A stage is reached when the equivalent age since application is the data sheet's time (<see cref="EquivalentAge"/>). An instant is
+/// given only when the surface stays within the product's temperature range until then, and only within the known history; otherwise it
+/// is <see langword="null"/> and <see cref="Checks"/> says why. Induction and pot life count from mixing, not from application, and are
+/// not among them.
 /// </remarks>
 /// <example><code>
 /// CureTimes times = new()
@@ -37,12 +40,16 @@ public sealed record CureClock
     // The age of each stage by its own law, where a table tells it.
     private readonly ValueList<EquivalentAge?> stages = ValueList<EquivalentAge?>.Empty;
 
-    /// <summary>Takes the times, the temperatures and the instant of application; the law is the data sheet's own factor for ten kelvins.</summary>
+    /// <summary>
+    /// Takes the times, the temperatures and the instant of application; the law is the data sheet's own factor for ten kelvins.
+    /// </summary>
     /// <param name="times">The data sheet's times.</param>
     /// <param name="history">The temperatures of the coated surface.</param>
     /// <param name="applied">When the application of the coat ended; within the history.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="applied"/> is outside the history, or the times contradict each other.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="applied"/> is outside the history, or the times contradict each other.
+    /// </exception>
     public CureClock(CureTimes times, TemperatureHistory history, DateTimeOffset applied)
         : this(times, history, applied, TemperatureShift.Doubling(Guard.NotNull(times).RatePerTenKelvin))
     {
@@ -54,7 +61,9 @@ public sealed record CureClock
     /// <param name="applied">When the application of the coat ended; within the history.</param>
     /// <param name="shift">The law.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="applied"/> is outside the history, or the times contradict each other.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="applied"/> is outside the history, or the times contradict each other.
+    /// </exception>
     public CureClock(CureTimes times, TemperatureHistory history, DateTimeOffset applied, TemperatureShift shift)
     {
         Times = Guard.NotNull(times);
@@ -164,7 +173,9 @@ public sealed record CureClock
         }
     }
 
-    /// <summary>The recoat window and the release to water in one line, in UTC; openings rounded up, the closing down to whole minutes.</summary>
+    /// <summary>
+    /// The recoat window and the release to water in one line, in UTC; openings rounded up, the closing down to whole minutes.
+    /// </summary>
     /// <returns>Text such as <c>recoat from 2026-03-03 19:49Z, to 2026-03-04 01:29Z, water from 2026-03-05 02:56Z</c>.</returns>
     public override string ToString() =>
         "recoat from " + From(RecoatOpens) + (Times.RecoatCloses is null ? string.Empty : ", to " + To(RecoatCloses)) + ", water from " + From(WaterService);

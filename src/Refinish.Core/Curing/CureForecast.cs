@@ -5,12 +5,15 @@ using UnitsNet;
 
 namespace Refinish.Curing;
 
-/// <summary>The times of a data sheet at the temperature of the site: t = t_ref / f, with f the rate against the reference temperature.</summary>
+/// <summary>
+/// The times of a data sheet at the temperature of the site: t = t_ref / f, with f the rate against the reference temperature.
+/// </summary>
 /// <remarks>
-/// <para>Outside the product's own temperature range there are no times: every one of them is <see langword="null"/>, <see cref="IsAvailable"/> is false
-/// and <see cref="Checks"/> tells by how much. Nothing is extrapolated.</para>
-/// <para>One law shifts all times alike. Solvent leaves and a batch heats itself by other laws, so touch dryness and pot life follow less well than cure does.
-/// A time is for a surface and air that stay at that temperature; for one that changes see <see cref="EquivalentAge"/>.</para>
+/// <para>Outside the product's own temperature range there are no times: every one of them is <see langword="null"/>,
+/// <see cref="IsAvailable"/> is false and <see cref="Checks"/> tells by how much. Nothing is extrapolated.</para>
+/// <para>One law shifts all times alike. Solvent leaves and a batch heats itself by other laws, so touch dryness and pot life follow
+/// less well than cure does. A time is for a surface and air that stay at that temperature; for one that changes see
+/// <see cref="EquivalentAge"/>.</para>
 /// </remarks>
 /// <example><code>
 /// CureTimes times = new()
@@ -63,7 +66,10 @@ public sealed record CureForecast
     /// <summary>The times of a data sheet's table at the temperature of the site, each stage by its own law.</summary>
     /// <param name="table">The table.</param>
     /// <param name="site">Temperature of the coated surface and of the mix, −20 to 60 °C.</param>
-    /// <returns>The forecast, its <see cref="Times"/> those at the site; outside the table's range one that has no times and says how far it is off.</returns>
+    /// <returns>
+    /// The forecast, its <see cref="Times"/> those at the site; outside the table's range one that has no times and says how far it is
+    /// off.
+    /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="table"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
     public static CureForecast FromFit(CureTableFit table, Temperature site)
@@ -102,7 +108,10 @@ public sealed record CureForecast
     /// <summary>The next coat may go on from here; <see langword="null"/> outside the product's range.</summary>
     public TimeSpan? RecoatOpens => Shifted(Times.RecoatOpens);
 
-    /// <summary>The next coat has to be on by here, else abrade; <see langword="null"/> outside the product's range and when the window stays open.</summary>
+    /// <summary>
+    /// The next coat has to be on by here, else abrade; <see langword="null"/> outside the product's range and when the window stays
+    /// open.
+    /// </summary>
     public TimeSpan? RecoatCloses => Shifted(Times.RecoatCloses);
 
     /// <summary>Water may run on it from here; <see langword="null"/> outside the product's range.</summary>

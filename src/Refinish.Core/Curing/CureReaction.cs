@@ -8,10 +8,10 @@ namespace Refinish.Curing;
 /// α the conversion from 0 to 1, f_d the diffusion limit where one is given.
 /// </summary>
 /// <remarks>
-/// <para>Law: M. R. Kamal and S. Sourour, Polymer Engineering and Science 13 (1973) 59; the limit see <see cref="DiffusionLimit"/>. With k_2 = 0 it is a plain reaction
-/// of order n, with k_1 = 0 it needs some conversion to begin with.</para>
-/// <para>The library ships no parameters: a set belongs to one resin, one hardener and one ratio. Sets are published for composite resins; a maker of coatings may
-/// give theirs.</para>
+/// <para>Law: M. R. Kamal and S. Sourour, Polymer Engineering and Science 13 (1973) 59; the limit see <see cref="DiffusionLimit"/>.
+/// With k_2 = 0 it is a plain reaction of order n, with k_1 = 0 it needs some conversion to begin with.</para>
+/// <para>The library ships no parameters: a set belongs to one resin, one hardener and one ratio. Sets are published for composite
+/// resins; a maker of coatings may give theirs.</para>
 /// </remarks>
 /// <example><code>
 /// CureReaction epoxy = new()

@@ -15,7 +15,9 @@ internal struct CureStepper : IPlaneMotion
     private const double Tolerance = 1e-11;
     private const double Scale = 100;
 
-    /// <summary>What is left when a reaction counts as complete; of an order below one it would end, in a time of no interest from here.</summary>
+    /// <summary>
+    /// What is left when a reaction counts as complete; of an order below one it would end, in a time of no interest from here.
+    /// </summary>
     private const double Complete = 1e-10;
 
     private readonly CureReaction reaction;

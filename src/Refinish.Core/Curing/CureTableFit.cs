@@ -8,11 +8,15 @@ using UnitsNet;
 namespace Refinish.Curing;
 
 /// <summary>
-/// A law for each stage of a data sheet's table of times at several temperatures, laid through all its times. <see cref="CureForecast.FromFit"/> and
-/// <see cref="CureClock.FromFit"/> take it in place of times at one temperature and a rule of thumb.
+/// A law for each stage of a data sheet's table of times at several temperatures, laid through all its times.
+/// <see cref="CureForecast.FromFit"/> and <see cref="CureClock.FromFit"/> take it in place of times at one temperature and a rule of
+/// thumb.
 /// </summary>
-/// <remarks><see cref="CureTable"/> joins its rows one by one and tells nothing beyond them; this smooths over all rows, shows how far each is off, and reaches beyond
-/// them by a stated margin. Nothing is told below the product's least temperature, above its highest, or beyond any row of the table by more than the margin.</remarks>
+/// <remarks>
+/// <see cref="CureTable"/> joins its rows one by one and tells nothing beyond them; this smooths over all rows, shows how far each is
+/// off, and reaches beyond them by a stated margin. Nothing is told below the product's least temperature, above its highest, or beyond
+/// any row of the table by more than the margin.
+/// </remarks>
 /// <example><code>
 /// static TabulatedTime At(double celsius, double hours) => new(Temperature.FromDegreesCelsius(celsius), TimeSpan.FromHours(hours));
 /// CureTableFit fit = new(
@@ -45,7 +49,9 @@ public sealed record CureTableFit
     /// <param name="source">Where the table comes from.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException">A needed stage is missing, or a stage has two rows.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A row has no law (see <see cref="CureTimeFit"/>), or the temperatures leave nothing between them.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A row has no law (see <see cref="CureTimeFit"/>), or the temperatures leave nothing between them.
+    /// </exception>
     public CureTableFit(IEnumerable<StageTimes> rows, Temperature minimum, Temperature maximum, Source source)
         : this(rows, minimum, maximum, source, TemperatureLaw.Arrhenius, CureTimeFit.UsualMargin)
     {
@@ -60,7 +66,9 @@ public sealed record CureTableFit
     /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException">A needed stage is missing, or a stage has two rows.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A row has no law (see <see cref="CureTimeFit"/>), or the temperatures leave nothing between them.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A row has no law (see <see cref="CureTimeFit"/>), or the temperatures leave nothing between them.
+    /// </exception>
     public CureTableFit(
         IEnumerable<StageTimes> rows, Temperature minimum, Temperature maximum, Source source, TemperatureLaw law, TemperatureDelta margin)
     {

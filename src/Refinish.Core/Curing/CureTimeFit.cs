@@ -7,12 +7,12 @@ using UnitsNet;
 namespace Refinish.Curing;
 
 /// <summary>
-/// The law that goes through the times of one stage at several temperatures, by least squares in ln t: against 1/T for Arrhenius, against T for a fixed factor
-/// for ten kelvins. Two temperatures are met exactly; more leave residuals.
+/// The law that goes through the times of one stage at several temperatures, by least squares in ln t: against 1/T for Arrhenius,
+/// against T for a fixed factor for ten kelvins. Two temperatures are met exactly; more leave residuals.
 /// </summary>
 /// <remarks>
-/// Times are positive and err by a share of themselves, so the logarithm is the right space. Beyond the table by more than the margin there is no time: the law is
-/// no knowledge of the product there.
+/// Times are positive and err by a share of themselves, so the logarithm is the right space. Beyond the table by more than the margin
+/// there is no time: the law is no knowledge of the product there.
 /// </remarks>
 /// <example><code>
 /// CureTimeFit water = new(
@@ -42,7 +42,9 @@ public sealed record CureTimeFit
     /// <param name="times">At least two, at temperatures at least 1 K apart.</param>
     /// <param name="law">Which law.</param>
     /// <exception cref="ArgumentException">Fewer than two times, or an empty entry.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The temperatures are too close together, or the times do not shorten by a factor of 1 to 3 with ten kelvins more.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The temperatures are too close together, or the times do not shorten by a factor of 1 to 3 with ten kelvins more.
+    /// </exception>
     public CureTimeFit(IEnumerable<TabulatedTime> times, TemperatureLaw law)
         : this(times, law, UsualMargin)
     {
@@ -53,7 +55,9 @@ public sealed record CureTimeFit
     /// <param name="law">Which law.</param>
     /// <param name="margin">How far beyond the table a time may be given, 0 to 15 K.</param>
     /// <exception cref="ArgumentException">Fewer than two times, or an empty entry.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The temperatures are too close together, or the times do not shorten by a factor of 1 to 3 with ten kelvins more.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The temperatures are too close together, or the times do not shorten by a factor of 1 to 3 with ten kelvins more.
+    /// </exception>
     public CureTimeFit(IEnumerable<TabulatedTime> times, TemperatureLaw law, TemperatureDelta margin)
     {
         this.times = Guard.List(times, 2);
@@ -87,7 +91,9 @@ public sealed record CureTimeFit
     /// <summary>The factor for ten kelvins; <see langword="null"/> for Arrhenius.</summary>
     public double? RatePerTenKelvin => Shift.RatePerTenKelvin;
 
-    /// <summary>How much longer each tabulated time is than the law's, as a share of the law's; in the order of <see cref="Times"/>.</summary>
+    /// <summary>
+    /// How much longer each tabulated time is than the law's, as a share of the law's; in the order of <see cref="Times"/>.
+    /// </summary>
     public IReadOnlyList<Ratio> Residuals => new ValueList<Ratio>(times.Select((_, i) => Ratio.FromDecimalFractions(Residual(i).Value)));
 
     /// <summary>The largest of <see cref="Residuals"/>, without sign.</summary>

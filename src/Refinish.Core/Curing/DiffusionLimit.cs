@@ -8,8 +8,8 @@ namespace Refinish.Curing;
 /// with a critical conversion that rises with temperature, α_c = α_c0 + s T, T in kelvins.
 /// </summary>
 /// <remarks>
-/// Form: C.-S. Chern and G. W. Poehlein, Polymer Engineering and Science 27 (1987) 788; the linear critical conversion as composite practice fits it (both from memory).
-/// It is why an epoxy in a cold room stops short of full cure however long one waits.
+/// Form: C.-S. Chern and G. W. Poehlein, Polymer Engineering and Science 27 (1987) 788; the linear critical conversion as composite
+/// practice fits it (both from memory). It is why an epoxy in a cold room stops short of full cure however long one waits.
 /// </remarks>
 /// <example><code>
 /// DiffusionLimit glass = new() { Steepness = 40, CriticalConversionAtZero = -1.5, CriticalConversionPerKelvin = 0.008 };

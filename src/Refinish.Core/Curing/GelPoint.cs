@@ -4,14 +4,15 @@ using UnitsNet;
 namespace Refinish.Curing;
 
 /// <summary>
-/// The conversion at which a mix stops flowing because one molecule reaches through all of it: p_c = 1 / √(r (f − 1)(g − 1)) by Flory and Stockmayer,
-/// 2 / f_avg by Carothers.
+/// The conversion at which a mix stops flowing because one molecule reaches through all of it: p_c = 1 / √(r (f − 1)(g − 1)) by Flory
+/// and Stockmayer, 2 / f_avg by Carothers.
 /// </summary>
 /// <remarks>
-/// <para>f and g are the functionalities of the two parts (a diamine has four amine hydrogens, a diepoxide two epoxides), r the reactive groups of the part that runs
-/// out first per group of the other. P. J. Flory, Principles of Polymer Chemistry (1953), chapter IX; W. H. Carothers (1936); both from memory, the algebra is elementary.</para>
-/// <para>Flory and Stockmayer neglect rings and come out early, Carothers counts averages and comes out late; real mixes gel in between. Solvent delays it in time,
-/// not in conversion.</para>
+/// <para>f and g are the functionalities of the two parts (a diamine has four amine hydrogens, a diepoxide two epoxides), r the
+/// reactive groups of the part that runs out first per group of the other. P. J. Flory, Principles of Polymer Chemistry (1953), chapter
+/// IX; W. H. Carothers (1936); both from memory, the algebra is elementary.</para>
+/// <para>Flory and Stockmayer neglect rings and come out early, Carothers counts averages and comes out late; real mixes gel in
+/// between. Solvent delays it in time, not in conversion.</para>
 /// </remarks>
 /// <example><code>
 /// GelPoint amineEpoxy = new(4, 2);
@@ -36,7 +37,9 @@ public sealed record GelPoint
     /// <summary>Two parts that react with each other.</summary>
     /// <param name="scarce">Functionality f of the part that runs out first, 2 to 20; an average need not be whole.</param>
     /// <param name="other">Functionality g of the other part, 2 to 20.</param>
-    /// <param name="ratio">r: groups of the first part per group of the other, more than 0 and at most 1; 1 is the stoichiometric mix.</param>
+    /// <param name="ratio">
+    /// r: groups of the first part per group of the other, more than 0 and at most 1; 1 is the stoichiometric mix.
+    /// </param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public GelPoint(double scarce, double other, double ratio)
         : this(
@@ -62,10 +65,14 @@ public sealed record GelPoint
     /// <summary>Groups of the first part per group of the other.</summary>
     public double Ratio { get; }
 
-    /// <summary>Conversion of the scarce groups at the gel point by Flory and Stockmayer; <see langword="null"/> when the mix never gels.</summary>
+    /// <summary>
+    /// Conversion of the scarce groups at the gel point by Flory and Stockmayer; <see langword="null"/> when the mix never gels.
+    /// </summary>
     public Ratio? FloryStockmayer => Conversion(Gels ? Early().Value : 1);
 
-    /// <summary>Conversion of the scarce groups at the gel point by Carothers; <see langword="null"/> when the mix never gels by it.</summary>
+    /// <summary>
+    /// Conversion of the scarce groups at the gel point by Carothers; <see langword="null"/> when the mix never gels by it.
+    /// </summary>
     public Ratio? Carothers => Conversion(Late().Value);
 
     private bool Gels => Branching(null).Value > 1;

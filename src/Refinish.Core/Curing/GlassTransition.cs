@@ -4,11 +4,13 @@ using UnitsNet;
 namespace Refinish.Curing;
 
 /// <summary>
-/// The temperature at which a film turns from rubber to glass, which rises as it cures: (T_g − T_g0) / (T_g∞ − T_g0) = λ α / (1 − (1 − λ) α).
+/// The temperature at which a film turns from rubber to glass, which rises as it cures: (T_g − T_g0) / (T_g∞ − T_g0) = λ α / (1 − (1 −
+/// λ) α).
 /// </summary>
 /// <remarks>
-/// A. T. DiBenedetto, Journal of Polymer Science B 25 (1987) 1949, in the form of J. P. Pascault and R. J. J. Williams (1990), where λ is the ratio of the two steps of
-/// heat capacity (from memory). A film hardens in earnest when its T_g passes the room's temperature, and hardly cures any further then.
+/// A. T. DiBenedetto, Journal of Polymer Science B 25 (1987) 1949, in the form of J. P. Pascault and R. J. J. Williams (1990), where λ
+/// is the ratio of the two steps of heat capacity (from memory). A film hardens in earnest when its T_g passes the room's temperature,
+/// and hardly cures any further then.
 /// </remarks>
 /// <example><code>
 /// GlassTransition glass = new(Temperature.FromDegreesCelsius(-20), Temperature.FromDegreesCelsius(90), 0.5);

@@ -6,12 +6,13 @@ using UnitsNet;
 namespace Refinish.Curing;
 
 /// <summary>
-/// How the humidity of the air lengthens or shortens a step that depends on it, as moisture-cured and water-borne coatings do: a table of factors with its source,
-/// or the plain statement that it is not known.
+/// How the humidity of the air lengthens or shortens a step that depends on it, as moisture-cured and water-borne coatings do: a table
+/// of factors with its source, or the plain statement that it is not known.
 /// </summary>
 /// <remarks>
-/// No general law was found, and the library ships no table: a maker's own is needed. Unknown is not "no effect": then there is no factor and no time, and
-/// <see cref="Check"/> says that it cannot be judged. Between two rows the factor is straight in the relative humidity; outside the table there is none.
+/// No general law was found, and the library ships no table: a maker's own is needed. Unknown is not "no effect": then there is no
+/// factor and no time, and <see cref="Check"/> says that it cannot be judged. Between two rows the factor is straight in the relative
+/// humidity; outside the table there is none.
 /// </remarks>
 /// <example><code>
 /// HumidityEffect effect = new(

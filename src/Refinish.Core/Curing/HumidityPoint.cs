@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace Refinish.Curing;
 
-/// <summary>One row of a <see cref="HumidityEffect"/>: at a relative humidity a step takes so many times as long as the data sheet says.</summary>
+/// <summary>
+/// One row of a <see cref="HumidityEffect"/>: at a relative humidity a step takes so many times as long as the data sheet says.
+/// </summary>
 /// <example><code>
 /// HumidityPoint dry = new(Ratio.FromPercent(30), 1.5);
 /// </code></example>

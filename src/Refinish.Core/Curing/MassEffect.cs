@@ -3,10 +3,14 @@ using UnitsNet;
 
 namespace Refinish.Curing;
 
-/// <summary>How pot life falls with the size of the batch, as a power of the mass: t = t_ref (m / m_ref)^(−b). The crude cousin of <see cref="BatchExotherm"/>.</summary>
+/// <summary>
+/// How pot life falls with the size of the batch, as a power of the mass: t = t_ref (m / m_ref)^(−b). The crude cousin of
+/// <see cref="BatchExotherm"/>.
+/// </summary>
 /// <remarks>
-/// About b = 0.2 for fillers in a cup and next to nothing for thin mixes (from memory, unverified; data sheets usually mean 100 g). It holds for cups of one shape; a mass
-/// in a wide tray lives like a small one. From a fifth of the lightest to five times the heaviest known batch (invented); beyond that there is no time.
+/// About b = 0.2 for fillers in a cup and next to nothing for thin mixes (from memory, unverified; data sheets usually mean 100 g). It
+/// holds for cups of one shape; a mass in a wide tray lives like a small one. From a fifth of the lightest to five times the heaviest
+/// known batch (invented); beyond that there is no time.
 /// </remarks>
 /// <example><code>
 /// MassEffect filler = new(Mass.FromGrams(100), 0.2);
@@ -54,7 +58,9 @@ public sealed record MassEffect
     /// <param name="other">Another batch, at least a tenth lighter or heavier.</param>
     /// <param name="otherPotLife">Its pot life.</param>
     /// <returns>The law.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, the masses are too alike, or the exponent does not come out between 0 and 1.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range, the masses are too alike, or the exponent does not come out between 0 and 1.
+    /// </exception>
     public static MassEffect FromTwoBatches(Mass reference, TimeSpan referencePotLife, Mass other, TimeSpan otherPotLife)
     {
         double m1 = Guard.Within(reference, Masses);

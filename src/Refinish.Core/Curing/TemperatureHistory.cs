@@ -95,9 +95,12 @@ public sealed record TemperatureHistory
         new(start, [new TemperatureSegment(TimeSpan.FromHours(1), temperature)], true);
 
     /// <summary>
-    /// A temperature that swings about a mean once in 24 hours, T = mean + amplitude cos(2π (t − t_warmest) / 24 h), cut into stretches at the temperature of their middle.
+    /// A temperature that swings about a mean once in 24 hours, T = mean + amplitude cos(2π (t − t_warmest) / 24 h), cut into stretches
+    /// at the temperature of their middle.
     /// </summary>
-    /// <remarks>Over whole days the stretches give the age of the smooth curve to the last digits, as equal steps do for anything periodic.</remarks>
+    /// <remarks>
+    /// Over whole days the stretches give the age of the smooth curve to the last digits, as equal steps do for anything periodic.
+    /// </remarks>
     /// <param name="start">When it begins.</param>
     /// <param name="duration">How long, a whole number of steps, at most 366 days.</param>
     /// <param name="mean">The mean temperature.</param>
@@ -110,9 +113,12 @@ public sealed record TemperatureHistory
         Diurnal(start, duration, mean, amplitude, warmest, TimeSpan.FromTicks(15 * TimeSpan.TicksPerMinute));
 
     /// <summary>
-    /// A temperature that swings about a mean once in 24 hours, T = mean + amplitude cos(2π (t − t_warmest) / 24 h), cut into stretches at the temperature of their middle.
+    /// A temperature that swings about a mean once in 24 hours, T = mean + amplitude cos(2π (t − t_warmest) / 24 h), cut into stretches
+    /// at the temperature of their middle.
     /// </summary>
-    /// <remarks>Over whole days the stretches give the age of the smooth curve to the last digits, as equal steps do for anything periodic.</remarks>
+    /// <remarks>
+    /// Over whole days the stretches give the age of the smooth curve to the last digits, as equal steps do for anything periodic.
+    /// </remarks>
     /// <param name="start">When it begins.</param>
     /// <param name="duration">How long, a whole number of steps, at most 366 days.</param>
     /// <param name="mean">The mean temperature.</param>

@@ -8,9 +8,10 @@ namespace Refinish.Curing;
 
 /// <summary>Reads what a temperature logger wrote, as comma-separated values, into a <see cref="TemperatureHistory"/>.</summary>
 /// <remarks>
-/// <para>First line: <c>time,celsius</c> or <c>time,fahrenheit</c>. Then a line for each reading: an instant as ISO 8601 with its offset
-/// (<c>2026-03-03T17:00:00-05:00</c>, or <c>Z</c>), a comma, the temperature with a point as decimal sign. Empty lines and lines that begin with # are skipped. Two
-/// readings or more, each later than the one before. An instant without an offset is refused: on the night the clocks change it would be two.</para>
+/// <para>First line: <c>time,celsius</c> or <c>time,fahrenheit</c>. Then a line for each reading: an instant as ISO 8601 with its
+/// offset (<c>2026-03-03T17:00:00-05:00</c>, or <c>Z</c>), a comma, the temperature with a point as decimal sign. Empty lines and lines
+/// that begin with # are skipped. Two readings or more, each later than the one before. An instant without an offset is refused: on the
+/// night the clocks change it would be two.</para>
 /// <para>Between two readings the temperature is taken as their mean. A gap longer than the one allowed is refused, not bridged.</para>
 /// </remarks>
 /// <example><code>

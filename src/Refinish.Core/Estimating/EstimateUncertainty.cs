@@ -3,7 +3,9 @@ using System.Collections.Generic;
 
 namespace Refinish.Estimating;
 
-/// <summary>What is uncertain about an estimate. Hours always are, as their standards say; everything else only where it is given.</summary>
+/// <summary>
+/// What is uncertain about an estimate. Hours always are, as their standards say; everything else only where it is given.
+/// </summary>
 /// <example><code>
 /// EstimateUncertainty doubts = new()
 /// {
@@ -34,7 +36,9 @@ public sealed record EstimateUncertainty
     /// <exception cref="ArgumentNullException">Missing.</exception>
     public Distribution LabourRate { get; init => field = Guard.NotNull(value); } = new ExactValue(1);
 
-    /// <summary>Costs beyond the estimate, in its currency, such as a second trip that may be needed; none when left out. Groups are kept.</summary>
+    /// <summary>
+    /// Costs beyond the estimate, in its currency, such as a second trip that may be needed; none when left out. Groups are kept.
+    /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     public IReadOnlyList<UncertainInput> Extras { get; init => field = Guard.List(value); } = ValueList<UncertainInput>.Empty;
 

@@ -7,8 +7,8 @@ namespace Refinish.Films;
 /// volume of reducer per volume of mixed coating. The way back is <see cref="WetFilm"/>.
 /// </summary>
 /// <remarks>
-/// Volumes are taken as additive. A film that was read some minutes after it was laid has already lost solvent and dries to more than this says.
-/// A flat coating may dry thicker than calculated, since its pigment packs loosely (ASTM D4414, 4.2, as published by ASTM).
+/// Volumes are taken as additive. A film that was read some minutes after it was laid has already lost solvent and dries to more than
+/// this says. A flat coating may dry thicker than calculated, since its pigment packs loosely (ASTM D4414, 4.2, as published by ASTM).
 /// </remarks>
 /// <example><code>
 /// DryFilm film = new(Length.FromMils(8), Ratio.FromPercent(35), Ratio.FromPercent(10));

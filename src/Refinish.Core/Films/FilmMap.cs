@@ -7,10 +7,14 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>The wet film that a plan of strokes leaves on every triangle of a mesh: how thick, how even, where too thin, where it may run, and where the rest went.</summary>
+/// <summary>
+/// The wet film that a plan of strokes leaves on every triangle of a mesh: how thick, how even, where too thin, where it may run, and
+/// where the rest went.
+/// </summary>
 /// <remarks>
-/// The film of a triangle is the one at its centroid. A triangle that faces away from the gun gets nothing, nor does one from which the nozzle,
-/// in the middle of the time in which the fan is over it, cannot be seen. See docs/spray-build.md for what the model leaves out.
+/// The film of a triangle is the one at its centroid. A triangle that faces away from the gun gets nothing, nor does one from which the
+/// nozzle, in the middle of the time in which the fan is over it, cannot be seen. See docs/spray-build.md for what the model leaves
+/// out.
 /// </remarks>
 /// <example><code>
 /// double thin = map.Whole.UnderMinimum.Percent;     // the map of StrokePlan

@@ -11,7 +11,9 @@ public sealed record SprayFilmLimits
 {
     /// <summary>Makes the pair.</summary>
     /// <param name="minimum">Least wet film, more than 0 and at most 5 mm.</param>
-    /// <param name="wetLimit">Wet film of one coat above which it may sag or trap solvent, more than <paramref name="minimum"/> and at most 5 mm.</param>
+    /// <param name="wetLimit">
+    /// Wet film of one coat above which it may sag or trap solvent, more than <paramref name="minimum"/> and at most 5 mm.
+    /// </param>
     /// <exception cref="ArgumentOutOfRangeException">A film is outside its range, or the limit is not above the minimum.</exception>
     public SprayFilmLimits(Length minimum, Length wetLimit)
     {

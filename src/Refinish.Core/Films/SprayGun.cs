@@ -4,11 +4,13 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>A spray gun as it is set for a coat: how much leaves it, how much of that lands, and how much of the time the trigger is pulled.</summary>
+/// <summary>
+/// A spray gun as it is set for a coat: how much leaves it, how much of that lands, and how much of the time the trigger is pulled.
+/// </summary>
 /// <remarks>
-/// Transfer efficiency is coating solids on the object per solids sprayed (South Coast air district, "Spray equipment transfer efficiency").
-/// Published figures: 0.25 for air-atomised guns (40 CFR 60.313, Table 1) and 0.65 as the level at which a high-volume low-pressure gun
-/// qualifies in that district. A basin is not a flat panel: calibrate from the volume used and the dry film found.
+/// Transfer efficiency is coating solids on the object per solids sprayed (South Coast air district, "Spray equipment transfer
+/// efficiency"). Published figures: 0.25 for air-atomised guns (40 CFR 60.313, Table 1) and 0.65 as the level at which a high-volume
+/// low-pressure gun qualifies in that district. A basin is not a flat panel: calibrate from the volume used and the dry film found.
 /// </remarks>
 /// <example><code>
 /// SprayGun gun = new()

@@ -5,8 +5,13 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>One straight stroke of a gun: from where the trigger is pulled to where it is released, at one speed and with one aim.</summary>
-/// <remarks>The places are those of the nozzle, in metres, in the frame of the fixture's mesh (z up). The aim points from the nozzle to the surface.</remarks>
+/// <summary>
+/// One straight stroke of a gun: from where the trigger is pulled to where it is released, at one speed and with one aim.
+/// </summary>
+/// <remarks>
+/// The places are those of the nozzle, in metres, in the frame of the fixture's mesh (z up). The aim points from the nozzle to the
+/// surface.
+/// </remarks>
 /// <example><code>
 /// SprayStroke along = new()
 /// {

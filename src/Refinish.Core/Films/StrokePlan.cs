@@ -33,7 +33,9 @@ public sealed record StrokePlan
     /// <param name="strokes">The strokes in order, at least one.</param>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
     /// <exception cref="ArgumentException">There is no stroke.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A stroke is shorter than a millimetre, or travels so nearly along its aim that the gun would move into its own fan.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A stroke is shorter than a millimetre, or travels so nearly along its aim that the gun would move into its own fan.
+    /// </exception>
     public StrokePlan(SprayGun gun, FanPattern pattern, IEnumerable<SprayStroke> strokes)
     {
         Gun = Guard.NotNull(gun);
@@ -98,7 +100,9 @@ public sealed record StrokePlan
     /// <param name="limits">What the film is compared with.</param>
     /// <returns>The film map; the same on any number of processors.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="longestEdge"/> is outside its range, or the mesh has no area.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="longestEdge"/> is outside its range, or the mesh has no area.
+    /// </exception>
     public FilmMap SprayOnto(TriangleMesh mesh, Length longestEdge, SprayFilmLimits limits) =>
         SprayOnto(mesh, longestEdge, limits, null, CancellationToken.None);
 
@@ -110,7 +114,9 @@ public sealed record StrokePlan
     /// <param name="cancellation">Stops the work between strokes.</param>
     /// <returns>The film map; the same on any number of processors.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="longestEdge"/> is outside its range, or the mesh has no area.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="longestEdge"/> is outside its range, or the mesh has no area.
+    /// </exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public FilmMap SprayOnto(
         TriangleMesh mesh, Length longestEdge, SprayFilmLimits limits, IProgress<double>? progress, CancellationToken cancellation)

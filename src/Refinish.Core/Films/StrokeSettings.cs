@@ -3,9 +3,12 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>How a gun is led: how far from the surface, how fast, with how much overlap, and how far past the edges the trigger is held.</summary>
+/// <summary>
+/// How a gun is led: how far from the surface, how fast, with how much overlap, and how far past the edges the trigger is held.
+/// </summary>
 /// <remarks>
-/// Usual figures are 150 to 250 mm, 50 % overlap, and 30 cm/s for air-atomised or 45 cm/s for high-volume low-pressure guns (common practice, no source).
+/// Usual figures are 150 to 250 mm, 50 % overlap, and 30 cm/s for air-atomised or 45 cm/s for high-volume low-pressure guns (common
+/// practice, no source).
 /// </remarks>
 /// <example><code>
 /// StrokeSettings hand = new()

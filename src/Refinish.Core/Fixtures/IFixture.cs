@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>A fixture to be refinished, as the rest of a job sees it: the zones that get coated, the edges that get taped, the water it holds.</summary>
+/// <summary>
+/// A fixture to be refinished, as the rest of a job sees it: the zones that get coated, the edges that get taped, the water it holds.
+/// </summary>
 /// <example><code>
 /// IFixture panel = new FlatPanel(new FlatPanelMeasurements
 /// {
@@ -34,9 +36,14 @@ public interface IFixture
     /// <summary>The pieces of surface with one formula each; what they coat adds up to <see cref="CoatedArea"/>.</summary>
     IReadOnlyList<SurfacePatch> Patches { get; }
 
-    /// <summary>The surface as triangles that face the coated side: the plain shape of every patch, openings left closed and texture left flat.</summary>
+    /// <summary>
+    /// The surface as triangles that face the coated side: the plain shape of every patch, openings left closed and texture left flat.
+    /// </summary>
     /// <param name="chordTolerance">How far a triangle may lie off the surface, 1 µm to 50 mm.</param>
-    /// <returns>A mesh whose area tends to the sum of the patches' plain areas with the first power of the tolerance, that is the square of the mesh width.</returns>
+    /// <returns>
+    /// A mesh whose area tends to the sum of the patches' plain areas with the first power of the tolerance, that is the square of the
+    /// mesh width.
+    /// </returns>
     /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="chordTolerance"/> is outside its range.</exception>
     TriangleMesh Tessellate(Length chordTolerance);
 

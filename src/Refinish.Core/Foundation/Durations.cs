@@ -2,7 +2,10 @@ using System;
 
 namespace Refinish;
 
-/// <summary>Seconds and hours as time spans. The platform's own conversion rounds to a millisecond on netstandard2.0; this one keeps every tick everywhere.</summary>
+/// <summary>
+/// Seconds and hours as time spans. The platform's own conversion rounds to a millisecond on netstandard2.0; this one keeps every tick
+/// everywhere.
+/// </summary>
 internal static class Durations
 {
     public static TimeSpan FromSeconds(double seconds) => TimeSpan.FromTicks((long)Math.Round(seconds * TimeSpan.TicksPerSecond));

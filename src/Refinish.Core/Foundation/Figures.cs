@@ -12,7 +12,9 @@ internal static class Figures
     /// <summary>At most <paramref name="figures"/> significant figures, no trailing zeros; powers of ten outside 1e-4 … 1e7.</summary>
     public static string Significant(double value, int figures = 6) => Written(value, figures, static exponent => "×10" + Superscript(exponent));
 
-    /// <summary>As <see cref="Significant(double, int)"/>, but never below the value when rounded up and never above it when rounded down.</summary>
+    /// <summary>
+    /// As <see cref="Significant(double, int)"/>, but never below the value when rounded up and never above it when rounded down.
+    /// </summary>
     public static string Significant(double value, int figures, bool up) => Significant(Careful(value, figures, up), figures);
 
     /// <summary>The number that <see cref="Significant(double, int, bool)"/> writes.</summary>

@@ -4,7 +4,9 @@ using System.Linq;
 
 namespace Refinish;
 
-/// <summary>What a result rests on: its sources, each once, by kind. An application shows with it how much is invented or recalled.</summary>
+/// <summary>
+/// What a result rests on: its sources, each once, by kind. An application shows with it how much is invented or recalled.
+/// </summary>
 /// <remarks>It counts sources and not their weight: one invented figure can carry more of a price than twenty published ones.</remarks>
 /// <example><code>
 /// Provenance behind = new WetFilm(Length.FromMicrometers(30), Ratio.FromPercent(40)).Workings().Provenance();

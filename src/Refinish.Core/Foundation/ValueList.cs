@@ -5,7 +5,9 @@ using System.Linq;
 
 namespace Refinish;
 
-/// <summary>A copied, unchangeable list that is equal to another when its items are, so that records which hold lists stay values.</summary>
+/// <summary>
+/// A copied, unchangeable list that is equal to another when its items are, so that records which hold lists stay values.
+/// </summary>
 internal sealed class ValueList<T> : IReadOnlyList<T>, IEquatable<ValueList<T>>
 {
     public static readonly ValueList<T> Empty = new([]);

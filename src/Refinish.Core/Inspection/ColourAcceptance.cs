@@ -5,7 +5,10 @@ using Refinish.Colours;
 namespace Refinish.Inspection;
 
 /// <summary>The colour of a finish held against a reference by CIEDE2000.</summary>
-/// <remarks>Tolerances are a matter of contract: 1 for a touch-up and 2 from fixture to fixture are invented here as a start. A match under one lamp may be none under another, and white coatings yellow.</remarks>
+/// <remarks>
+/// Tolerances are a matter of contract: 1 for a touch-up and 2 from fixture to fixture are invented here as a start. A match under one
+/// lamp may be none under another, and white coatings yellow.
+/// </remarks>
 /// <example><code>
 /// ColourAcceptance test = ColourAcceptance.FixtureToFixture(new ColourDifference(new CieLab(94.2, -0.6, 1.8), new CieLab(93.8, -0.7, 2.4)));
 /// bool matches = test.Comparison.Outcome == ComparisonOutcome.Within;

@@ -6,9 +6,12 @@ namespace Refinish.Inspection;
 
 /// <summary>A cross-cut test: how much of the lattice came off, graded by both common standards.</summary>
 /// <remarks>
-/// <para>ASTM D3359, method B: 5B nothing, 4B less than 5 %, 3B 5 to 15 %, 2B 15 to 35 %, 1B 35 to 65 %, 0B more than 65 % (read on a university page). ISO 2409: class 0 nothing, 1 up to 5 %, 2 up to 15 %, 3 up to 35 %, 4 up to 65 %,
-/// 5 beyond (read on instrument makers' pages). Where a boundary belongs to two ASTM grades, 15, 35 and 65 %, the worse is given for 15 and 35 and the better for 65, as "more than 65 %" says; ISO gives each boundary to the better class, so the two scales part there.</para>
-/// <para>The test cuts through the coating: on a witness panel, or where a patch does not matter. Tape type, angle and dwell are the standard's.</para>
+/// <para>ASTM D3359, method B: 5B nothing, 4B less than 5 %, 3B 5 to 15 %, 2B 15 to 35 %, 1B 35 to 65 %, 0B more than 65 % (read on a
+/// university page). ISO 2409: class 0 nothing, 1 up to 5 %, 2 up to 15 %, 3 up to 35 %, 4 up to 65 %, 5 beyond (read on instrument
+/// makers' pages). Where a boundary belongs to two ASTM grades, 15, 35 and 65 %, the worse is given for 15 and 35 and the better for
+/// 65, as "more than 65 %" says; ISO gives each boundary to the better class, so the two scales part there.</para>
+/// <para>The test cuts through the coating: on a witness panel, or where a patch does not matter. Tape type, angle and dwell are the
+/// standard's.</para>
 /// </remarks>
 /// <example><code>
 /// CrossCut test = new(Ratio.FromPercent(3), Length.FromMicrometers(80));
@@ -67,7 +70,10 @@ public sealed record CrossCut
         _ => 5,
     };
 
-    /// <summary>Cut spacing of ASTM D3359, method B: 1 mm up to 50 µm, 2 mm up to 125 µm; <see langword="null"/> above, where method A (an X) takes over, or when the film is not known.</summary>
+    /// <summary>
+    /// Cut spacing of ASTM D3359, method B: 1 mm up to 50 µm, 2 mm up to 125 µm; <see langword="null"/> above, where method A (an X)
+    /// takes over, or when the film is not known.
+    /// </summary>
     public Length? AstmSpacing => DryFilm?.Meters switch
     {
         null or > 125e-6 => null,
@@ -75,7 +81,10 @@ public sealed record CrossCut
         _ => Length.FromMillimeters(2),
     };
 
-    /// <summary>Cut spacing of ISO 2409 on a hard substrate: 1 mm up to 60 µm, 2 mm up to 120 µm, 3 mm up to 250 µm; on a soft one 2 mm up to 120 µm; <see langword="null"/> above or when the film is not known.</summary>
+    /// <summary>
+    /// Cut spacing of ISO 2409 on a hard substrate: 1 mm up to 60 µm, 2 mm up to 120 µm, 3 mm up to 250 µm; on a soft one 2 mm up to
+    /// 120 µm; <see langword="null"/> above or when the film is not known.
+    /// </summary>
     /// <param name="softSubstrate">Wood, plaster, plastics.</param>
     /// <returns>The spacing.</returns>
     public Length? IsoSpacing(bool softSubstrate) => DryFilm?.Meters switch

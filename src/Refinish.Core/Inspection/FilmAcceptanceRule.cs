@@ -5,7 +5,10 @@ using UnitsNet;
 
 namespace Refinish.Inspection;
 
-/// <summary>A rule of acceptance for dry films, as data: what is counted, and how mean, single values and shares may lie to the specified least and most.</summary>
+/// <summary>
+/// A rule of acceptance for dry films, as data: what is counted, and how mean, single values and shares may lie to the specified least
+/// and most.
+/// </summary>
 /// <example><code>
 /// FilmAcceptanceRule own = FilmAcceptanceRules.SpotsWithinAFifth with { Name = "our house rule", EachAtLeast = Ratio.FromPercent(90), Source = Source.Supplied("house rule") };
 /// </code></example>

@@ -17,11 +17,15 @@ public static class FilmAcceptanceRules
         "number of measurements, second-hand, from training material: each 10 m² (100 ft²) up to 30 m² (300 ft²), three such areas up to 100 m² "
             + "(1000 ft²), three and one more for each further 100 m² (1000 ft²); five spots an area");
 
-    /// <summary>SSPC-PA 2, the commonly used restriction: the mean of the spots between least and most, no spot below 80 % of the least or above 120 % of the most; single readings are free.</summary>
+    /// <summary>
+    /// SSPC-PA 2, the commonly used restriction: the mean of the spots between least and most, no spot below 80 % of the least or above
+    /// 120 % of the most; single readings are free.
+    /// </summary>
     /// <remarks>
-    /// A spot is the mean of at least three gauge readings within a circle of 4 cm, five spots an area of 10 m². The mean is that of one area:
-    /// judge each area by itself. Written for metal: on tile, plastic and vitreous china an ultrasonic gauge or a witness panel takes the
-    /// magnetic gauge's place. Enamel under the coating reads as coating on a magnetic gauge: measure the bare enamel first and take it off.
+    /// A spot is the mean of at least three gauge readings within a circle of 4 cm, five spots an area of 10 m². The mean is that of
+    /// one area: judge each area by itself. Written for metal: on tile, plastic and vitreous china an ultrasonic gauge or a witness
+    /// panel takes the magnetic gauge's place. Enamel under the coating reads as coating on a magnetic gauge: measure the bare enamel
+    /// first and take it off.
     /// </remarks>
     public static FilmAcceptanceRule SpotsWithinAFifth { get; } = new()
     {
@@ -48,7 +52,10 @@ public static class FilmAcceptanceRules
         Source = Source.Published("IMO resolution MSC.215(82)", "90/10 rule (second-hand, from a page of ship formulas)"),
     };
 
-    /// <summary>ISO 19840: the mean at or above the nominal film, no reading below 80 % of it, at most a fifth of the readings below it; the most as specified (three times the nominal film where nothing is agreed).</summary>
+    /// <summary>
+    /// ISO 19840: the mean at or above the nominal film, no reading below 80 % of it, at most a fifth of the readings below it; the
+    /// most as specified (three times the nominal film where nothing is agreed).
+    /// </summary>
     public static FilmAcceptanceRule NominalWithFifthBelow { get; } = new()
     {
         Name = "nominal film, a fifth may be below (80/20)",

@@ -36,7 +36,9 @@ public sealed record FilmJudgement
     /// <param name="rule">The rule.</param>
     /// <param name="specification">The least and most film.</param>
     /// <param name="films">What the rule counts, see <see cref="FilmAcceptanceRule.FilmsOf"/>: at least one, each from 0 to 10 mm.</param>
-    /// <param name="coatedArea">The coated area that they stand for, more than 0 and at most 10 000 m²; without it nobody knows whether they are enough.</param>
+    /// <param name="coatedArea">
+    /// The coated area that they stand for, more than 0 and at most 10 000 m²; without it nobody knows whether they are enough.
+    /// </param>
     /// <exception cref="ArgumentException">No film is given.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A film or the area is outside its range.</exception>
     public FilmJudgement(FilmAcceptanceRule rule, FilmSpecification specification, IEnumerable<Length> films, Area? coatedArea)

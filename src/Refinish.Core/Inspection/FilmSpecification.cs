@@ -11,7 +11,9 @@ public sealed record FilmSpecification
     /// <param name="minimum">Least dry film of all coats together, more than 0 and at most 1 m.</param>
     /// <param name="maximum">Most dry film, not below the least and at most 1 m.</param>
     /// <param name="source">Who asks for it.</param>
-    /// <exception cref="System.ArgumentOutOfRangeException">An argument is outside its range, or the maximum is below the minimum.</exception>
+    /// <exception cref="System.ArgumentOutOfRangeException">
+    /// An argument is outside its range, or the maximum is below the minimum.
+    /// </exception>
     public FilmSpecification(Length minimum, Length maximum, Source source)
     {
         Minimum = Guard.Checked(minimum, Films);

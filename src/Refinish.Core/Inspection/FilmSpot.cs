@@ -7,7 +7,10 @@ using UnitsNet;
 namespace Refinish.Inspection;
 
 /// <summary>A spot: at least three gauge readings within a circle of 4 cm, and their mean.</summary>
-/// <remarks>SSPC-PA 2 (2004 and later), section on spot measurements: three or more readings; an unusually high or low one that does not repeat is discarded before.</remarks>
+/// <remarks>
+/// SSPC-PA 2 (2004 and later), section on spot measurements: three or more readings; an unusually high or low one that does not repeat
+/// is discarded before.
+/// </remarks>
 /// <example><code>
 /// FilmSpot floor = new("floor", [Length.FromMils(4.6), Length.FromMils(5.0), Length.FromMils(4.8)]);
 /// Length mean = floor.Mean;                    // 4.8 mil

@@ -6,11 +6,17 @@ using UnitsNet;
 
 namespace Refinish.Inspection;
 
-/// <summary>A plain test for the few readings that a small fixture allows: between which films does at least a given part of the surface lie, with a given confidence, and is that within the specification?</summary>
+/// <summary>
+/// A plain test for the few readings that a small fixture allows: between which films does at least a given part of the surface lie,
+/// with a given confidence, and is that within the specification?
+/// </summary>
 /// <remarks>
-/// <para>Normal tolerance interval, mean ± k s. k is exact, not Howe's approximation: one-sided k = t′/√n with t′ the γ quantile of the noncentral t with n − 1 degrees of freedom and noncentrality z_p √n, two-sided by its integral (ISO 16269-6, and
-/// Krishnamoorthy and Mathew, Statistical Tolerance Regions, 2009; both from memory). It asks for much: with five readings the film has to keep five standard deviations off its limits. That is what five readings are worth.</para>
-/// <para>It assumes readings taken at random and films spread like a normal distribution. A basin with a thin rim and a thick floor is neither: judge zones apart.</para>
+/// <para>Normal tolerance interval, mean ± k s. k is exact, not Howe's approximation: one-sided k = t′/√n with t′ the γ quantile of the
+/// noncentral t with n − 1 degrees of freedom and noncentrality z_p √n, two-sided by its integral (ISO 16269-6, and Krishnamoorthy and
+/// Mathew, Statistical Tolerance Regions, 2009; both from memory). It asks for much: with five readings the film has to keep five
+/// standard deviations off its limits. That is what five readings are worth.</para>
+/// <para>It assumes readings taken at random and films spread like a normal distribution. A basin with a thin rim and a thick floor is
+/// neither: judge zones apart.</para>
 /// </remarks>
 /// <example><code>
 /// FilmSpecification range = new(Length.FromMils(4), Length.FromMils(6.5), Source.Supplied("job specification"));

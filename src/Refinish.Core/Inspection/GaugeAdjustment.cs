@@ -8,8 +8,10 @@ namespace Refinish.Inspection;
 
 /// <summary>What a gauge reads without the coating, taken off its readings, and a shim of known thickness that sets its scale.</summary>
 /// <remarks>
-/// Film = (reading − base) · shim/(shim reading − base); without a shim the scale is taken as right. Base and shim are read on the prepared bare surface: the roughness of metal, or the enamel under a refinish, reads as film.
-/// SSPC-PA 2: the mean of several readings of the bare surface is subtracted (seen in training material, ten readings in a site procedure). The base scatters as the film does: its standard error stays in every film.
+/// Film = (reading − base) · shim/(shim reading − base); without a shim the scale is taken as right. Base and shim are read on the
+/// prepared bare surface: the roughness of metal, or the enamel under a refinish, reads as film. SSPC-PA 2: the mean of several
+/// readings of the bare surface is subtracted (seen in training material, ten readings in a site procedure). The base scatters as the
+/// film does: its standard error stays in every film.
 /// </remarks>
 /// <example><code>
 /// GaugeAdjustment gauge = new([Length.FromMicrometers(410), Length.FromMicrometers(418), Length.FromMicrometers(402)]);
@@ -48,7 +50,9 @@ public sealed record GaugeAdjustment
     /// <summary>Mean reading on the bare surface.</summary>
     public Length BaseReading => Length.FromMeters(Base().Value);
 
-    /// <summary>Standard error of the base reading: what no number of readings on the film takes away; <see langword="null"/> for a single one.</summary>
+    /// <summary>
+    /// Standard error of the base reading: what no number of readings on the film takes away; <see langword="null"/> for a single one.
+    /// </summary>
     public Length? BaseError => bare.Count < 2 ? null : Length.FromMeters(Error().Value);
 
     /// <summary>True thickness per thickness read; 1 without a shim.</summary>
@@ -56,7 +60,9 @@ public sealed record GaugeAdjustment
 
     /// <summary>The film that a reading means.</summary>
     /// <param name="reading">Reading on the coating, −0.1 to 10 mm.</param>
-    /// <returns>The film; below zero when the reading is below the base, which says that the base varies more than the film is thick.</returns>
+    /// <returns>
+    /// The film; below zero when the reading is below the base, which says that the base varies more than the film is thick.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length FilmOf(Length reading) => Length.FromMeters(Film(reading).Value);
 

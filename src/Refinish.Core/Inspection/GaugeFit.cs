@@ -7,8 +7,9 @@ namespace Refinish.Inspection;
 
 /// <summary>Whether a gauge can measure the new film on a material, why not, and what has to be minded.</summary>
 /// <remarks>
-/// Magnetic gauges are for iron and steel, eddy-current gauges for other metals (ASTM D7091, ISO 2808; scope seen), ultrasonic gauges for non-metals (ASTM D6132, from memory). A magnetic gauge sees everything down to the iron:
-/// vitreous enamel, itself about 0.2 to 1 mm, reads as coating.
+/// Magnetic gauges are for iron and steel, eddy-current gauges for other metals (ASTM D7091, ISO 2808; scope seen), ultrasonic gauges
+/// for non-metals (ASTM D6132, from memory). A magnetic gauge sees everything down to the iron: vitreous enamel, itself about 0.2 to 1
+/// mm, reads as coating.
 /// </remarks>
 /// <example><code>
 /// GaugeFit fit = new(GaugeKind.Magnetic, FixtureMaterial.Gelcoat);

@@ -8,9 +8,12 @@ using UnitsNet;
 
 namespace Refinish.Inspection;
 
-/// <summary>What was inspected on one fixture, by whom and when, with every comparison and its limit: a value to keep, to compare and to print.</summary>
+/// <summary>
+/// What was inspected on one fixture, by whom and when, with every comparison and its limit: a value to keep, to compare and to print.
+/// </summary>
 /// <remarks>
-/// What was not tested is not in it and counts neither for nor against. The whole is within only when something was compared and all of it is within; one comparison beyond its limit decides; one that cannot be judged leaves the whole open.
+/// What was not tested is not in it and counts neither for nor against. The whole is within only when something was compared and all of
+/// it is within; one comparison beyond its limit decides; one that cannot be judged leaves the whole open.
 /// </remarks>
 /// <example><code>
 /// InspectionRecord record = new()

@@ -4,10 +4,15 @@ using System.Linq;
 
 namespace Refinish.Inspection;
 
-/// <summary>A pencil hardness test: from the hardest pencil down, which is the hardest that does not gouge and the hardest that does not scratch.</summary>
+/// <summary>
+/// A pencil hardness test: from the hardest pencil down, which is the hardest that does not gouge and the hardest that does not
+/// scratch.
+/// </summary>
 /// <remarks>
-/// ASTM D3363 (order and 45° from memory): gouge hardness is the hardest pencil that does not cut the film for at least 3 mm, scratch hardness the hardest that does not mar it. A softer pencil that marks where a harder one did not says that the
-/// marks were misread or the coating varies: then nothing is told. Two people differ by a grade. It is not a test of cure: a coating reaches it before it is cured through.
+/// ASTM D3363 (order and 45° from memory): gouge hardness is the hardest pencil that does not cut the film for at least 3 mm, scratch
+/// hardness the hardest that does not mar it. A softer pencil that marks where a harder one did not says that the marks were misread or
+/// the coating varies: then nothing is told. Two people differ by a grade. It is not a test of cure: a coating reaches it before it is
+/// cured through.
 /// </remarks>
 /// <example><code>
 /// PencilTest test = new([new(PencilGrade.Grade3H, PencilMark.Gouge), new(PencilGrade.Grade2H, PencilMark.Scratch), new(PencilGrade.GradeH, PencilMark.None)]);
@@ -65,13 +70,17 @@ public sealed record PencilTest
 
     /// <summary>The gouge hardness against a least grade.</summary>
     /// <param name="least">Least grade wanted.</param>
-    /// <returns>The comparison, on the order of the grades (9B is 0, HB 9, 9H 19); not to be judged when the marks contradict each other or no pencil tried settles it.</returns>
+    /// <returns>
+    /// The comparison, on the order of the grades (9B is 0, HB 9, 9H 19); not to be judged when the marks contradict each other or no
+    /// pencil tried settles it.
+    /// </returns>
     /// <exception cref="ArgumentOutOfRangeException">Not a named value.</exception>
     public LimitComparison Against(PencilGrade least)
     {
         Guard.Defined(least);
 
-        // The hardness is at least the hardest pencil that left the film whole, and below the softest that cut it. A limit between the two is not settled.
+        // The hardness is at least the hardest pencil that left the film whole, and below the softest that cut it. A limit between the
+        // two is not settled.
         int? reached = GougeHardness is PencilGrade grade ? (int)grade : null;
         int? missed = IsConsistent ? marks.Where(one => one.Mark == PencilMark.Gouge).Select(one => (int?)one.Pencil).FirstOrDefault() : null;
         double? value = reached >= (int)least ? reached : missed <= (int)least ? reached ?? missed - 1 : null;

@@ -12,8 +12,8 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// One coat that is sprayed in one go over one or several fixtures of a room: demand with each loss, cups to mix, spray window, times, solvent, flow and
-/// volatile organic compounds.
+/// One coat that is sprayed in one go over one or several fixtures of a room: demand with each loss, cups to mix, spray window, times,
+/// solvent, flow and volatile organic compounds.
 /// </summary>
 /// <example><code>
 /// CoatRun run = new(

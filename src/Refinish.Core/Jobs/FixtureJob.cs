@@ -13,8 +13,8 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// One fixture of a job: where it stands, its shape, what the survey found and what is wanted. A fixture whose parts differ in material, old coat,
-/// colour or system is entered once for each part, with the zones or the share that belong to it.
+/// One fixture of a job: where it stands, its shape, what the survey found and what is wanted. A fixture whose parts differ in
+/// material, old coat, colour or system is entered once for each part, with the zones or the share that belong to it.
 /// </summary>
 public sealed record FixtureJob
 {
@@ -117,7 +117,10 @@ public sealed record FixtureJob
         init => SurfaceKelvins = value is Temperature given ? Guard.Within(given, TemperatureShift.Thermometer, nameof(Surface)) : null;
     }
 
-    /// <summary>Weight of the fixture for warming it, more than 0 and at most 1000 kg; from area, usual wall and density of the material unless given.</summary>
+    /// <summary>
+    /// Weight of the fixture for warming it, more than 0 and at most 1000 kg; from area, usual wall and density of the material unless
+    /// given.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Mass? Weight
     {
@@ -140,7 +143,9 @@ public sealed record FixtureJob
     public CieLab? NewColour { get; init; }
 
     /// <summary>Extras on this fixture; none unless given.</summary>
-    /// <exception cref="ArgumentException">An entry is missing, or two have one code, or two are slip-resistant floors or drain trims.</exception>
+    /// <exception cref="ArgumentException">
+    /// An entry is missing, or two have one code, or two are slip-resistant floors or drain trims.
+    /// </exception>
     public IReadOnlyList<FixtureOption> Options
     {
         get;

@@ -7,7 +7,9 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>An extra on one fixture: what it is called in the price book, and the work it adds. An option without work does not exist.</summary>
+/// <summary>
+/// An extra on one fixture: what it is called in the price book, and the work it adds. An option without work does not exist.
+/// </summary>
 /// <example><code>
 /// FixtureOption grains = FixtureOption.SlipResistantFloor("slip-floor", GenericCatalogue.PolymerBeads, AreaDensity.FromGramsPerSquareMeter(20));
 /// </code></example>

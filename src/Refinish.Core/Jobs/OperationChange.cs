@@ -4,7 +4,10 @@ using Refinish.Scheduling;
 
 namespace Refinish.Jobs;
 
-/// <summary>One change of a caller to the list of operations that the rules made: add, replace, move or strike. What breaks an order rule afterwards is objected to.</summary>
+/// <summary>
+/// One change of a caller to the list of operations that the rules made: add, replace, move or strike. What breaks an order rule
+/// afterwards is objected to.
+/// </summary>
 /// <example><code>
 /// Operation notice = new() { Id = "notice", Kind = WorkKind.Notice, Instruction = "tell the neighbours by letter", Time = TimeSpan.FromMinutes(20) };
 /// OperationChange first = OperationChange.Add(notice, null);
@@ -29,7 +32,9 @@ public sealed record OperationChange
     /// <summary>The operation that comes in; <see langword="null"/> when none does.</summary>
     public Operation? Operation { get; }
 
-    /// <summary>Identifier of the operation after which the added or moved one stands; <see langword="null"/> for the beginning of the list.</summary>
+    /// <summary>
+    /// Identifier of the operation after which the added or moved one stands; <see langword="null"/> for the beginning of the list.
+    /// </summary>
     public string? After { get; }
 
     /// <summary>Times to keep between the added operation and others, by identifier; none unless given.</summary>

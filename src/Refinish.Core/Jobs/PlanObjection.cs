@@ -2,7 +2,9 @@ using System;
 
 namespace Refinish.Jobs;
 
-/// <summary>One thing that stands in the way of a plan: what kind, about what, how far off where it is a comparison, and what would help.</summary>
+/// <summary>
+/// One thing that stands in the way of a plan: what kind, about what, how far off where it is a comparison, and what would help.
+/// </summary>
 public sealed record PlanObjection
 {
     private readonly Func<DisplayUnits, string> text;

@@ -20,7 +20,9 @@ public sealed record Premises
     /// <exception cref="ArgumentException">None is given, an entry is missing, or two have one identifier.</exception>
     public required IReadOnlyList<SiteRoom> Rooms { get; init => field = Unique.Ids(Guard.List(value, 1), room => room.Id, nameof(Rooms)); }
 
-    /// <summary>Hours of the week in which no loud work is done, by the clock of the site; none unless given. Quiet work may go on.</summary>
+    /// <summary>
+    /// Hours of the week in which no loud work is done, by the clock of the site; none unless given. Quiet work may go on.
+    /// </summary>
     /// <exception cref="ArgumentException">An entry is missing.</exception>
     public IReadOnlyList<WorkShift> QuietHours { get; init => field = Guard.List(value); } = ValueList<WorkShift>.Empty;
 

@@ -7,7 +7,10 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>A run of coating at its hour: what is left over from the run before and still good, what is mixed in which cup, and the spray window then.</summary>
+/// <summary>
+/// A run of coating at its hour: what is left over from the run before and still good, what is mixed in which cup, and the spray window
+/// then.
+/// </summary>
 public sealed class ScheduledRun
 {
     private static readonly Source Carried = Source.Derived("what the run before delivered beyond its need, within the share of its pot life that is used");

@@ -17,7 +17,10 @@ public sealed record Worker
     /// <exception cref="ArgumentException">Empty.</exception>
     public string Name { get => field ?? Id; init => field = Guard.Named(value); }
 
-    /// <summary>Hourly wage before burden, in the currency of the price book, at least 0; <see langword="null"/> for the price book's labour rate.</summary>
+    /// <summary>
+    /// Hourly wage before burden, in the currency of the price book, at least 0; <see langword="null"/> for the price book's labour
+    /// rate.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Negative or above 1 000 000 000.</exception>
     public decimal? Wage { get; init => field = Money.Amount(value, nameof(Wage)); }
 

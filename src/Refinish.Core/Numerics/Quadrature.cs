@@ -40,6 +40,8 @@ internal static class Quadrature
         return half * sum;
     }
 
-    /// <summary>An integrand that is handed the numbers that it needs, by reference: they may be many, and it is called at each point.</summary>
+    /// <summary>
+    /// An integrand that is handed the numbers that it needs, by reference: they may be many, and it is called at each point.
+    /// </summary>
     public delegate TNumber Integrand<TState, TNumber>(in TState state, TNumber x);
 }

@@ -10,7 +10,8 @@ internal static class Sobol
 
     private const int Bits = 32;
 
-    // Of each dimension from the second on: the primitive polynomial with all its coefficients as one binary number, then the first odd numbers m.
+    // Of each dimension from the second on: the primitive polynomial with all its coefficients as one binary number, then the first odd
+    // numbers m.
     private static readonly ushort[][] Polynomials =
     [
         [3, 1],

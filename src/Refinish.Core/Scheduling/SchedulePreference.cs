@@ -4,8 +4,8 @@ namespace Refinish.Scheduling;
 public enum SchedulePreference
 {
     /// <summary>
-    /// As few visits as can be, as long as the end stays within <see cref="SiteWork.VisitSlack"/>; of those the earliest end. Work that may be
-    /// done a day later without another visit or a later end is, where that saves people hours on site.
+    /// As few visits as can be, as long as the end stays within <see cref="SiteWork.VisitSlack"/>; of those the earliest end. Work that
+    /// may be done a day later without another visit or a later end is, where that saves people hours on site.
     /// </summary>
     FewestVisits,
 

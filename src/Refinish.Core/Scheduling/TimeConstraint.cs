@@ -2,7 +2,9 @@ using System;
 
 namespace Refinish.Scheduling;
 
-/// <summary>A least and a most time from one time point of a <see cref="TemporalNetwork"/> to another: minimum ≤ t(to) − t(from) ≤ maximum.</summary>
+/// <summary>
+/// A least and a most time from one time point of a <see cref="TemporalNetwork"/> to another: minimum ≤ t(to) − t(from) ≤ maximum.
+/// </summary>
 /// <example><code>
 /// TimeConstraint window = new("prime ends", "topcoat starts", TimeSpan.FromHours(2), TimeSpan.FromHours(24), "recoat window of the primer");
 /// </code></example>
@@ -14,7 +16,9 @@ public sealed record TimeConstraint
     /// <param name="from">Name of the point from which time is counted.</param>
     /// <param name="to">Name of the point to which it is counted; another point.</param>
     /// <param name="minimum">Least time, −3650 to 3650 days; <see langword="null"/> for none.</param>
-    /// <param name="maximum">Most time, not below <paramref name="minimum"/>; <see langword="null"/> for none, but one of the two is needed.</param>
+    /// <param name="maximum">
+    /// Most time, not below <paramref name="minimum"/>; <see langword="null"/> for none, but one of the two is needed.
+    /// </param>
     /// <param name="reason">Why, in trade words.</param>
     /// <exception cref="ArgumentException">A text is empty, both ends are one point, or neither time is given.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A time is outside its range, or the maximum is below the minimum.</exception>

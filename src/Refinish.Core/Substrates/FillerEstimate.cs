@@ -7,7 +7,9 @@ using UnitsNet;
 namespace Refinish.Substrates;
 
 /// <summary>All the filler that a fixture takes: volume, and resin and hardener by mass.</summary>
-/// <remarks>m = V_mix ρ; resin = m / (1 + r), hardener = m r / (1 + r), with r the mass of hardener per mass of resin. Definitions.</remarks>
+/// <remarks>
+/// m = V_mix ρ; resin = m / (1 + r), hardener = m r / (1 + r), with r the mass of hardener per mass of resin. Definitions.
+/// </remarks>
 /// <example><code>
 /// FillerEstimate filler = new([new Chip(Length.FromMillimeters(20), Length.FromMillimeters(2))], FillerPolicy.Generic);
 /// Mass hardener = filler.HardenerMass;   // 0.0178 g

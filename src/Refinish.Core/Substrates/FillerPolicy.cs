@@ -2,7 +2,9 @@ using UnitsNet;
 
 namespace Refinish.Substrates;
 
-/// <summary>With what and how generously hollows are filled. The defaults are invented and marked so; a shop replaces them by its own.</summary>
+/// <summary>
+/// With what and how generously hollows are filled. The defaults are invented and marked so; a shop replaces them by its own.
+/// </summary>
 public sealed record FillerPolicy
 {
     private static readonly Bounds Cuts = Bounds.NotNegative(Measure.Length, 0.1);
@@ -20,7 +22,10 @@ public sealed record FillerPolicy
     /// <summary>The filler.</summary>
     public required FillerProduct Product { get; init => field = Guard.NotNull(value); }
 
-    /// <summary>Cured filler above flush, per volume of the hollow, that is sanded off again; 25 % unless given (invented, within 20 to 40 % of common practice); 0 to 200 %.</summary>
+    /// <summary>
+    /// Cured filler above flush, per volume of the hollow, that is sanded off again; 25 % unless given (invented, within 20 to 40 % of
+    /// common practice); 0 to 200 %.
+    /// </summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio Overfill
     {
@@ -28,7 +33,10 @@ public sealed record FillerPolicy
         init => overfill = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 2));
     }
 
-    /// <summary>Share of the mix left on board and knife; 15 % unless given (invented, within 10 to 25 % of common practice); 0 to less than 90 %.</summary>
+    /// <summary>
+    /// Share of the mix left on board and knife; 15 % unless given (invented, within 10 to 25 % of common practice); 0 to less than 90
+    /// %.
+    /// </summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio Waste
     {
@@ -62,7 +70,9 @@ public sealed record FillerPolicy
         init => dryFilm = Guard.Within(value, Bounds.Positive(Measure.Film, 1));
     }
 
-    /// <summary>Sink per dry film beyond which a second fill is due; 25 % unless given (invented); more than 0 and at most 1000 %.</summary>
+    /// <summary>
+    /// Sink per dry film beyond which a second fill is due; 25 % unless given (invented); more than 0 and at most 1000 %.
+    /// </summary>
     /// <exception cref="System.ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio SinkPerDryFilm
     {

@@ -43,7 +43,10 @@ public sealed record FillerProduct
         init => density = Guard.Within(value, Bounds.Between(300, 5000, Measure.Density));
     }
 
-    /// <summary>Loss of volume on curing, 0 to less than 50 %. A linear shrinkage s is a volume shrinkage of 1 − (1 − s)³; see <see cref="VolumeShrinkage"/>.</summary>
+    /// <summary>
+    /// Loss of volume on curing, 0 to less than 50 %. A linear shrinkage s is a volume shrinkage of 1 − (1 − s)³; see
+    /// <see cref="VolumeShrinkage"/>.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio Shrinkage
     {

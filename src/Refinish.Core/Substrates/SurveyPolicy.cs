@@ -5,7 +5,9 @@ using UnitsNet;
 
 namespace Refinish.Substrates;
 
-/// <summary>The thresholds of the survey rules. Every default is invented or common practice and is meant to be replaced by the shop's own.</summary>
+/// <summary>
+/// The thresholds of the survey rules. Every default is invented or common practice and is meant to be replaced by the shop's own.
+/// </summary>
 public sealed record SurveyPolicy
 {
     private static readonly Bounds Depths = Bounds.Positive(Measure.Length, 0.05);
@@ -16,11 +18,15 @@ public sealed record SurveyPolicy
     private readonly double metalLoss = 1.5e-3;
     private readonly double perforation = 3e-3;
 
-    /// <summary>Most that a floor may give under a standing person of about 80 kg; 2 mm unless given (invented); more than 0 and at most 50 mm.</summary>
+    /// <summary>
+    /// Most that a floor may give under a standing person of about 80 kg; 2 mm unless given (invented); more than 0 and at most 50 mm.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length MaximumFloorDeflection { get => Length.FromMeters(deflection); init => deflection = Guard.Within(value, Depths); }
 
-    /// <summary>Share of crazed surface beyond which the work is held; 20 % unless given (invented); more than 0 and at most 100 %.</summary>
+    /// <summary>
+    /// Share of crazed surface beyond which the work is held; 20 % unless given (invented); more than 0 and at most 100 %.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio MaximumCrazing
     {
@@ -36,7 +42,10 @@ public sealed record SurveyPolicy
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int CleaningCycles { get; init => field = Guard.Count(value, 1, 100); } = 3;
 
-    /// <summary>Mixed filler on one fixture beyond which the survey is looked at again; 150 mL unless given (invented); more than 0 and at most 100 L.</summary>
+    /// <summary>
+    /// Mixed filler on one fixture beyond which the survey is looked at again; 150 mL unless given (invented); more than 0 and at most
+    /// 100 L.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Volume UsualFiller
     {
@@ -44,11 +53,16 @@ public sealed record SurveyPolicy
         init => filler = Guard.Within(value, Bounds.Positive(Measure.Liquid, 0.1));
     }
 
-    /// <summary>Depth in an enamelled fixture beyond which metal is lost; 1.5 mm unless given (from memory: enamel is 0.3 to 1 mm thick); more than 0 and at most 50 mm.</summary>
+    /// <summary>
+    /// Depth in an enamelled fixture beyond which metal is lost; 1.5 mm unless given (from memory: enamel is 0.3 to 1 mm thick); more
+    /// than 0 and at most 50 mm.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length MetalLossDepth { get => Length.FromMeters(metalLoss); init => metalLoss = Guard.Within(value, Depths); }
 
-    /// <summary>Depth in enamelled steel beyond which the sheet may be through; 3 mm unless given (invented); more than 0 and at most 50 mm.</summary>
+    /// <summary>
+    /// Depth in enamelled steel beyond which the sheet may be through; 3 mm unless given (invented); more than 0 and at most 50 mm.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Length SteelPerforationDepth { get => Length.FromMeters(perforation); init => perforation = Guard.Within(value, Depths); }
 

@@ -19,7 +19,9 @@ public sealed record AirSpeedGuide
     /// <param name="standing">How well it has been looked up.</param>
     /// <param name="source">Where it stands.</param>
     /// <exception cref="ArgumentException">The name is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A speed is outside its range, or <paramref name="standing"/> is not a named value.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A speed is outside its range, or <paramref name="standing"/> is not a named value.
+    /// </exception>
     public AirSpeedGuide(string name, Speed? least, Speed? most, Standing standing, Source source)
     {
         Bounds speeds = Bounds.Positive(Measure.AirSpeed, 50);
@@ -38,7 +40,10 @@ public sealed record AirSpeedGuide
         "vapour in an exhaust duct", Speed.FromFeetPerMinute(1000), Speed.FromFeetPerMinute(2000), Standing.SecondHand,
         Source.Published("tables of minimum duct design velocities for industrial ventilation", "vapours, gases, smoke: any, the economic optimum usually 1000 to 2000 ft/min; British guidance on local exhaust has 5 to 10 m/s; both second-hand"));
 
-    /// <summary>Air past the work in an occupied spray booth or room: at least 100 ft/min. A bathroom hardly ever has it. It is a fire figure, not one for lungs.</summary>
+    /// <summary>
+    /// Air past the work in an occupied spray booth or room: at least 100 ft/min. A bathroom hardly ever has it. It is a fire figure,
+    /// not one for lungs.
+    /// </summary>
     public static AirSpeedGuide OccupiedSprayRoom { get; } = new(
         "air past the work in an occupied spray room", Speed.FromFeetPerMinute(100), null, Standing.Seen,
         Source.Published("New York City Mechanical Code and International Mechanical Code", "502.7.3.3.2: at least 100 ft/min (0.51 m/s); that such a speed is about fire and not health: OSHA Instruction STD 01-05-010 (1973)"));

@@ -5,7 +5,8 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// A round duct from the fan to the open: how fast the air is in it, v = 4Q/(πd²). Too fast and the fan loses its flow to friction; too slow and overspray settles.
+/// A round duct from the fan to the open: how fast the air is in it, v = 4Q/(πd²). Too fast and the fan loses its flow to friction; too
+/// slow and overspray settles.
 /// </summary>
 /// <example><code>
 /// // the fan of Exhaust

@@ -5,8 +5,9 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// The opening through which as much clean air comes in as the fan takes out: how large it has to be for a speed of air, and how fast the air is in the one there is.
-/// A = Q/v. An opening that is too small starves the fan, and a gas appliance nearby may draw its flue gas in.
+/// The opening through which as much clean air comes in as the fan takes out: how large it has to be for a speed of air, and how fast
+/// the air is in the one there is. A = Q/v. An opening that is too small starves the fan, and a gas appliance nearby may draw its flue
+/// gas in.
 /// </summary>
 /// <example><code>
 /// // the fan of Exhaust

@@ -45,7 +45,9 @@ public sealed record TracerDecay
     private readonly double confidence;
     private readonly double? volume;
 
-    /// <summary>Fits the line through readings of the decay of a gas that fresh air does not hold, for air changes with 95 % confidence.</summary>
+    /// <summary>
+    /// Fits the line through readings of the decay of a gas that fresh air does not hold, for air changes with 95 % confidence.
+    /// </summary>
     /// <param name="readings">At least two, at two times or more, in any order; several at one time are allowed.</param>
     /// <exception cref="ArgumentException">There are fewer than two.</exception>
     /// <exception cref="ArgumentOutOfRangeException">All are of one time.</exception>

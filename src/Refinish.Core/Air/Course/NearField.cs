@@ -8,10 +8,11 @@ namespace Refinish.Air;
 /// room, and how fast room air moves. Interzonal flow β = ½ · FSA · s.
 /// </summary>
 /// <remarks>
-/// M. Nicas, "Estimating exposure intensity in an imperfectly mixed room", American Industrial Hygiene Association Journal 57 (1996) 542–550: half of the free
-/// surface lets air in while the other half lets it out; from memory, and printed so in open exposure-model descriptions.
-/// P. Baldwin and A. Maynard, "A survey of wind speeds in indoor workplaces", Annals of Occupational Hygiene 42 (1998) 303–313: mean background 0.3 m/s, 85 % of the
-/// readings below it. A closed bathroom is at the calm end; a spray gun stirs the air. No default is offered.
+/// M. Nicas, "Estimating exposure intensity in an imperfectly mixed room", American Industrial Hygiene Association Journal 57 (1996)
+/// 542–550: half of the free surface lets air in while the other half lets it out; from memory, and printed so in open exposure-model
+/// descriptions. P. Baldwin and A. Maynard, "A survey of wind speeds in indoor workplaces", Annals of Occupational Hygiene 42 (1998)
+/// 303–313: mean background 0.3 m/s, 85 % of the readings below it. A closed bathroom is at the calm end; a spray gun stirs the air. No
+/// default is offered.
 /// </remarks>
 /// <example><code>
 /// NearField overTheTub = NearField.Box(Length.FromMeters(1.5), Length.FromMeters(0.75), Length.FromMeters(0.8), Speed.FromMetersPerSecond(0.1));

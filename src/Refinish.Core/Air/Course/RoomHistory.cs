@@ -4,8 +4,9 @@ using Refinish.Numerics;
 namespace Refinish.Air;
 
 /// <summary>
-/// The maxima of one weighted sum of all terms in the well-mixed room. Between the moments of the grid the sum has a closed form; maxima are
-/// found where derivatives are zero, with the zeros counted, not sampled. A maximum whose bound does not reach the best found so far is not worked out.
+/// The maxima of one weighted sum of all terms in the well-mixed room. Between the moments of the grid the sum has a closed form;
+/// maxima are found where derivatives are zero, with the zeros counted, not sampled. A maximum whose bound does not reach the best
+/// found so far is not worked out.
 /// </summary>
 internal static class RoomHistory
 {
@@ -29,7 +30,8 @@ internal static class RoomHistory
 
             double length = grid.Lengths[j];
 
-            // The slope s obeys (s e^(λy))′ = e^(λy) E′, so between two zeros of the derivative of the release E it changes sign once at most.
+            // The slope s obeys (s e^(λy))′ = e^(λy) E′, so between two zeros of the derivative of the release E it changes sign once
+            // at most.
             double[]? cuts = Cuts(path, j, length, false, out int count);
             Slope slope = new(path, j);
             double lower = 0;

@@ -4,8 +4,9 @@ using Refinish.Numerics;
 namespace Refinish.Air;
 
 /// <summary>
-/// One weighted sum of all terms in the well-mixed room, marched over a grid: a substance's concentration, a fraction of a flammable limit or an
-/// exposure index, depending on the weights. On a grid with a window it is the sum now less the sum one window ago, and its integral is that over the window.
+/// One weighted sum of all terms in the well-mixed room, marched over a grid: a substance's concentration, a fraction of a flammable
+/// limit or an exposure index, depending on the weights. On a grid with a window it is the sum now less the sum one window ago, and its
+/// integral is that over the window.
 /// </summary>
 internal sealed class RoomPath
 {

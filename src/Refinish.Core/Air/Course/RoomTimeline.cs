@@ -2,7 +2,9 @@ using System;
 
 namespace Refinish.Air;
 
-/// <summary>When which term is put on, in seconds, and the distinct rates at which films dry. Shared by every sum over the same terms.</summary>
+/// <summary>
+/// When which term is put on, in seconds, and the distinct rates at which films dry. Shared by every sum over the same terms.
+/// </summary>
 internal sealed class RoomTimeline
 {
     private readonly ReleaseTerm[] terms;

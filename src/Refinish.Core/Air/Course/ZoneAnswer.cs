@@ -1,6 +1,8 @@
 namespace Refinish.Air;
 
-/// <summary>How a zone answers to a release in the near field: a₁ times a one-box room with air changes μ₁ and a₂ times one with μ₂.</summary>
+/// <summary>
+/// How a zone answers to a release in the near field: a₁ times a one-box room with air changes μ₁ and a₂ times one with μ₂.
+/// </summary>
 internal readonly struct ZoneAnswer(double fast, double slow, double sum, double mixed)
 {
     /// <summary>a₁.</summary>

@@ -6,8 +6,9 @@ namespace Refinish.Air;
 
 /// <summary>
 /// The maxima of a zone's value a₁ f₁ + a₂ f₂, where f₁ and f₂ are the same sum of terms in one-box rooms with air changes μ₁ and μ₂.
-/// The derivative s obeys (D + μ₁)(D + μ₂) s = (a₁ + a₂) R′ + (a₁μ₂ + a₂μ₁) R with R the derivative of the release, a sum of exponentials whose zeros are
-/// all known. Between two of them (D + μ₂) s changes sign once at most, and between two of those zeros s does: every maximum is found, none sampled.
+/// The derivative s obeys (D + μ₁)(D + μ₂) s = (a₁ + a₂) R′ + (a₁μ₂ + a₂μ₁) R with R the derivative of the release, a sum of
+/// exponentials whose zeros are all known. Between two of them (D + μ₂) s changes sign once at most, and between two of those zeros s
+/// does: every maximum is found, none sampled.
 /// </summary>
 internal sealed class ZoneHistory
 {
@@ -65,7 +66,8 @@ internal sealed class ZoneHistory
                 zeros.Add(Roots.Enclose(function, lower, upper, Roots.OfMaximum).Upper);
             }
 
-            // A cut stays one: where the fast rate is far above the others a sign there can drown in rounding, and one cut more does no harm.
+            // A cut stays one: where the fast rate is far above the others a sign there can drown in rounding, and one cut more does no
+            // harm.
             if (c < cuts.Count)
             {
                 zeros.Add(upper);

@@ -13,8 +13,8 @@ public enum ExposureLimitKind
     Ceiling,
 
     /// <summary>
-    /// A maximum that may stand above the ceiling for some minutes once a shift (29 CFR 1910.1000, Table Z-2); held against the peak. That the ceiling
-    /// may be passed for so long is not counted: the ceiling has its own row.
+    /// A maximum that may stand above the ceiling for some minutes once a shift (29 CFR 1910.1000, Table Z-2); held against the peak.
+    /// That the ceiling may be passed for so long is not counted: the ceiling has its own row.
     /// </summary>
     BriefPeak,
 

@@ -1,6 +1,8 @@
 namespace Refinish.Air;
 
-/// <summary>A rule or a finding as a dated sentence with its citation: a fact to show, not code that decides. Law changes; ask counsel.</summary>
+/// <summary>
+/// A rule or a finding as a dated sentence with its citation: a fact to show, not code that decides. Law changes; ask counsel.
+/// </summary>
 public sealed record LegalFact
 {
     /// <summary>Makes a fact.</summary>

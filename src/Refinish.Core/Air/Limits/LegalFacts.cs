@@ -2,7 +2,9 @@ using System.Collections.Generic;
 
 namespace Refinish.Air;
 
-/// <summary>Dated facts about the law of solvents, strippers, isocyanates, lead and dust, each with its citation. No fact here is advice.</summary>
+/// <summary>
+/// Dated facts about the law of solvents, strippers, isocyanates, lead and dust, each with its citation. No fact here is advice.
+/// </summary>
 public static class LegalFacts
 {
     private const string UnitedStates = "United States";

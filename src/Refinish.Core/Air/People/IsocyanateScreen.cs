@@ -10,9 +10,10 @@ namespace Refinish.Air;
 /// factor that a limit then asks for.
 /// </summary>
 /// <remarks>
-/// No measured airborne fraction is known for this trade; the input is the caller's, and the result is as uncertain as it is.
-/// Mist beside the gun is denser than the room's average. Without airflow the mist adds up: C = φ · (1 − TE) · m · w / V.
-/// HDI has no OSHA limit; NIOSH gives 0.005 ppm and 0.020 ppm ceiling for the monomer, Oregon limits for its polymers (see <see cref="PublishedLimits"/>).
+/// No measured airborne fraction is known for this trade; the input is the caller's, and the result is as uncertain as it is. Mist
+/// beside the gun is denser than the room's average. Without airflow the mist adds up: C = φ · (1 − TE) · m · w / V. HDI has no OSHA
+/// limit; NIOSH gives 0.005 ppm and 0.020 ppm ceiling for the monomer, Oregon limits for its polymers (see
+/// <see cref="PublishedLimits"/>).
 /// </remarks>
 /// <example><code>
 /// IsocyanateScreen screen = new()
@@ -73,7 +74,10 @@ public sealed record IsocyanateScreen
         init => transferEfficiency = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
-    /// <summary>Part of the overspray that stays in the air; more than 0 and at most 100 %. There is no default, because there is no measured value.</summary>
+    /// <summary>
+    /// Part of the overspray that stays in the air; more than 0 and at most 100 %. There is no default, because there is no measured
+    /// value.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Ratio AirborneFraction
     {

@@ -7,9 +7,10 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// Something that gives off vapour in the room: a sprayed coat (<see cref="SolventEmission"/>) or a wiped-on liquid (<see cref="WipeEmission"/>).
-/// It is put on at a steady rate from <see cref="Start"/> to <see cref="End"/>; what does not flash leaves its films at first-order rates.
-/// In the end all of the volatile mass has been in the air, apart from what is not volatile among <see cref="Solvents"/>: that stays.
+/// Something that gives off vapour in the room: a sprayed coat (<see cref="SolventEmission"/>) or a wiped-on liquid
+/// (<see cref="WipeEmission"/>). It is put on at a steady rate from <see cref="Start"/> to <see cref="End"/>; what does not flash
+/// leaves its films at first-order rates. In the end all of the volatile mass has been in the air, apart from what is not volatile
+/// among <see cref="Solvents"/>: that stays.
 /// </summary>
 public abstract record Emission
 {
@@ -61,7 +62,9 @@ public abstract record Emission
     /// <summary>The parts of the volatile mass that leave at one rate each; their shares add up to 1.</summary>
     internal abstract IEnumerable<ReleaseTerm> Terms();
 
-    /// <summary>The sum of the shares, which may miss 100 % by the rounding of a data sheet; masses are divided by it so that none is lost.</summary>
+    /// <summary>
+    /// The sum of the shares, which may miss 100 % by the rounding of a data sheet; masses are divided by it so that none is lost.
+    /// </summary>
     internal static Num ShareSum(IReadOnlyList<SolventShare> solvents, Trace? t = null)
     {
         Num sum = 0;

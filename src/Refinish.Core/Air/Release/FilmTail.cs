@@ -4,12 +4,12 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// The slow second rate of a drying film: part of what lands in the film leaves it at its own, longer time constant. With it the film's release
-/// is a sum of two exponentials, fast while the surface is open and slow once diffusion through the skin governs.
+/// The slow second rate of a drying film: part of what lands in the film leaves it at its own, longer time constant. With it the film's
+/// release is a sum of two exponentials, fast while the surface is open and slow once diffusion through the skin governs.
 /// </summary>
 /// <remarks>
-/// The double-exponential form is that of empirical source models for paints indoors. Fractions and time constants differ from coating to coating
-/// by powers of ten: take them from a chamber test of the product; no default is offered.
+/// The double-exponential form is that of empirical source models for paints indoors. Fractions and time constants differ from coating
+/// to coating by powers of ten: take them from a chamber test of the product; no default is offered.
 /// </remarks>
 /// <example><code>
 /// FilmTail tail = new(Ratio.FromPercent(20), TimeSpan.FromHours(6));

@@ -6,12 +6,13 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// What a liquid gives off that is wiped or brushed on, such as a cleaning solvent or an adhesion promoter: it is spread at a steady rate over
-/// the wipe time and the wet surface loses it at a first-order rate, as an evaporating pool does.
+/// What a liquid gives off that is wiped or brushed on, such as a cleaning solvent or an adhesion promoter: it is spread at a steady
+/// rate over the wipe time and the wet surface loses it at a first-order rate, as an evaporating pool does.
 /// </summary>
 /// <remarks>
 /// The exponentially falling emission of a small spill is the usual model of it in occupational hygiene. Rags give off what they hold:
-/// count their solvent too. The evaporation time is the caller's; an open wet film of acetone is gone in a minute or two, a slow glycol-ether acetate in many.
+/// count their solvent too. The evaporation time is the caller's; an open wet film of acetone is gone in a minute or two, a slow
+/// glycol-ether acetate in many.
 /// </remarks>
 /// <example><code>
 /// WipeEmission wipe = new()
@@ -35,9 +36,13 @@ public sealed record WipeEmission : Emission
 
     private protected override TimeSpan Applied => WipeTime;
 
-    /// <summary>The mass of liquid on a wetted surface and in the rags: (A · t + V_rags) · ρ, with 1/ρ the sum of share over density.</summary>
+    /// <summary>
+    /// The mass of liquid on a wetted surface and in the rags: (A · t + V_rags) · ρ, with 1/ρ the sum of share over density.
+    /// </summary>
     /// <param name="wetted">Wetted surface, more than 0 and at most 10 000 m².</param>
-    /// <param name="wetFilm">Thickness of the wet film on it, more than 0 and at most 1 mm; 10 to 30 µm is a common guess without a source.</param>
+    /// <param name="wetFilm">
+    /// Thickness of the wet film on it, more than 0 and at most 1 mm; 10 to 30 µm is a common guess without a source.
+    /// </param>
     /// <param name="inRags">Liquid held by the rags, 0 to 10 L.</param>
     /// <param name="solvents">What evaporates, as shares of the mass that add up to 100 %.</param>
     /// <returns>The mass.</returns>

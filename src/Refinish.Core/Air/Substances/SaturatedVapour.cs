@@ -7,8 +7,8 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// The most vapour that air over a pure liquid can hold: p_sat/p by volume, p_sat·M/(R·T) by mass. Over a mixture or a film it holds less, so this is a cap.
-/// A room model that goes beyond it no longer describes the room.
+/// The most vapour that air over a pure liquid can hold: p_sat/p by volume, p_sat·M/(R·T) by mass. Over a mixture or a film it holds
+/// less, so this is a cap. A room model that goes beyond it no longer describes the room.
 /// </summary>
 /// <remarks>Where no fit of the substance covers the temperature the results are <see langword="null"/>: nothing is extrapolated.</remarks>
 /// <example><code>
@@ -74,7 +74,9 @@ public sealed record SaturatedVapour
     /// <summary>Vapour pressure; <see langword="null"/> when no fit covers the temperature.</summary>
     public Pressure? VapourPressure => fit is null ? null : Pressure.FromPascals(Saturated().Value);
 
-    /// <summary>Most vapour by volume, p_sat/p; above 100 % the liquid boils. <see langword="null"/> when no fit covers the temperature.</summary>
+    /// <summary>
+    /// Most vapour by volume, p_sat/p; above 100 % the liquid boils. <see langword="null"/> when no fit covers the temperature.
+    /// </summary>
     public Ratio? VolumeFraction => fit is null ? null : Ratio.FromDecimalFractions(ByVolume().Value);
 
     /// <summary>Most vapour by mass; <see langword="null"/> when no fit covers the temperature.</summary>

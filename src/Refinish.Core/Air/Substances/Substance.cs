@@ -5,8 +5,8 @@ using Refinish.Coatings;
 namespace Refinish.Air;
 
 /// <summary>
-/// What is known here about one thing that this trade puts into the air: the liquid it comes from, its vapour pressure, its limits, the law about it.
-/// What is missing is not known, which is never the same as harmless.
+/// What is known here about one thing that this trade puts into the air: the liquid it comes from, its vapour pressure, its limits, the
+/// law about it. What is missing is not known, which is never the same as harmless.
 /// </summary>
 /// <example><code>
 /// Substance? toluene = Substances.Find("108-88-3");

@@ -5,7 +5,10 @@ using UnitsNet;
 
 namespace Refinish.Air;
 
-/// <summary>The vapour pressure of a substance over a range of temperature, as data: a formula's coefficients, its range, its source. Outside the range it is refused.</summary>
+/// <summary>
+/// The vapour pressure of a substance over a range of temperature, as data: a formula's coefficients, its range, its source. Outside
+/// the range it is refused.
+/// </summary>
 /// <example><code>
 /// VapourPressureFit acetone = VapourPressureFit.Antoine("67-64-1", "acetone", 9.2184, 1197.01, -45.09,
 ///     Temperature.FromKelvins(247.38), Temperature.FromKelvins(350.65), Standing.SecondHand, Source.Published("Poling, The Properties of Gases and Liquids, 5th ed.", "Appendix A"));
@@ -95,7 +98,10 @@ public sealed record VapourPressureFit
     public static VapourPressureFit Dippr101(string casNumber, string substance, double c1, double c2, double c3, double c4, double c5, Temperature minimum, Temperature maximum, Standing standing, Source source) =>
         new(casNumber, substance, VapourPressureForm.Dippr101, new ValueList<double>([Number(c1, nameof(c1)), Number(c2, nameof(c2)), Number(c3, nameof(c3)), Number(c4, nameof(c4)), Number(c5, nameof(c5))]), minimum, maximum, standing, source);
 
-    /// <summary>Two tabulated points with ln p straight in 1/T between them, which is the Clausius–Clapeyron line; it holds between the points only.</summary>
+    /// <summary>
+    /// Two tabulated points with ln p straight in 1/T between them, which is the Clausius–Clapeyron line; it holds between the points
+    /// only.
+    /// </summary>
     /// <param name="casNumber">Chemical Abstracts Service registry number.</param>
     /// <param name="substance">The substance's name.</param>
     /// <param name="colder">The lower temperature, 100 to 1000 K.</param>

@@ -7,13 +7,14 @@ using UnitsNet;
 namespace Refinish.Air;
 
 /// <summary>
-/// Vapour pressures of the trade's solvents as data. Where two fits of a substance cover a temperature, the first in the list counts; where none does, nothing
-/// is said. A caller adds others.
+/// Vapour pressures of the trade's solvents as data. Where two fits of a substance cover a temperature, the first in the list counts;
+/// where none does, nothing is said. A caller adds others.
 /// </summary>
 /// <remarks>
-/// Antoine coefficients: Poling, Prausnitz and O'Connell, The Properties of Gases and Liquids, 5th ed., Appendix A. DIPPR 101 coefficients: Perry's Chemical
-/// Engineers' Handbook, 8th ed., Table 2-8. Both as read in the data tables of the open library CalebBell/chemicals. Several Antoine ranges begin above room
-/// temperature; there the second fit serves. Mixed xylene is given as its most volatile isomer, an upper bound.
+/// Antoine coefficients: Poling, Prausnitz and O'Connell, The Properties of Gases and Liquids, 5th ed., Appendix A. DIPPR 101
+/// coefficients: Perry's Chemical Engineers' Handbook, 8th ed., Table 2-8. Both as read in the data tables of the open library
+/// CalebBell/chemicals. Several Antoine ranges begin above room temperature; there the second fit serves. Mixed xylene is given as its
+/// most volatile isomer, an upper bound.
 /// </remarks>
 public static class VapourPressures
 {

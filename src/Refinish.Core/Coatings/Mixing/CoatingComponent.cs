@@ -6,7 +6,9 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>One can: base, hardener or reducer, with the density that turns millilitres into grams, and what else its data sheet tells.</summary>
+/// <summary>
+/// One can: base, hardener or reducer, with the density that turns millilitres into grams, and what else its data sheet tells.
+/// </summary>
 /// <remarks>
 /// Every figure but the density is optional. A calculation that needs one that is missing says that it cannot judge; it never fills in a
 /// guess.
@@ -52,7 +54,8 @@ public sealed record CoatingComponent
     /// <param name="name">Generic name, such as "primer base".</param>
     /// <param name="values">Values of <see cref="Inputs"/>; the density not missing.</param>
     /// <exception cref="ArgumentException">
-    /// <paramref name="id"/> is not an identity, <paramref name="name"/> is empty, the values are of other inputs, or the density is missing.
+    /// <paramref name="id"/> is not an identity, <paramref name="name"/> is empty, the values are of other inputs, or the density is
+    /// missing.
     /// </exception>
     [SetsRequiredMembers]
     public CoatingComponent(string id, string name, InputValues values)
@@ -90,7 +93,10 @@ public sealed record CoatingComponent
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio? Water { get => Values.MaybeRatio(); init => Values = Values.SetOrClear(value); }
 
-    /// <summary>Solvent that the rule in force does not count as a volatile organic compound, by mass, 0 to 100 %; <see langword="null"/> when not stated, which counts as none.</summary>
+    /// <summary>
+    /// Solvent that the rule in force does not count as a volatile organic compound, by mass, 0 to 100 %; <see langword="null"/> when
+    /// not stated, which counts as none.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio? ExemptCompounds { get => Values.MaybeRatio(); init => Values = Values.SetOrClear(value); }
 
@@ -108,16 +114,21 @@ public sealed record CoatingComponent
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public MolarMass? AmineHydrogenEquivalent { get => Values.MaybeMolarMass(); init => Values = Values.SetOrClear(value); }
 
-    /// <summary>Hydroxyl number as supplied, 0.001 to 2000 mg KOH/g; of a reducer, that of its alcohols. <see langword="null"/> when not stated.</summary>
+    /// <summary>
+    /// Hydroxyl number as supplied, 0.001 to 2000 mg KOH/g; of a reducer, that of its alcohols. <see langword="null"/> when not stated.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public double? HydroxylNumber
     {
-        // Rounded both ways, once it is found to be in range, because a number that is divided and multiplied again may come back changed in its last digit.
+        // Rounded both ways, once it is found to be in range, because a number that is divided and multiplied again may come back
+        // changed in its last digit.
         get => Values.Value(nameof(HydroxylNumber)) is double si ? Math.Round(si * 1000, 9) : null;
         init => Values = Values.SetOrClear(value / 1000).SetOrClear(value is double given ? Math.Round(given, 9) / 1000 : null);
     }
 
-    /// <summary>NCO groups as supplied by mass, more than 0 and at most 60 %; <see langword="null"/> when it is no isocyanate or not stated.</summary>
+    /// <summary>
+    /// NCO groups as supplied by mass, more than 0 and at most 60 %; <see langword="null"/> when it is no isocyanate or not stated.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Ratio? IsocyanateContent { get => Values.MaybeRatio(); init => Values = Values.SetOrClear(value); }
 

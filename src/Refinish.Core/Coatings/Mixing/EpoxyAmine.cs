@@ -4,11 +4,14 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>How much amine hardener an epoxy takes when every epoxide is to find one amine hydrogen, and what another ratio amounts to.</summary>
+/// <summary>
+/// How much amine hardener an epoxy takes when every epoxide is to find one amine hydrogen, and what another ratio amounts to.
+/// </summary>
 /// <remarks>
-/// <para>phr = 100·AHEW/EEW, in parts by weight of hardener to 100 of resin, both as supplied. Source: guide to epoxy calculations; worked examples in the tests.</para>
-/// <para>Makers of coatings often stay below one hydrogen per epoxide on purpose, and polyamides react with more than their hydrogens: the data sheet's
-/// ratio rules, and this number shows how far it lies from one to one.</para>
+/// <para>phr = 100·AHEW/EEW, in parts by weight of hardener to 100 of resin, both as supplied. Source: guide to epoxy calculations;
+/// worked examples in the tests.</para>
+/// <para>Makers of coatings often stay below one hydrogen per epoxide on purpose, and polyamides react with more than their hydrogens:
+/// the data sheet's ratio rules, and this number shows how far it lies from one to one.</para>
 /// </remarks>
 /// <example><code>
 /// EpoxyAmine mix = new(MolarMass.FromGramsPerMole(475), MolarMass.FromGramsPerMole(115));

@@ -37,7 +37,8 @@ public sealed record MixPart
     /// <param name="component">What is in the can.</param>
     /// <param name="parts">Parts by volume, 0.000001 to 1 000 000; any number for a product in one part.</param>
     /// <param name="statedPer100OfFirst">
-    /// By weight to 100 of the first part as the data sheet prints it, more than 0 and at most 10 000; <see langword="null"/> when it prints none.
+    /// By weight to 100 of the first part as the data sheet prints it, more than 0 and at most 10 000; <see langword="null"/> when it
+    /// prints none.
     /// </param>
     /// <exception cref="ArgumentNullException"><paramref name="component"/> is missing.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>

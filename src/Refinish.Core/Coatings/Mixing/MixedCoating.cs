@@ -8,8 +8,9 @@ namespace Refinish.Coatings;
 /// <summary>A product as it is applied, mixed and reduced: density, solids by volume and by mass, volatile organic compounds.</summary>
 /// <remarks>
 /// <para>Volumes are taken as additive. Masses come from the cans when every part states solids by mass; otherwise from the product's
-/// volume solids, the water of the parts and the density of its solvent blend, which fills what solids and water leave. A reducer that states
-/// no solids counts as volatile throughout. Water is volatile and no solvent: it leaves the film and is no volatile organic compound.</para>
+/// volume solids, the water of the parts and the density of its solvent blend, which fills what solids and water leave. A reducer that
+/// states no solids counts as volatile throughout. Water is volatile and no solvent: it leaves the film and is no volatile organic
+/// compound.</para>
 /// <para>Water is taken at 8.33 lb/US gal (paint and coatings resource centre, March 2004).</para>
 /// </remarks>
 /// <example><code>

@@ -6,7 +6,10 @@ using UnitsNet;
 namespace Refinish.Coatings;
 
 /// <summary>A blend of resins, diluents and fillers, or of amines, or of polyols: total mass over total equivalents.</summary>
-/// <remarks>EW = Σm / Σ(m/EW), filler and solvent counting as mass only. Source: calculation sheet for the equivalent weight of epoxy mixtures, equation 1.</remarks>
+/// <remarks>
+/// EW = Σm / Σ(m/EW), filler and solvent counting as mass only. Source: calculation sheet for the equivalent weight of epoxy mixtures,
+/// equation 1.
+/// </remarks>
 /// <example><code>
 /// ReactiveBlend resin = new([
 ///     new("liquid resin", Mass.FromGrams(80), MolarMass.FromGramsPerMole(189)),

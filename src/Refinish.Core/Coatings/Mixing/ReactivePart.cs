@@ -12,7 +12,9 @@ public sealed record ReactivePart
     /// <summary>Makes an ingredient.</summary>
     /// <param name="name">What it is.</param>
     /// <param name="mass">How much, more than 0 and at most 1000 kg; parts by weight do as grams.</param>
-    /// <param name="equivalentWeight">Grams per mole of reactive groups, 5 to 20 000; <see langword="null"/> for filler, pigment and solvent.</param>
+    /// <param name="equivalentWeight">
+    /// Grams per mole of reactive groups, 5 to 20 000; <see langword="null"/> for filler, pigment and solvent.
+    /// </param>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public ReactivePart(string name, Mass mass, MolarMass? equivalentWeight)

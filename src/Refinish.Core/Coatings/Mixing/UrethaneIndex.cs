@@ -6,9 +6,11 @@ namespace Refinish.Coatings;
 
 /// <summary>Isocyanate groups per hydroxyl of a two-part urethane, and what water and alcohol in the reducer take of them.</summary>
 /// <remarks>
-/// <para>n_NCO = m·w_NCO/42.02; n_OH = m·OHN/56 100; index = n_NCO/n_OH. Water takes two isocyanates a molecule, an alcohol one for each hydroxyl, so
-/// that n_NCO − 2·m_w/18.015 − n_alc are left for the resin at the most. In a film part of the water leaves before it reacts: this is the worst case.</para>
-/// <para>Sources: polyurethane makers' association, virtual technical library, section 5; water's two equivalents, cure terms glossary.</para>
+/// <para>n_NCO = m·w_NCO/42.02; n_OH = m·OHN/56 100; index = n_NCO/n_OH. Water takes two isocyanates a molecule, an alcohol one for
+/// each hydroxyl, so that n_NCO − 2·m_w/18.015 − n_alc are left for the resin at the most. In a film part of the water leaves before it
+/// reacts: this is the worst case.</para>
+/// <para>Sources: polyurethane makers' association, virtual technical library, section 5; water's two equivalents, cure terms
+/// glossary.</para>
 /// </remarks>
 /// <example><code>
 /// UrethaneIndex mix = new()
@@ -70,7 +72,10 @@ public sealed record UrethaneIndex
     /// <summary>Isocyanate groups per hydroxyl of the resin, water and alcohol left out.</summary>
     public double Index => Bare().Value;
 
-    /// <summary>Isocyanate groups per hydroxyl of the resin after water and alcohol have taken theirs; negative when they could take more than there is.</summary>
+    /// <summary>
+    /// Isocyanate groups per hydroxyl of the resin after water and alcohol have taken theirs; negative when they could take more than
+    /// there is.
+    /// </summary>
     public double IndexAfterReducer => Reduced().Value;
 
     /// <summary>What the hardener holds.</summary>
@@ -80,7 +85,10 @@ public sealed record UrethaneIndex
     /// <param name="product">The product; one part needs a hydroxyl number and another an isocyanate content.</param>
     /// <param name="reducer">Reducer per volume of mixed product, 0 to 100 %.</param>
     /// <returns>The index for 1 L of mixed product; <see langword="null"/> when no part states one of them.</returns>
-    /// <remarks>Water counts where a component states it, and the reducer's hydroxyl number is that of its alcohols. What is not stated counts as none.</remarks>
+    /// <remarks>
+    /// Water counts where a component states it, and the reducer's hydroxyl number is that of its alcohols. What is not stated counts
+    /// as none.
+    /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="reducer"/> is outside its range.</exception>
     public static UrethaneIndex? Of(CoatingProduct product, Ratio reducer)
     {

@@ -3,10 +3,13 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>A cup that drains through a hole: seconds to kinematic viscosity by its published equation, within its published range of seconds.</summary>
+/// <summary>
+/// A cup that drains through a hole: seconds to kinematic viscosity by its published equation, within its published range of seconds.
+/// </summary>
 /// <remarks>
-/// ν = K·t − K·c (Zahn, Shell, Ford) or ν = K·t − B/t (ISO 2431, DIN 53211), ν in mm²/s and t in seconds, for a Newtonian liquid at the temperature of the
-/// equation. A paint that thins under shear reads differently in every cup. A worn cup reads low: check it with a standard oil.
+/// ν = K·t − K·c (Zahn, Shell, Ford) or ν = K·t − B/t (ISO 2431, DIN 53211), ν in mm²/s and t in seconds, for a Newtonian liquid at the
+/// temperature of the equation. A paint that thins under shear reads differently in every cup. A worn cup reads low: check it with a
+/// standard oil.
 /// </remarks>
 /// <example><code>
 /// KinematicViscosity viscosity = FlowCups.Ford4.ViscosityAt(TimeSpan.FromSeconds(20));   // 59.7 cSt
@@ -23,7 +26,9 @@ public sealed record FlowCup
     /// <param name="slope">mm²/s per second, more than 0 and at most 1000.</param>
     /// <param name="offset">mm²/s taken away, 0 to 1000.</param>
     /// <param name="hyperbola">mm²/s times seconds, divided by the time and taken away; 0 to 100 000.</param>
-    /// <param name="shortest">Shortest time for which the equation holds, 1 s to 10 min; the viscosity there has to be more than zero.</param>
+    /// <param name="shortest">
+    /// Shortest time for which the equation holds, 1 s to 10 min; the viscosity there has to be more than zero.
+    /// </param>
     /// <param name="longest">Longest time, longer than the shortest and at most 10 min.</param>
     /// <param name="source">Where the equation comes from.</param>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>

@@ -5,9 +5,9 @@ namespace Refinish.Coatings;
 
 /// <summary>The standard flow cups with their published equations and ranges of seconds, at 25 °C.</summary>
 /// <remarks>
-/// Zahn, Shell and Ford: table of a cup maker, constants and ranges read there; the time ranges of Ford 2 to 5 are those of ASTM D1200. ISO 2431 and DIN 53211:
-/// equations and ranges read in a public conversion program that names the standards, not in the standards. For 23 °C, ISO's own temperature, the equations are used
-/// as they stand.
+/// Zahn, Shell and Ford: table of a cup maker, constants and ranges read there; the time ranges of Ford 2 to 5 are those of ASTM D1200.
+/// ISO 2431 and DIN 53211: equations and ranges read in a public conversion program that names the standards, not in the standards. For
+/// 23 °C, ISO's own temperature, the equations are used as they stand.
 /// </remarks>
 public static class FlowCups
 {

@@ -86,7 +86,10 @@ public static class Solvents
         Make("ethyltoluene, mixed isomers", "25550-14-5", 120.19, 0.87, Flammability.Unknown, null,
             Source.FromMemory("density; molar mass by its formula; flammable limit not known here"));
 
-    /// <summary>Benzyl alcohol, of strippers without chlorinated solvents. Lower flammable limit 0.99 %, the lower of two figures; it evaporates very slowly.</summary>
+    /// <summary>
+    /// Benzyl alcohol, of strippers without chlorinated solvents. Lower flammable limit 0.99 %, the lower of two figures; it evaporates
+    /// very slowly.
+    /// </summary>
     public static Solvent BenzylAlcohol { get; } =
         Make("benzyl alcohol", "100-51-6", 108.14, 1.045, Burns(0.99, 15.5, 90), 0.05,
             Source.FromMemory("density, vapour pressure at 20 °C and a limit of 1.3 %; a Russian state standard for the product "

@@ -5,8 +5,9 @@ namespace Refinish.Coatings;
 
 /// <summary>How a coating thins with warmth, from two of the user's own measurements: ln ν straight against 1/T.</summary>
 /// <remarks>
-/// Andrade's form, fitted through both points and used only from 5 K below the colder to 5 K above the warmer one. No coefficient is built in: paints differ too
-/// much for one, so without two measurements there is no correction. The 5 K are a policy of this library (invented).
+/// Andrade's form, fitted through both points and used only from 5 K below the colder to 5 K above the warmer one. No coefficient is
+/// built in: paints differ too much for one, so without two measurements there is no correction. The 5 K are a policy of this library
+/// (invented).
 /// </remarks>
 /// <example><code>
 /// ViscosityCurve curve = new(

@@ -4,12 +4,16 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>How much reducer brings a coating down to a spray viscosity, by a logarithmic mixing rule: a first guess, to be tried on a small cup.</summary>
+/// <summary>
+/// How much reducer brings a coating down to a spray viscosity, by a logarithmic mixing rule: a first guess, to be tried on a small
+/// cup.
+/// </summary>
 /// <remarks>
-/// <para>ln ν = φ_c·ln ν_c + φ_r·ln ν_r with φ the parts by volume, so R = φ_r/φ_c = ln(ν_c/ν)/ln(ν/ν_r). The form is Arrhenius's rule for mixtures of liquids
-/// (from memory).</para>
-/// <para>It knows nothing of how well a solvent dissolves a resin or of thickeners. Against six pairs of Ford cup readings of a waterborne paint before and after
-/// 10 % of water, printed in a public forum, it reads 0 to 8 % too many seconds, worst for the thickest (3 to 13 % if that 10 % was of the paint, not of the whole). One trial in the shop does better: <see cref="FromTrial"/>
+/// <para>ln ν = φ_c·ln ν_c + φ_r·ln ν_r with φ the parts by volume, so R = φ_r/φ_c = ln(ν_c/ν)/ln(ν/ν_r). The form is Arrhenius's rule
+/// for mixtures of liquids (from memory).</para>
+/// <para>It knows nothing of how well a solvent dissolves a resin or of thickeners. Against six pairs of Ford cup readings of a
+/// waterborne paint before and after 10 % of water, printed in a public forum, it reads 0 to 8 % too many seconds, worst for the
+/// thickest (3 to 13 % if that 10 % was of the paint, not of the whole). One trial in the shop does better: <see cref="FromTrial"/>
 /// finds the reducer viscosity that the rule would have needed for it.</para>
 /// </remarks>
 /// <example><code>

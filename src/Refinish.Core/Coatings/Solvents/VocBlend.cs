@@ -5,8 +5,13 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>Volatile organic compounds of a mixture from the contents on the labels of its parts, and how much thinner a limit leaves room for.</summary>
-/// <remarks>C = Σ(V·C)/ΣV over the parts that count, water and exempt solvent left out; volumes additive. Source: Metal Finishing guidebook 2013, appendix B, pages 813 and 817.</remarks>
+/// <summary>
+/// Volatile organic compounds of a mixture from the contents on the labels of its parts, and how much thinner a limit leaves room for.
+/// </summary>
+/// <remarks>
+/// C = Σ(V·C)/ΣV over the parts that count, water and exempt solvent left out; volumes additive. Source: Metal Finishing guidebook
+/// 2013, appendix B, pages 813 and 817.
+/// </remarks>
 /// <example><code>
 /// static MassConcentration PoundsPerGallon(double value) => MassConcentration.FromPoundsPerUSGallon(value);
 /// VocBlend thinned = new([

@@ -3,11 +3,13 @@ using UnitsNet;
 
 namespace Refinish.Coatings;
 
-/// <summary>Volatile organic compounds of a coating as it is applied: all of it, and "less water and exempt compounds" as rules limit it.</summary>
+/// <summary>
+/// Volatile organic compounds of a coating as it is applied: all of it, and "less water and exempt compounds" as rules limit it.
+/// </summary>
 /// <remarks>
-/// <para>Material: (W_v − W_w − W_ec)/V. Regulatory: (W_v − W_w − W_ec)/(V − V_w − V_ec), W_v all volatile mass, w water, ec exempt compounds.
-/// Variables as in 40 CFR 59.104(a)(1), read there; the equation itself is a picture in the copy seen and is from memory. A district's page on the
-/// calculation says the same in words. Without water and exempt compounds the two are equal.</para>
+/// <para>Material: (W_v − W_w − W_ec)/V. Regulatory: (W_v − W_w − W_ec)/(V − V_w − V_ec), W_v all volatile mass, w water, ec exempt
+/// compounds. Variables as in 40 CFR 59.104(a)(1), read there; the equation itself is a picture in the copy seen and is from memory. A
+/// district's page on the calculation says the same in words. Without water and exempt compounds the two are equal.</para>
 /// <para>Per volume of solids: S = C/(1 − C/D), D the density of the volatile organic compounds (30 TAC 115.423(1)).</para>
 /// </remarks>
 /// <example><code>
@@ -74,7 +76,9 @@ public sealed record VocContent
     public MassConcentration Material => MassConcentration.FromKilogramsPerCubicMeter(OfMaterial().Value);
 
     /// <summary>Volatile organic compounds per volume of coating less water and exempt compounds: what a limit is compared with.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Water and exempt compounds weigh more than all volatiles, or fill the whole volume.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// Water and exempt compounds weigh more than all volatiles, or fill the whole volume.
+    /// </exception>
     public MassConcentration Regulatory => MassConcentration.FromKilogramsPerCubicMeter(LessWater().Value);
 
     /// <summary>Volatile organic compounds per volume of solids.</summary>

@@ -23,7 +23,9 @@ public sealed record VocPart
     /// <param name="name">What it is.</param>
     /// <param name="volume">Its volume, more than 0 and at most 100 m³; parts do as litres.</param>
     /// <param name="content">Its content less water and exempt compounds, 0 to 2 kg/L.</param>
-    /// <param name="isIgnored">Whether it is water or exempt solvent, which a rule leaves out of the volume; its content then has to be zero.</param>
+    /// <param name="isIgnored">
+    /// Whether it is water or exempt solvent, which a rule leaves out of the volume; its content then has to be zero.
+    /// </param>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public VocPart(string name, Volume volume, MassConcentration content, bool isIgnored)

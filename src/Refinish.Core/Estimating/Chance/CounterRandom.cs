@@ -3,7 +3,8 @@ using Refinish.Numerics;
 namespace Refinish.Estimating;
 
 /// <summary>
-/// Random numbers that are a function of seed, stream and index and of nothing else: neither of the order in which they are asked for nor of the thread.
+/// Random numbers that are a function of seed, stream and index and of nothing else: neither of the order in which they are asked for
+/// nor of the thread.
 /// </summary>
 /// <remarks>
 /// Philox4x32-10 of Salmon, Moraes, Dror and Shaw, "Parallel random numbers: as easy as 1, 2, 3", SC11 (2011). The key is the seed,

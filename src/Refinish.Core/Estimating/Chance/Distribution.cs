@@ -4,7 +4,10 @@ using UnitsNet;
 
 namespace Refinish.Estimating;
 
-/// <summary>An uncertain number as a value. The kinds are the sealed records of this namespace; a number that is known is an <see cref="ExactValue"/>.</summary>
+/// <summary>
+/// An uncertain number as a value. The kinds are the sealed records of this namespace; a number that is known is an
+/// <see cref="ExactValue"/>.
+/// </summary>
 /// <remarks>
 /// The number has no unit of its own: hours, money or a factor, as whoever uses it says. Shapes are chosen by the caller; none of them is
 /// a law of the trade.

@@ -2,10 +2,12 @@ using System;
 
 namespace Refinish.Estimating;
 
-/// <summary>A number whose logarithm is normal: never negative, with a long upper tail, as hours and costs that are products of many factors.</summary>
+/// <summary>
+/// A number whose logarithm is normal: never negative, with a long upper tail, as hours and costs that are products of many factors.
+/// </summary>
 /// <remarks>
-/// Quantiles exp(µ + z σ), median e^µ, mean exp(µ + σ²/2), variance (e^(σ²) − 1) e^(2µ + σ²). A product of independent lognormals is lognormal:
-/// µ and σ² add up. From memory of any textbook; held against published and outside figures by tests.
+/// Quantiles exp(µ + z σ), median e^µ, mean exp(µ + σ²/2), variance (e^(σ²) − 1) e^(2µ + σ²). A product of independent lognormals is
+/// lognormal: µ and σ² add up. From memory of any textbook; held against published and outside figures by tests.
 /// </remarks>
 /// <example><code>
 /// LognormalDistribution hours = new(Math.Log(100), 0.3);
@@ -53,7 +55,9 @@ public sealed record LognormalDistribution : Distribution
         return new LognormalDistribution(Math.Log(mean) - (variance / 2), Math.Sqrt(variance));
     }
 
-    /// <summary>The lognormal distribution through two quantiles, as people can state them: one chance in ten below, one in ten above.</summary>
+    /// <summary>
+    /// The lognormal distribution through two quantiles, as people can state them: one chance in ten below, one in ten above.
+    /// </summary>
     /// <param name="p10">Value not exceeded with a chance of 10 %, more than 10⁻¹⁰.</param>
     /// <param name="p90">Value not exceeded with a chance of 90 %, more than <paramref name="p10"/> and at most 10¹⁰.</param>
     /// <returns>The distribution.</returns>

@@ -2,7 +2,10 @@ using System;
 
 namespace Refinish.Estimating;
 
-/// <summary>The bell curve, for what is a sum of many small things. It has no lower end: for hours and money a <see cref="LognormalDistribution"/> is often better.</summary>
+/// <summary>
+/// The bell curve, for what is a sum of many small things. It has no lower end: for hours and money a
+/// <see cref="LognormalDistribution"/> is often better.
+/// </summary>
 /// <example><code>
 /// double late = new NormalDistribution(10, 2).Quantile(Ratio.FromPercent(90));   // 12.563
 /// </code></example>

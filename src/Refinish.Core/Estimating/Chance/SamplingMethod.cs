@@ -13,8 +13,8 @@ public enum SamplingMethod
     LatinHypercube,
 
     /// <summary>
-    /// A Sobol sequence with the direction numbers of Joe and Kuo (SIAM Journal on Scientific Computing 30, 2008), shifted at random by the seed.
-    /// It has 64 dimensions; inputs beyond those are drawn at random.
+    /// A Sobol sequence with the direction numbers of Joe and Kuo (SIAM Journal on Scientific Computing 30, 2008), shifted at random by
+    /// the seed. It has 64 dimensions; inputs beyond those are drawn at random.
     /// </summary>
     QuasiRandom,
 }

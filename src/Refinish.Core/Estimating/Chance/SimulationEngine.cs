@@ -53,7 +53,10 @@ internal sealed class SimulationEngine
         shifts = [.. Enumerable.Range(0, dimensions).Select(dimension => random.Word(ShiftKeys, dimension))];
     }
 
-    /// <summary>Runs every trial; <paramref name="model"/> reads the inputs and writes the outputs, and may be called from several threads at once.</summary>
+    /// <summary>
+    /// Runs every trial; <paramref name="model"/> reads the inputs and writes the outputs, and may be called from several threads at
+    /// once.
+    /// </summary>
     public double[][] Run(int outputs, Action<double[], double[]> model, IProgress<double>? progress, CancellationToken cancellation)
     {
         double[][] results = [.. Enumerable.Range(0, outputs).Select(_ => new double[options.Trials])];

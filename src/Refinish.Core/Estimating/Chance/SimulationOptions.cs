@@ -34,7 +34,9 @@ public sealed record SimulationOptions
         init => correlation = Guard.Within(value, Bounds.NotNegative(Measure.Percent, 1));
     }
 
-    /// <summary>Threads to use at most, 1 to 256; 0, as many as the machine offers, unless given. It changes the time and nothing else.</summary>
+    /// <summary>
+    /// Threads to use at most, 1 to 256; 0, as many as the machine offers, unless given. It changes the time and nothing else.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public int Threads { get; init => field = Guard.Count(value, 0, 256); }
 

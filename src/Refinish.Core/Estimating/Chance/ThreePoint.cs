@@ -70,7 +70,9 @@ public readonly record struct ThreePoint
     /// <summary>The distribution that a reading of the triple gives.</summary>
     /// <param name="reading">Which shape, and for a lognormal or normal one which variance.</param>
     /// <returns>The distribution; an <see cref="ExactValue"/> when all three values are equal.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="reading"/> is not a named value, or a lognormal reading is asked of a triple whose mean is not more than 0.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="reading"/> is not a named value, or a lognormal reading is asked of a triple whose mean is not more than 0.
+    /// </exception>
     public Distribution As(ThreePointReading reading)
     {
         Guard.Defined(reading);

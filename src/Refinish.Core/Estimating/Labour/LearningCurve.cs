@@ -3,11 +3,13 @@ using UnitsNet;
 
 namespace Refinish.Estimating;
 
-/// <summary>How much faster the same work goes when it is repeated, such as the tubs of a hotel floor: times in terms of the first one.</summary>
+/// <summary>
+/// How much faster the same work goes when it is repeated, such as the tubs of a hotel floor: times in terms of the first one.
+/// </summary>
 /// <remarks>
-/// With slope s and b = ln s / ln 2: by Wright's cumulative average the average of n is n^b and the total n^(1 + b); by Crawford's unit model the
-/// n-th takes n^b and the total is Σ k^b. A slope of 80 % is quoted of aircraft; there is no published figure for this trade, so take your own.
-/// It is for repeats by the same people without a long break.
+/// With slope s and b = ln s / ln 2: by Wright's cumulative average the average of n is n^b and the total n^(1 + b); by Crawford's unit
+/// model the n-th takes n^b and the total is Σ k^b. A slope of 80 % is quoted of aircraft; there is no published figure for this trade,
+/// so take your own. It is for repeats by the same people without a long break.
 /// </remarks>
 /// <example><code>
 /// LearningCurve floor = new(LearningModel.CumulativeAverage, Ratio.FromPercent(90));

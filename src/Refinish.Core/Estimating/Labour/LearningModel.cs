@@ -1,6 +1,8 @@
 namespace Refinish.Estimating;
 
-/// <summary>What falls by the slope each time the number of repeats doubles. The two are often confused and differ by a third and more.</summary>
+/// <summary>
+/// What falls by the slope each time the number of repeats doubles. The two are often confused and differ by a third and more.
+/// </summary>
 public enum LearningModel
 {
     /// <summary>Wright: the average of all units made so far.</summary>

@@ -6,9 +6,9 @@ namespace Refinish.Estimating;
 /// Several like fixtures sprayed in turn: while one dries, the next is sprayed, so that waiting between coats is shared.
 /// </summary>
 /// <remarks>
-/// One after the other, n fixtures of k coats take n (k w + (k − 1) d) with w for a coat and d for drying. In turn a round takes the longer of n w
-/// and w + d, and the last round n w: (k − 1) max(n w, w + d) + n w. The recoat window has to hold for what the round takes; that is the
-/// schedule's to judge. Drying must go on while the neighbour is sprayed; overspray must not land on a wet film.
+/// One after the other, n fixtures of k coats take n (k w + (k − 1) d) with w for a coat and d for drying. In turn a round takes the
+/// longer of n w and w + d, and the last round n w: (k − 1) max(n w, w + d) + n w. The recoat window has to hold for what the round
+/// takes; that is the schedule's to judge. Drying must go on while the neighbour is sprayed; overspray must not land on a wet film.
 /// </remarks>
 /// <example><code>
 /// SharedDrying pair = new(fixtures: 2, coats: 3, TimeSpan.FromMinutes(20), TimeSpan.FromMinutes(30));

@@ -8,10 +8,10 @@ namespace Refinish.Estimating;
 
 /// <summary>A Weibull lifetime fitted by maximum likelihood to a shop's own records, failed jobs and jobs still good alike.</summary>
 /// <remarks>
-/// The shape solves Σ t^b ln t / Σ t^b − 1/b = mean ln t of the failures, sums over all jobs; η = (Σ t^b / r)^(1/b). Intervals are from the observed
-/// Fisher information on the logarithms, or, for the shape, from the likelihood ratio, which leans less on large numbers. Maximum likelihood puts the
-/// shape too high when failures are few. Jobs that were never heard of again count as good only up to the day of the last contact.
-/// Formulas: from memory of any reliability textbook; held to published examples by tests.
+/// The shape solves Σ t^b ln t / Σ t^b − 1/b = mean ln t of the failures, sums over all jobs; η = (Σ t^b / r)^(1/b). Intervals are from
+/// the observed Fisher information on the logarithms, or, for the shape, from the likelihood ratio, which leans less on large numbers.
+/// Maximum likelihood puts the shape too high when failures are few. Jobs that were never heard of again count as good only up to the
+/// day of the last contact. Formulas: from memory of any reliability textbook; held to published examples by tests.
 /// </remarks>
 /// <example><code>
 /// WeibullFit fit = new([new LifeRecord(1.2, true), new LifeRecord(3.4, true), new LifeRecord(4.8, true), new LifeRecord(5, false, 120)]);
@@ -88,7 +88,9 @@ public sealed record WeibullFit
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
     public ConfidenceInterval? ScaleInterval(Ratio confidence) => Around(Life?.ScaleYears, scaleVariance, Score(confidence));
 
-    /// <summary>Two-sided interval of the shape from the likelihood ratio: all shapes whose best ln L is at most z²/2 below the greatest.</summary>
+    /// <summary>
+    /// Two-sided interval of the shape from the likelihood ratio: all shapes whose best ln L is at most z²/2 below the greatest.
+    /// </summary>
     /// <param name="confidence">Confidence, more than 0 and less than 100 %.</param>
     /// <returns>The interval; <see langword="null"/> without a fit.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>

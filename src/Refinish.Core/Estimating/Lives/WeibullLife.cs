@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace Refinish.Estimating;
 
-/// <summary>A lifetime as a Weibull distribution: the share failed by age t is F(t) = 1 − exp(−(t/η)^b), with shape b and scale η in years.</summary>
+/// <summary>
+/// A lifetime as a Weibull distribution: the share failed by age t is F(t) = 1 − exp(−(t/η)^b), with shape b and scale η in years.
+/// </summary>
 /// <remarks>
 /// f(t) = (b/η)(t/η)^(b−1) exp(−(t/η)^b), h(t) = (b/η)(t/η)^(b−1), mean η Γ(1 + 1/b). At t = η 63.2 % have failed.
 /// A shape below 1 is early failure that wears off, 1 is chance, above 1 is wear. Formulas: MIL-HDBK-338B, 5.3.6.
@@ -100,7 +102,9 @@ public sealed record WeibullLife
     public double AgeAtFailed(Ratio failed) =>
         ScaleYears * Math.Pow(-Math.Log(1 - Guard.Within(failed, Bounds.Below(0, 1, Measure.Percent))), 1 / Shape);
 
-    /// <summary>The lifetime when the hazard is multiplied at every age, as by worse preparation: η falls by the factor HR^(−1/b).</summary>
+    /// <summary>
+    /// The lifetime when the hazard is multiplied at every age, as by worse preparation: η falls by the factor HR^(−1/b).
+    /// </summary>
     /// <param name="ratio">Hazard ratio, more than 0 and at most 1000; it has to come from the caller's own records.</param>
     /// <returns>The lifetime with the same shape.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="ratio"/> is outside its range.</exception>
@@ -108,7 +112,8 @@ public sealed record WeibullLife
         new(Shape, ScaleYears * Math.Pow(Guard.Within(ratio, Bounds.Positive(Measure.Number, 1000)), -1 / Shape));
 
     /// <summary>
-    /// Failures to expect up to an age when every failure is at once renewed as good as new, and may fail again: more than the share that has failed once.
+    /// Failures to expect up to an age when every failure is at once renewed as good as new, and may fail again: more than the share
+    /// that has failed once.
     /// </summary>
     /// <param name="years">Age, 0 to η · 8^(1/b) years; beyond, the series behind it loses its digits.</param>
     /// <returns>Mean number of renewals M(t).</returns>

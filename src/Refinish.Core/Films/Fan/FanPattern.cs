@@ -5,12 +5,12 @@ namespace Refinish.Films;
 
 /// <summary>The fan of a spray gun: how wide and high it is at a distance, and how the coating is spread over it.</summary>
 /// <remarks>
-/// The pattern is one over solid angle: at twice the distance it is twice as wide and high and lands a quarter as much on an area.
-/// On a plane square to the fan at the reference distance, with x across and y along the height, in units of the half axes:
-/// uniform q = 1 / (w h); elliptical q = 4 / (π w h); beta q = (b − 1/2) · 4 / (π w h) · (1 − ξ² − η²)^(b − 3/2);
-/// Gaussian with σ = w/4 and h/4, left off where it has fallen to exp(−12.5), with the 4 parts in a million lost by that put back.
-/// A stroke square to the fan's width then leaves the profiles named at <see cref="FanPatternShape"/>, whatever its height.
-/// Source: profiles of these families are common in the literature on robot painting (from memory, unverified); the spread over solid angle is derived from them.
+/// The pattern is one over solid angle: at twice the distance it is twice as wide and high and lands a quarter as much on an area. On a
+/// plane square to the fan at the reference distance, with x across and y along the height, in units of the half axes: uniform q = 1 /
+/// (w h); elliptical q = 4 / (π w h); beta q = (b − 1/2) · 4 / (π w h) · (1 − ξ² − η²)^(b − 3/2); Gaussian with σ = w/4 and h/4, left
+/// off where it has fallen to exp(−12.5), with the 4 parts in a million lost by that put back. A stroke square to the fan's width then
+/// leaves the profiles named at <see cref="FanPatternShape"/>, whatever its height. Source: profiles of these families are common in
+/// the literature on robot painting (from memory, unverified); the spread over solid angle is derived from them.
 /// </remarks>
 /// <example><code>
 /// FanPattern fan = FanPattern.Beta(Length.FromCentimeters(25), Length.FromCentimeters(6), Length.FromCentimeters(20), 2);
@@ -40,7 +40,9 @@ public sealed record FanPattern
     /// <summary>Distance from nozzle to surface at which width and height were measured.</summary>
     public Length ReferenceDistance { get; }
 
-    /// <summary>The b of the profile (1 − 4x²/w²)^(b − 1): 1 for uniform, 1.5 for elliptical; 1 also for a Gaussian, which has none.</summary>
+    /// <summary>
+    /// The b of the profile (1 − 4x²/w²)^(b − 1): 1 for uniform, 1.5 for elliptical; 1 also for a Gaussian, which has none.
+    /// </summary>
     public double Exponent { get; }
 
     /// <summary>An even fan with a rectangular outline.</summary>

@@ -86,10 +86,15 @@ public sealed record PassPlan
     /// <summary>Dry film of each of them; <see langword="null"/> when the plan is not possible.</summary>
     public Length? DryPerPass => IsPossible ? Length.FromMeters(DryOfPass().Value) : null;
 
-    /// <summary>When the plan is not possible, the thickest dry film below the target that is; <see langword="null"/> when there is none or none is needed.</summary>
+    /// <summary>
+    /// When the plan is not possible, the thickest dry film below the target that is; <see langword="null"/> when there is none or none
+    /// is needed.
+    /// </summary>
     public Length? ReachableBelow => IsPossible || FewestPasses < 2 ? null : Length.FromMeters(Below().Value);
 
-    /// <summary>When the plan is not possible, the thinnest dry film above the target that is; <see langword="null"/> when none is needed.</summary>
+    /// <summary>
+    /// When the plan is not possible, the thinnest dry film above the target that is; <see langword="null"/> when none is needed.
+    /// </summary>
     public Length? ReachableAbove => IsPossible ? null : Length.FromMeters(Above().Value);
 
     /// <summary>Why no number of passes keeps both limits; <see langword="null"/> when one does.</summary>

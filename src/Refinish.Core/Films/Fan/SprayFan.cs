@@ -5,9 +5,10 @@ using Refinish.Numerics;
 namespace Refinish.Films;
 
 /// <summary>
-/// A stroke made ready for the kernels, in the frame of the gun: X across the fan, Y along its height, Z along the aim, from the nozzle at the start.
-/// Symbols: R from nozzle to triangle, n its normal, Q fluid rate, TE transfer efficiency, v speed, s way along the stroke, L₀ reference distance, a and b half axes of the fan there.
-/// With ξ = L₀X/(aZ) and η = L₀Y/(bZ) the film is (Q TE / v) ∫ q(ξ, η) L₀² (−n·R) / Z³ ds: pattern over solid angle, inverse square, cosine of incidence, without a root.
+/// A stroke made ready for the kernels, in the frame of the gun: X across the fan, Y along its height, Z along the aim, from the nozzle
+/// at the start. Symbols: R from nozzle to triangle, n its normal, Q fluid rate, TE transfer efficiency, v speed, s way along the
+/// stroke, L₀ reference distance, a and b half axes of the fan there. With ξ = L₀X/(aZ) and η = L₀Y/(bZ) the film is (Q TE / v) ∫ q(ξ,
+/// η) L₀² (−n·R) / Z³ ds: pattern over solid angle, inverse square, cosine of incidence, without a root.
 /// </summary>
 internal sealed class SprayFan
 {

@@ -3,11 +3,14 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>A wet film that loses its solvent and thickens as it does: what it sags and how much of a ripple is left by the time it sets.</summary>
+/// <summary>
+/// A wet film that loses its solvent and thickens as it does: what it sags and how much of a ripple is left by the time it sets.
+/// </summary>
 /// <remarks>
-/// Volatile part h_v = h_v0 e^(−t/τ), solids stay, φ = h_s/h, η = η₀ e^(B (φ − φ₀)). Then Φ = ∫ dt/η, sag = ½ ρ g sin α ∫ h² dt/η, and the ripple left is
-/// exp(−16 π⁴ σ/(3 λ⁴) ∫ h³ dt/η). One rate for all solvent, in all depths: a real film loses it first from its surface, then by diffusion, and thick films dry slower than this says. B, τ and η₀
-/// are fitted to a trial (a sag that was seen, a viscosity of the reduced and the unreduced coating), they stand on no data sheet.
+/// Volatile part h_v = h_v0 e^(−t/τ), solids stay, φ = h_s/h, η = η₀ e^(B (φ − φ₀)). Then Φ = ∫ dt/η, sag = ½ ρ g sin α ∫ h² dt/η, and
+/// the ripple left is exp(−16 π⁴ σ/(3 λ⁴) ∫ h³ dt/η). One rate for all solvent, in all depths: a real film loses it first from its
+/// surface, then by diffusion, and thick films dry slower than this says. B, τ and η₀ are fitted to a trial (a sag that was seen, a
+/// viscosity of the reduced and the unreduced coating), they stand on no data sheet.
 /// </remarks>
 /// <example><code>
 /// DryingFilm film = new()

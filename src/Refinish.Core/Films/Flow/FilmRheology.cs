@@ -3,10 +3,14 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>How a wet coating resists slow shear: τ = τ_y + K γ̇ⁿ (Herschel–Bulkley), with the Newtonian, Bingham and power-law liquids as its special cases.</summary>
+/// <summary>
+/// How a wet coating resists slow shear: τ = τ_y + K γ̇ⁿ (Herschel–Bulkley), with the Newtonian, Bingham and power-law liquids as its
+/// special cases.
+/// </summary>
 /// <remarks>
-/// The numbers have to be those of slow shear: sagging and levelling shear a film at about 0.01 to 1 per second (from memory, unverified), an efflux cup a thousand times faster. A cup
-/// viscosity of a shear-thinning coating is too small here, and a film judged with it seems to run sooner than it does and to level better than it does.
+/// The numbers have to be those of slow shear: sagging and levelling shear a film at about 0.01 to 1 per second (from memory,
+/// unverified), an efflux cup a thousand times faster. A cup viscosity of a shear-thinning coating is too small here, and a film judged
+/// with it seems to run sooner than it does and to level better than it does.
 /// </remarks>
 /// <example><code>
 /// FilmRheology newtonian = FilmRheology.Newtonian(DynamicViscosity.FromPascalSeconds(0.3));

@@ -6,14 +6,15 @@ using UnitsNet;
 namespace Refinish.Films;
 
 /// <summary>
-/// The window of wet films that level before they sag: a ripple needs a least film to level, the slope allows a most film, and both share the fluidity Φ that the
-/// film has before it sets.
+/// The window of wet films that level before they sag: a ripple needs a least film to level, the slope allows a most film, and both
+/// share the fluidity Φ that the film has before it sets.
 /// </summary>
 /// <remarks>
-/// <para>Least film: h_lev = (C/Φ)^⅓ with C = 3 λ⁴ ln(1/ε)/(16 π⁴ σ) (Orchard, shallow film, ripple left ε). Most film: h_sag = h_y + √(2 L/(ρ g sin α Φ)), h_y = τ_y/(ρ g sin α).
-/// Without yield stress the window closes at Φ* = (2L/(ρ g sin α))³/C²: above it no film levels without sagging beyond L. A wait between thinner coats, faster solvent or a shorter ripple (finer spray) opens it.</para>
-/// <para>A screening number: the coating is taken as one viscosity at a time, the film as even, and what counts as a sag or as level is the caller's. Calibrate Φ with <see cref="FluidityFromSag"/> from a film
-/// that was seen to sag on a vertical panel.</para>
+/// <para>Least film: h_lev = (C/Φ)^⅓ with C = 3 λ⁴ ln(1/ε)/(16 π⁴ σ) (Orchard, shallow film, ripple left ε). Most film: h_sag = h_y +
+/// √(2 L/(ρ g sin α Φ)), h_y = τ_y/(ρ g sin α). Without yield stress the window closes at Φ* = (2L/(ρ g sin α))³/C²: above it no film
+/// levels without sagging beyond L. A wait between thinner coats, faster solvent or a shorter ripple (finer spray) opens it.</para>
+/// <para>A screening number: the coating is taken as one viscosity at a time, the film as even, and what counts as a sag or as level is
+/// the caller's. Calibrate Φ with <see cref="FluidityFromSag"/> from a film that was seen to sag on a vertical panel.</para>
 /// </remarks>
 /// <example><code>
 /// FlowWindow window = new()
@@ -66,13 +67,19 @@ public sealed record FlowWindow
     /// <summary>The thinnest wet film that levels.</summary>
     public Length LeastFilm => Length.FromMeters(Least().Value);
 
-    /// <summary>The wet limit of this slope: the thickest film that does not sag beyond what is allowed; <see langword="null"/> on a level surface, which has none.</summary>
+    /// <summary>
+    /// The wet limit of this slope: the thickest film that does not sag beyond what is allowed; <see langword="null"/> on a level
+    /// surface, which has none.
+    /// </summary>
     public Length? MostFilm => Slope.Radians > 0 ? Length.FromMeters(Most().Value) : null;
 
     /// <summary>Whether some film levels and does not sag.</summary>
     public bool IsOpen => Slope.Radians == 0 || Least().Value <= Most().Value;
 
-    /// <summary>The fluidity at which the window closes, in 1/Pa; <see langword="null"/> on a level surface and with a yield stress, where no closed form holds.</summary>
+    /// <summary>
+    /// The fluidity at which the window closes, in 1/Pa; <see langword="null"/> on a level surface and with a yield stress, where no
+    /// closed form holds.
+    /// </summary>
     public double? ClosingFluidity => Slope.Radians > 0 && YieldStress.Pascals == 0 ? Closing().Value : null;
 
     /// <summary>The one film that is left when it closes; <see langword="null"/> where there is no closing fluidity.</summary>
@@ -89,7 +96,9 @@ public sealed record FlowWindow
             + Measure.Angle.Format(Slope.Radians, DisplayUnits.Si, 3) + " the film sags above "
             + Measure.Film.Format(Most().Value, DisplayUnits.Si, 3) + ": expect orange peel below, runs above, both between";
 
-    /// <summary>The fluidity of a coating, from a film that was seen to creep on a slope until it set: Φ = 2 L/(ρ g sin α h²). No yield stress.</summary>
+    /// <summary>
+    /// The fluidity of a coating, from a film that was seen to creep on a slope until it set: Φ = 2 L/(ρ g sin α h²). No yield stress.
+    /// </summary>
     /// <param name="film">Wet film, from 1 µm to 5 mm.</param>
     /// <param name="sag">How far its surface crept, 0.1 to 100 mm.</param>
     /// <param name="density">Density of the wet coating, 0.5 to 3 g/mL.</param>

@@ -3,12 +3,17 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>How fast a ripple of one wavelength levels out of a wet film under surface tension (Orchard), shallow and for any depth, and what a yield stress leaves of it.</summary>
+/// <summary>
+/// How fast a ripple of one wavelength levels out of a wet film under surface tension (Orchard), shallow and for any depth, and what a
+/// yield stress leaves of it.
+/// </summary>
 /// <remarks>
-/// <para>A small ripple decays as exp(−t/T). Shallow film: 1/T = σ k⁴ h³/(3 η) with k = 2π/λ, so that T = 3 η (λ/2π)⁴/(σ h³), and the half-time is T ln 2:
-/// S. E. Orchard, Applied Scientific Research A11 (1962), as given by S. Abbott, "Levelling" (read there). Any depth: 1/T = σ k/(2 η) ·
-/// (sinh kh cosh kh − kh)/(cosh² kh + (kh)²), from memory; the shallow form times a depth factor that is 1 for long waves. On a level floor gravity helps: + ρ g k² h³/(3 η) (long waves).</para>
-/// <para>A yield stress leaves a ripple of about τ_y λ³/(8 π³ σ h) (from memory). Gradients of surface tension as solvent leaves, substrate texture and ripples as high as the film is thick are outside this.</para>
+/// <para>A small ripple decays as exp(−t/T). Shallow film: 1/T = σ k⁴ h³/(3 η) with k = 2π/λ, so that T = 3 η (λ/2π)⁴/(σ h³), and the
+/// half-time is T ln 2: S. E. Orchard, Applied Scientific Research A11 (1962), as given by S. Abbott, "Levelling" (read there). Any
+/// depth: 1/T = σ k/(2 η) · (sinh kh cosh kh − kh)/(cosh² kh + (kh)²), from memory; the shallow form times a depth factor that is 1 for
+/// long waves. On a level floor gravity helps: + ρ g k² h³/(3 η) (long waves).</para>
+/// <para>A yield stress leaves a ripple of about τ_y λ³/(8 π³ σ h) (from memory). Gradients of surface tension as solvent leaves,
+/// substrate texture and ripples as high as the film is thick are outside this.</para>
 /// </remarks>
 /// <example><code>
 /// Levelling levelling = new()
@@ -42,7 +47,9 @@ public sealed record Levelling
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Pressure YieldStress { get; init => field = Guard.Checked(value, FlowRanges.YieldStress); }
 
-    /// <summary>Density of the wet coating, 0.5 to 3 g/mL, for a level floor where gravity helps; <see langword="null"/> leaves gravity out.</summary>
+    /// <summary>
+    /// Density of the wet coating, 0.5 to 3 g/mL, for a level floor where gravity helps; <see langword="null"/> leaves gravity out.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public Density? DensityOnFloor
     {
@@ -72,7 +79,10 @@ public sealed record Levelling
     /// <summary>Height from mean to crest that the yield stress holds up; zero without one.</summary>
     public Length HeldRipple => Length.FromMeters(Held().Value);
 
-    /// <summary>Part of the ripple that is left after a fluidity Φ = ∫ dt/η, with the depth and, where asked for, gravity. The yield stress is left out.</summary>
+    /// <summary>
+    /// Part of the ripple that is left after a fluidity Φ = ∫ dt/η, with the depth and, where asked for, gravity. The yield stress is
+    /// left out.
+    /// </summary>
     /// <param name="fluidity">Φ in 1/Pa, 0 to 10⁹.</param>
     /// <returns>The part, 0 to 1.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>

@@ -4,8 +4,9 @@ namespace Refinish.Films;
 
 /// <summary>How far a film creeps down a slope before it sets, its consistency rising as solvent leaves.</summary>
 /// <remarks>
-/// L = u_s ∫ (η₀/η)^(1/n) dt, with u_s the surface speed as laid and η₀/η how the history thickens; for n = 1 and no yield stress L = ρ g sin α h² Φ/2. The film's
-/// thickness and its yield stress stay as laid: a real film gets thinner and stiffer, and creeps less. <see cref="DryingFilm"/> lets it get thinner.
+/// L = u_s ∫ (η₀/η)^(1/n) dt, with u_s the surface speed as laid and η₀/η how the history thickens; for n = 1 and no yield stress L = ρ
+/// g sin α h² Φ/2. The film's thickness and its yield stress stay as laid: a real film gets thinner and stiffer, and creeps less.
+/// <see cref="DryingFilm"/> lets it get thinner.
 /// </remarks>
 /// <example><code>
 /// SlopeFlow flow = new(Length.FromMicrometers(100), Angle.FromDegrees(90), Density.FromGramsPerMilliliter(1.1),

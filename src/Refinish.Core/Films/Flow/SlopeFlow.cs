@@ -9,11 +9,12 @@ namespace Refinish.Films;
 /// stress would hold.
 /// </summary>
 /// <remarks>
-/// <para>Steady flow of a thin film under its own weight, no slip at the wall, no stress at the surface. With G = ρ g sin α and the plug of thickness h_y = τ_y/G
-/// at the surface, H = h − h_y: u_s = n/(n+1) · (G/K)^(1/n) · H^(1+1/n), u(y) = u_s (1 − (1 − y/H)^(1+1/n)) below the plug, flow per width u_s (h − H n/(2n+1)).
-/// For n = 1 and no yield stress this is Nusselt's film: u_s = ρ g sin α h²/(2η), mean ρ g sin α h²/(3η).</para>
-/// <para>A film reaches this flow within about ρh²/η, microseconds here, so that it holds at each instant of a drying film. Surface tension, edges and drips are left out:
-/// a bead at a lower edge gathers what this lets through.</para>
+/// <para>Steady flow of a thin film under its own weight, no slip at the wall, no stress at the surface. With G = ρ g sin α and the
+/// plug of thickness h_y = τ_y/G at the surface, H = h − h_y: u_s = n/(n+1) · (G/K)^(1/n) · H^(1+1/n), u(y) = u_s (1 − (1 −
+/// y/H)^(1+1/n)) below the plug, flow per width u_s (h − H n/(2n+1)). For n = 1 and no yield stress this is Nusselt's film: u_s = ρ g
+/// sin α h²/(2η), mean ρ g sin α h²/(3η).</para>
+/// <para>A film reaches this flow within about ρh²/η, microseconds here, so that it holds at each instant of a drying film. Surface
+/// tension, edges and drips are left out: a bead at a lower edge gathers what this lets through.</para>
 /// </remarks>
 /// <example><code>
 /// SlopeFlow flow = new(Length.FromMicrometers(100), Angle.FromDegrees(90), Density.FromKilogramsPerCubicMeter(1300),

@@ -4,10 +4,14 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>How the viscosity of a lying film rises as solvent leaves it, and the fluidity Φ = ∫ dt/η that is left for sagging and levelling before it sets.</summary>
+/// <summary>
+/// How the viscosity of a lying film rises as solvent leaves it, and the fluidity Φ = ∫ dt/η that is left for sagging and levelling
+/// before it sets.
+/// </summary>
 /// <remarks>
-/// Points in time, straight in ln η between them, so that ∫ dt/η over a stretch is Δt/η₁ · φ₁(ln(η₁/η₂)) exactly, φ₁(x) = (eˣ − 1)/x. Sag and levelling share this one number:
-/// a film that thickens e-fold every τ from η₀ on has Φ = τ/η₀ in all. After the last point nothing is known and nothing is added.
+/// Points in time, straight in ln η between them, so that ∫ dt/η over a stretch is Δt/η₁ · φ₁(ln(η₁/η₂)) exactly, φ₁(x) = (eˣ − 1)/x.
+/// Sag and levelling share this one number: a film that thickens e-fold every τ from η₀ on has Φ = τ/η₀ in all. After the last point
+/// nothing is known and nothing is added.
 /// </remarks>
 /// <example><code>
 /// ViscosityHistory history = ViscosityHistory.Thickening(DynamicViscosity.FromPascalSeconds(0.3), TimeSpan.FromSeconds(60), TimeSpan.FromMinutes(10));
@@ -22,7 +26,9 @@ public sealed record ViscosityHistory
     /// <summary>Makes a history.</summary>
     /// <param name="points">Points in order of time, at least two, the first at time zero.</param>
     /// <exception cref="ArgumentException">Fewer than two points.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The first point is not at zero, or a time does not come after the one before.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The first point is not at zero, or a time does not come after the one before.
+    /// </exception>
     public ViscosityHistory(IEnumerable<ViscosityPoint> points)
     {
         this.points = Guard.List(points, 2);

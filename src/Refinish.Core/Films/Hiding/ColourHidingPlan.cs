@@ -7,10 +7,15 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>How many coats hide an old strong colour under a new one, told by colour difference: Kubelka–Munk in the three bands of X, Y and Z, until ΔE00 to the full colour is small enough.</summary>
+/// <summary>
+/// How many coats hide an old strong colour under a new one, told by colour difference: Kubelka–Munk in the three bands of X, Y and Z,
+/// until ΔE00 to the full colour is small enough.
+/// </summary>
 /// <remarks>
-/// An abridged calculation: X/Xn, Y/Yn and Z/Zn stand for the reflectances of three broad bands, and one scattering holds for all three. It ranks coats and primers well; with strong narrow-band colours it may be off by a
-/// unit or two of ΔE, and a spectral match needs spectra. Surfaces are left out as in <see cref="HidingFilm"/>. The tolerance of 1 is a common reading of "just seen", and invented as a default here.
+/// An abridged calculation: X/Xn, Y/Yn and Z/Zn stand for the reflectances of three broad bands, and one scattering holds for all
+/// three. It ranks coats and primers well; with strong narrow-band colours it may be off by a unit or two of ΔE, and a spectral match
+/// needs spectra. Surfaces are left out as in <see cref="HidingFilm"/>. The tolerance of 1 is a common reading of "just seen", and
+/// invented as a default here.
 /// </remarks>
 /// <example><code>
 /// ColourHidingPlan plan = new()
@@ -95,7 +100,9 @@ public sealed record ColourHidingPlan
         : null;
 
     /// <summary>How the coats follow, band by band.</summary>
-    /// <returns>The derivation; each coat's colour and difference are its parts. Without steps when a colour cannot be that of a surface.</returns>
+    /// <returns>
+    /// The derivation; each coat's colour and difference are its parts. Without steps when a colour cannot be that of a surface.
+    /// </returns>
     public Workings Workings()
     {
         Trace t = new();

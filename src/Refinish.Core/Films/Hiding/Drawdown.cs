@@ -3,10 +3,14 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>A film of known dry thickness drawn over a black and white chart: its absorption and scattering follow from the two reflectances.</summary>
+/// <summary>
+/// A film of known dry thickness drawn over a black and white chart: its absorption and scattering follow from the two reflectances.
+/// </summary>
 /// <remarks>
-/// a = ½ [R + (R₀ − R + Rg)/(R₀ Rg)], b = √(a² − 1), S = artanh(b R₀/(1 − a R₀))/(b X), K = S (a − 1): P. Kubelka, Journal of the Optical Society of America 38 (1948) (from memory). The black is taken as 0.
-/// Readings that no film can have, a = below 1 or a film that seems to have no end, give no coefficients but the reason. A film with a contrast ratio above about 0.97 is too thick to tell S well: draw it thinner.
+/// a = ½ [R + (R₀ − R + Rg)/(R₀ Rg)], b = √(a² − 1), S = artanh(b R₀/(1 − a R₀))/(b X), K = S (a − 1): P. Kubelka, Journal of the
+/// Optical Society of America 38 (1948) (from memory). The black is taken as 0. Readings that no film can have, a = below 1 or a film
+/// that seems to have no end, give no coefficients but the reason. A film with a contrast ratio above about 0.97 is too thick to tell S
+/// well: draw it thinner.
 /// </remarks>
 /// <example><code>
 /// Drawdown card = new(Length.FromMicrometers(40), Ratio.FromPercent(66.59), Ratio.FromPercent(71.45), Ratio.FromPercent(80));

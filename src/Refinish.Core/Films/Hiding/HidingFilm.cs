@@ -5,8 +5,10 @@ namespace Refinish.Films;
 
 /// <summary>A dry film over something: what it reflects there, over black and over white, and its contrast ratio (Kubelka–Munk).</summary>
 /// <remarks>
-/// R = [1 − Rg (a − b coth bSX)]/[a − Rg + b coth bSX]; contrast ratio R over black per R over white, the white taken as 0.80 as in the classical definition (ISO 6504-3 and ASTM D2805 print the ratio of
-/// Y over the black and the white of their charts; from memory). A film of no thickness shows what is below, one without end shows R∞. The theory knows two diffuse streams and no surface: see <see cref="SurfaceReflection"/>.
+/// R = [1 − Rg (a − b coth bSX)]/[a − Rg + b coth bSX]; contrast ratio R over black per R over white, the white taken as 0.80 as in the
+/// classical definition (ISO 6504-3 and ASTM D2805 print the ratio of Y over the black and the white of their charts; from memory). A
+/// film of no thickness shows what is below, one without end shows R∞. The theory knows two diffuse streams and no surface: see
+/// <see cref="SurfaceReflection"/>.
 /// </remarks>
 /// <example><code>
 /// PaintOptics white = new(ReciprocalLength.FromInverseMillimeters(5), ReciprocalLength.FromInverseMillimeters(80));

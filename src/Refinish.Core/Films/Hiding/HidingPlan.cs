@@ -6,10 +6,15 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>How many coats hide an old light or dark colour, told by reflectance Y: with or without a primer between, until the ratio to the full colour is reached.</summary>
+/// <summary>
+/// How many coats hide an old light or dark colour, told by reflectance Y: with or without a primer between, until the ratio to the
+/// full colour is reached.
+/// </summary>
 /// <remarks>
-/// Each coat is a Kubelka–Munk film over what lies below; layers of one coating add up to one film, a primer of its own optics is what the topcoat sees. Hidden means reflectance per full reflectance (the smaller per the larger) at least the ratio, 0.98 unless given,
-/// as the opacity standards take it; |ΔL*| at most 0.5 or ΔE00 at most 1 are other ways to say it. For strong colours that match in Y and differ in hue use <see cref="ColourHidingPlan"/>. More than six coats: tint the primer or choose another colour.
+/// Each coat is a Kubelka–Munk film over what lies below; layers of one coating add up to one film, a primer of its own optics is what
+/// the topcoat sees. Hidden means reflectance per full reflectance (the smaller per the larger) at least the ratio, 0.98 unless given,
+/// as the opacity standards take it; |ΔL*| at most 0.5 or ΔE00 at most 1 are other ways to say it. For strong colours that match in Y
+/// and differ in hue use <see cref="ColourHidingPlan"/>. More than six coats: tint the primer or choose another colour.
 /// </remarks>
 /// <example><code>
 /// HidingPlan plan = new()

@@ -3,10 +3,14 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>The dry film at which a coating reaches a contrast ratio, 0.98 as the opacity standards take for complete hiding, and how many coats that is.</summary>
+/// <summary>
+/// The dry film at which a coating reaches a contrast ratio, 0.98 as the opacity standards take for complete hiding, and how many coats
+/// that is.
+/// </summary>
 /// <remarks>
-/// Closed form: with z = b coth bSX the contrast ratio C over a white Rw gives C Rw z² − (1 − C) z − ((1 − C) a − Rw (1 − C a²)) = 0, and X = artanh(b/z)/(b S). "Complete" hiding at 0.98 is a convention (ISO 6504-3,
-/// ASTM D2805; from memory): over a black and white chart the difference is still to be seen by a good eye.
+/// Closed form: with z = b coth bSX the contrast ratio C over a white Rw gives C Rw z² − (1 − C) z − ((1 − C) a − Rw (1 − C a²)) = 0,
+/// and X = artanh(b/z)/(b S). "Complete" hiding at 0.98 is a convention (ISO 6504-3, ASTM D2805; from memory): over a black and white
+/// chart the difference is still to be seen by a good eye.
 /// </remarks>
 /// <example><code>
 /// PaintOptics white = new(ReciprocalLength.FromInverseMillimeters(5), ReciprocalLength.FromInverseMillimeters(80));

@@ -6,10 +6,12 @@ namespace Refinish.Films;
 
 /// <summary>How a dry film absorbs and scatters light of one band: the K and S of Kubelka and Munk, per thickness of dry film.</summary>
 /// <remarks>
-/// <para>P. Kubelka and F. Munk, Zeitschrift für technische Physik 12 (1931): K/S = (1 − R∞)²/(2 R∞), R∞ the reflectance of a film without end. Reflectances here are those inside the film: take
-/// the surface off first with <see cref="SurfaceReflection"/> where measured ones come from a glossy film.</para>
-/// <para>Both belong to one coating at one pigment volume: they change with tint and with what is let down, not with reducer, since the film is dry. No published pair for a trade topcoat was found: measure them with
-/// a drawdown (<see cref="Drawdown"/>). About 0.1 to 0.25 per µm is recalled for white films (from memory, unverified).</para>
+/// <para>P. Kubelka and F. Munk, Zeitschrift für technische Physik 12 (1931): K/S = (1 − R∞)²/(2 R∞), R∞ the reflectance of a film
+/// without end. Reflectances here are those inside the film: take the surface off first with <see cref="SurfaceReflection"/> where
+/// measured ones come from a glossy film.</para>
+/// <para>Both belong to one coating at one pigment volume: they change with tint and with what is let down, not with reducer, since the
+/// film is dry. No published pair for a trade topcoat was found: measure them with a drawdown (<see cref="Drawdown"/>). About 0.1 to
+/// 0.25 per µm is recalled for white films (from memory, unverified).</para>
 /// </remarks>
 /// <example><code>
 /// PaintOptics white = PaintOptics.FromReflectivity(Ratio.FromPercent(90), ReciprocalLength.FromInverseMils(3.5));

@@ -3,10 +3,14 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>What the surface of a film adds to and takes from what its inside reflects (Saunderson): measured R = k₁ + (1 − k₁)(1 − k₂) R′/(1 − k₂ R′).</summary>
+/// <summary>
+/// What the surface of a film adds to and takes from what its inside reflects (Saunderson): measured R = k₁ + (1 − k₁)(1 − k₂) R′/(1 −
+/// k₂ R′).
+/// </summary>
 /// <remarks>
-/// k₁ is the outer reflection at the meter's incidence, (n − 1)²/(n + 1)² near the normal, 0.04 for n = 1.5; with the gloss excluded the term k₁ alone is left out. k₂ is the inner reflection of diffuse light: 0.60 is the theory's for
-/// n = 1.5, 0.4 to 0.5 often fits paint better. J. L. Saunderson, Journal of the Optical Society of America 32 (1942); figures from memory.
+/// k₁ is the outer reflection at the meter's incidence, (n − 1)²/(n + 1)² near the normal, 0.04 for n = 1.5; with the gloss excluded
+/// the term k₁ alone is left out. k₂ is the inner reflection of diffuse light: 0.60 is the theory's for n = 1.5, 0.4 to 0.5 often fits
+/// paint better. J. L. Saunderson, Journal of the Optical Society of America 32 (1942); figures from memory.
 /// </remarks>
 /// <example><code>
 /// SurfaceReflection surface = new(Ratio.FromPercent(4), Ratio.FromPercent(60), glossIncluded: true);

@@ -7,8 +7,9 @@ namespace Refinish.Films;
 
 /// <summary>A base with tints in it: absorption and scattering add by volume of dry film (Duncan), K = Σ c K, S = Σ c S.</summary>
 /// <remarks>
-/// D. R. Duncan, Journal of the Oil and Colour Chemists' Association 32 (1949) (from memory). It holds for one band of light and for pigments that do not crowd each other. A little black in a white hardly changes S and plainly
-/// raises K: the film gets greyer and hides sooner. Use one blend a band for colours.
+/// D. R. Duncan, Journal of the Oil and Colour Chemists' Association 32 (1949) (from memory). It holds for one band of light and for
+/// pigments that do not crowd each other. A little black in a white hardly changes S and plainly raises K: the film gets greyer and
+/// hides sooner. Use one blend a band for colours.
 /// </remarks>
 /// <example><code>
 /// TintBlend grey = new([
@@ -38,7 +39,9 @@ public sealed record TintBlend
     /// <summary>Absorption and scattering of the blend.</summary>
     public PaintOptics Optics { get; }
 
-    /// <summary>Tinting strength of a sample against a standard, both let down alike in one white: the ratio of what each tint adds to K/S.</summary>
+    /// <summary>
+    /// Tinting strength of a sample against a standard, both let down alike in one white: the ratio of what each tint adds to K/S.
+    /// </summary>
     /// <param name="standard">Reflectivity of the standard's let-down, more than 0 and less than 100 %.</param>
     /// <param name="sample">Reflectivity of the sample's let-down, more than 0 and less than 100 %.</param>
     /// <param name="white">Reflectivity of the white alone, above both.</param>

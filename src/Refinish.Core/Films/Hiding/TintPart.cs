@@ -9,7 +9,9 @@ public sealed record TintPart
     /// <summary>Makes a part.</summary>
     /// <param name="name">What it is.</param>
     /// <param name="optics">Absorption and scattering of a film of this part alone.</param>
-    /// <param name="share">Parts by volume of dry film, more than 0 and at most 100 000 %; only the proportion between the parts counts.</param>
+    /// <param name="share">
+    /// Parts by volume of dry film, more than 0 and at most 100 000 %; only the proportion between the parts counts.
+    /// </param>
     /// <exception cref="ArgumentException"><paramref name="name"/> is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The share is outside its range.</exception>
     public TintPart(string name, PaintOptics optics, Ratio share)

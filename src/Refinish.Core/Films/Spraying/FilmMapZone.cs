@@ -4,7 +4,9 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>How thick and how even the wet film is on one zone of a fixture, or on the whole of it; every triangle counts by its area.</summary>
+/// <summary>
+/// How thick and how even the wet film is on one zone of a fixture, or on the whole of it; every triangle counts by its area.
+/// </summary>
 /// <example><code>
 /// foreach (FilmMapZone zone in map.Zones)           // the map of StrokePlan
 /// {
@@ -57,7 +59,9 @@ public sealed record FilmMapZone
         static string Part(Ratio part) => Measure.Percent.Format(part.DecimalFractions, DisplayUnits.Si, 3);
     }
 
-    /// <summary>The figures of the triangles for which <paramref name="belongs"/> holds; <see langword="null"/> when they have no area.</summary>
+    /// <summary>
+    /// The figures of the triangles for which <paramref name="belongs"/> holds; <see langword="null"/> when they have no area.
+    /// </summary>
     internal static FilmMapZone? Of(FixtureZoneKind? zone, double[] films, double[] areas, SprayFilmLimits limits, Func<int, bool> belongs)
     {
         double area = 0, volume = 0, under = 0, over = 0, bare = 0;

@@ -4,8 +4,9 @@ namespace Refinish.Films;
 
 /// <summary>Where the sprayed coating went: landed, lost on transfer, or passed by what was to be coated.</summary>
 /// <remarks>
-/// The transfer efficiency of the gun counts what stays of the coating that meets a surface; what the fan throws past the edges is counted apart.
-/// Landed is the sum of film times area over the triangles, passed by is the rest. Volatile matter is not taken off: the film is as wet as the coating in the cup.
+/// The transfer efficiency of the gun counts what stays of the coating that meets a surface; what the fan throws past the edges is
+/// counted apart. Landed is the sum of film times area over the triangles, passed by is the rest. Volatile matter is not taken off: the
+/// film is as wet as the coating in the cup.
 /// </remarks>
 /// <example><code>
 /// SprayBalance balance = map.Balance;               // the map of StrokePlan

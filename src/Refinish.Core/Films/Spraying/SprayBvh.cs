@@ -3,8 +3,8 @@ using System;
 namespace Refinish.Films;
 
 /// <summary>
-/// A tree of boxes over triangles that answers whether anything stands between two points. Split by the surface-area rule over sixteen bins;
-/// the build and the answers depend on nothing but the mesh.
+/// A tree of boxes over triangles that answers whether anything stands between two points. Split by the surface-area rule over sixteen
+/// bins; the build and the answers depend on nothing but the mesh.
 /// </summary>
 internal sealed partial class SprayBvh
 {
@@ -80,7 +80,9 @@ internal sealed partial class SprayBvh
     /// <summary>The triangle at each place of the leaves.</summary>
     public int[] Order { get; }
 
-    /// <summary>Whether a triangle other than <paramref name="self"/> (its place in the leaves) stands between a point of it and another point.</summary>
+    /// <summary>
+    /// Whether a triangle other than <paramref name="self"/> (its place in the leaves) stands between a point of it and another point.
+    /// </summary>
     public bool Hidden(double x, double y, double z, double toX, double toY, double toZ, int self, int[] stack)
     {
         double dx = toX - x;

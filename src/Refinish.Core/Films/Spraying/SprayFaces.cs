@@ -5,8 +5,9 @@ using Refinish.Fixtures;
 namespace Refinish.Films;
 
 /// <summary>
-/// The triangles of a mesh as the kernels read them: centroids, unit normals and areas as columns, in the order of the tree that answers lines of sight,
-/// so that <see cref="Block"/> neighbours lie close together. This is the only place that knows the mesh's own form.
+/// The triangles of a mesh as the kernels read them: centroids, unit normals and areas as columns, in the order of the tree that
+/// answers lines of sight, so that <see cref="Block"/> neighbours lie close together. This is the only place that knows the mesh's own
+/// form.
 /// </summary>
 internal sealed class SprayFaces
 {

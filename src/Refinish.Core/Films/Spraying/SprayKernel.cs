@@ -2,7 +2,9 @@ using System;
 
 namespace Refinish.Films;
 
-/// <summary>The film that one stroke lays on triangles, without line of sight; one triangle after the other. Symbols at <see cref="SprayFan"/>.</summary>
+/// <summary>
+/// The film that one stroke lays on triangles, without line of sight; one triangle after the other. Symbols at <see cref="SprayFan"/>.
+/// </summary>
 internal static class SprayKernel
 {
     /// <summary>Writes film and the middle of the way along which the fan is over the triangle. Returns whether anything landed.</summary>
@@ -34,7 +36,9 @@ internal static class SprayKernel
         }
     }
 
-    /// <summary>e^−x for 0 ≤ x ≤ 12.5, by a polynomial and squaring; the vector path takes the same steps. Relative error below 1e-13.</summary>
+    /// <summary>
+    /// e^−x for 0 ≤ x ≤ 12.5, by a polynomial and squaring; the vector path takes the same steps. Relative error below 1e-13.
+    /// </summary>
     public static double Decay(double x)
     {
         double y = x * (-1.0 / 64);

@@ -83,7 +83,10 @@ internal static class SprayKernelVector
         return any != zero;
     }
 
-    /// <summary>Takes the film away from triangles that do not see the gun in the middle of their time; four lines of sight go through the tree together.</summary>
+    /// <summary>
+    /// Takes the film away from triangles that do not see the gun in the middle of their time; four lines of sight go through the tree
+    /// together.
+    /// </summary>
     public static void Hide(SprayFan fan, SprayFaces faces, int first, int count, double[] film, double[] middle, int[] stack)
     {
         for (int i = 0; i < count; i += Wide)

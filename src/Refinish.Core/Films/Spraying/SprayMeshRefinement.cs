@@ -5,8 +5,8 @@ using Refinish.Fixtures;
 namespace Refinish.Films;
 
 /// <summary>
-/// Halves the longest edge of every triangle in which it is longer than allowed, until none is left. Both neighbours of an edge get the same middle,
-/// so that no gap opens through which a line of sight could pass.
+/// Halves the longest edge of every triangle in which it is longer than allowed, until none is left. Both neighbours of an edge get the
+/// same middle, so that no gap opens through which a line of sight could pass.
 /// </summary>
 internal static class SprayMeshRefinement
 {

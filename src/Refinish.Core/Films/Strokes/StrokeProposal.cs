@@ -4,10 +4,14 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>Strokes that reach the least film with the least coating among the ways that were tried, what they leave on the fixture, and where they fall short.</summary>
+/// <summary>
+/// Strokes that reach the least film with the least coating among the ways that were tried, what they leave on the fixture, and where
+/// they fall short.
+/// </summary>
 /// <remarks>
-/// Within one way (overlap, edge rows, crossed or not) the speeds of the sides are the exact optimum of a linear programme: film is linear in the time spent on each side.
-/// Which way is best is found by trying them all. A person with a good eye may do better with a gun turned in the hand; a proposal is a start, to be proved on a test panel.
+/// Within one way (overlap, edge rows, crossed or not) the speeds of the sides are the exact optimum of a linear programme: film is
+/// linear in the time spent on each side. Which way is best is found by trying them all. A person with a good eye may do better with a
+/// gun turned in the hand; a proposal is a start, to be proved on a test panel.
 /// </remarks>
 /// <example><code>
 /// bool everywhere = proposal.Shortfalls.Count == 0; // the proposal of StrokeSearch

@@ -9,11 +9,11 @@ namespace Refinish.Films;
 
 /// <summary>Looks for strokes over a fixture that reach a least wet film everywhere with the least coating.</summary>
 /// <remarks>
-/// The surface is parted into sides of one zone that face one of eight directions, up or down; a level rim is parted into its four sides.
-/// Each side gets parallel rows, gun square to it; the nozzle stops short of walls. For each overlap, with rows on the edge or a fifth of the fan inside it,
-/// once and crossed, the speeds of the sides follow from a linear programme: least coating, no triangle under the minimum, no speed outside the range.
-/// The wet limit does not enter: how much of the area is over it stands in the map, and the cure is more coats, each thinner.
-/// Source: derived; the ways tried are invented defaults.
+/// The surface is parted into sides of one zone that face one of eight directions, up or down; a level rim is parted into its four
+/// sides. Each side gets parallel rows, gun square to it; the nozzle stops short of walls. For each overlap, with rows on the edge or a
+/// fifth of the fan inside it, once and crossed, the speeds of the sides follow from a linear programme: least coating, no triangle
+/// under the minimum, no speed outside the range. The wet limit does not enter: how much of the area is over it stands in the map, and
+/// the cure is more coats, each thinner. Source: derived; the ways tried are invented defaults.
 /// </remarks>
 /// <example><code>
 /// StrokeSearch search = new()                       // the gun of StrokePlan
@@ -65,7 +65,9 @@ public sealed record StrokeSearch
     /// <param name="limits">The film to reach, and the wet limit it is compared with.</param>
     /// <returns>The way with the least area short of the minimum, and among those the least coating.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The mesh has no area, an overlap is outside 0 to 90 %, or the fastest speed is below the slowest.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The mesh has no area, an overlap is outside 0 to 90 %, or the fastest speed is below the slowest.
+    /// </exception>
     public StrokeProposal Propose(TriangleMesh mesh, SprayFilmLimits limits) => Propose(mesh, limits, null, CancellationToken.None);
 
     /// <summary>Finds strokes.</summary>
@@ -75,7 +77,9 @@ public sealed record StrokeSearch
     /// <param name="cancellation">Stops the search.</param>
     /// <returns>The way with the least area short of the minimum, and among those the least coating.</returns>
     /// <exception cref="ArgumentNullException">An argument is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The mesh has no area, an overlap is outside 0 to 90 %, or the fastest speed is below the slowest.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The mesh has no area, an overlap is outside 0 to 90 %, or the fastest speed is below the slowest.
+    /// </exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public StrokeProposal Propose(TriangleMesh mesh, SprayFilmLimits limits, IProgress<double>? progress, CancellationToken cancellation)
     {

@@ -9,7 +9,9 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>One way of spraying a fixture: rows over each side, and the time on each side that reaches the minimum with the least coating.</summary>
+/// <summary>
+/// One way of spraying a fixture: rows over each side, and the time on each side that reaches the minimum with the least coating.
+/// </summary>
 internal sealed class StrokeTrial
 {
     /// <summary>A hair over the minimum, so that rounding in another order does not fall short of it.</summary>
@@ -157,7 +159,9 @@ internal sealed class StrokeTrial
         }
     }
 
-    /// <summary>The least coating, and the triangles that had a say in it. Broken rows are added a few at a time, the thinnest first.</summary>
+    /// <summary>
+    /// The least coating, and the triangles that had a say in it. Broken rows are added a few at a time, the thinnest first.
+    /// </summary>
     private (double[] Times, List<int> Rows) Programme(bool[] asked, double least, double most, double minimum, CancellationToken cancellation)
     {
         DualSimplex programme = new(volumes);

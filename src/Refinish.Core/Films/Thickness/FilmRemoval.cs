@@ -4,10 +4,13 @@ using UnitsNet;
 
 namespace Refinish.Films;
 
-/// <summary>What sanding and polishing leave of a film, at its mean and at its thinnest place, and how much has to be sprayed so that enough is left.</summary>
+/// <summary>
+/// What sanding and polishing leave of a film, at its mean and at its thinnest place, and how much has to be sprayed so that enough is
+/// left.
+/// </summary>
 /// <remarks>
-/// What is taken is counted off the mean film. The thinnest place loses as much when the tool follows the surface, and more over an edge, where no
-/// number holds: mask edges or rub them by hand. What has to be laid is the least film wanted plus all that is taken.
+/// What is taken is counted off the mean film. The thinnest place loses as much when the tool follows the surface, and more over an
+/// edge, where no number holds: mask edges or rub them by hand. What has to be laid is the least film wanted plus all that is taken.
 /// </remarks>
 /// <example><code>
 /// FilmRemoval removal = new(
@@ -68,7 +71,9 @@ public sealed record FilmRemoval
     /// <summary>Mean film left; negative when the steps cut through, by as much as they would go below.</summary>
     public Length Remaining => Length.FromMeters(Left().Value);
 
-    /// <summary>Film left at the thinnest place, or at the mean when the thinnest is not known; negative when the steps cut through there.</summary>
+    /// <summary>
+    /// Film left at the thinnest place, or at the mean when the thinnest is not known; negative when the steps cut through there.
+    /// </summary>
     public Length RemainingAtThinnest => Length.FromMeters(Thin().Value);
 
     /// <summary>Whether the steps reach through the film at its thinnest place.</summary>

@@ -7,9 +7,9 @@ namespace Refinish.Films;
 
 /// <summary>A notch gauge (wet-film comb): teeth that stand off the surface by known heights, between two feet that stand on it.</summary>
 /// <remarks>
-/// Press it square into the film at once after laying, along and not across a curve, and look which teeth are wetted. The film lies between the highest
-/// wetted tooth and the next dry one (ASTM D4414 and a finishing guidebook, read second-hand). It leaves marks: read on the masking, on a
-/// witness panel, or where the film still closes.
+/// Press it square into the film at once after laying, along and not across a curve, and look which teeth are wetted. The film lies
+/// between the highest wetted tooth and the next dry one (ASTM D4414 and a finishing guidebook, read second-hand). It leaves marks:
+/// read on the masking, on a witness panel, or where the film still closes.
 /// </remarks>
 /// <example><code>
 /// NotchGauge gauge = new([Length.FromMils(1), Length.FromMils(2), Length.FromMils(3), Length.FromMils(4), Length.FromMils(5)]);

@@ -6,8 +6,8 @@ namespace Refinish.Films;
 
 /// <summary>What a notch gauge says: not a thickness, but between which two teeth the wet film lies.</summary>
 /// <remarks>
-/// A wetted tooth is at most as high as the film, a dry tooth is higher. No tooth wetted: less than the lowest tooth; all wetted: at least the highest,
-/// with no upper end. See <see cref="NotchGauge"/> for the source.
+/// A wetted tooth is at most as high as the film, a dry tooth is higher. No tooth wetted: less than the lowest tooth; all wetted: at
+/// least the highest, with no upper end. See <see cref="NotchGauge"/> for the source.
 /// </remarks>
 /// <example><code>
 /// NotchReading reading = new NotchGauge([Length.FromMils(2), Length.FromMils(3), Length.FromMils(4)]).Read(Length.FromMils(3));
@@ -33,7 +33,9 @@ public sealed record NotchReading
     /// <summary>Teeth that are wetted, counted from the lowest.</summary>
     public int WettedTeeth { get; }
 
-    /// <summary>Between which films the wet film lies; the lower end is 0 when no tooth is wetted, the upper end open when all are.</summary>
+    /// <summary>
+    /// Between which films the wet film lies; the lower end is 0 when no tooth is wetted, the upper end open when all are.
+    /// </summary>
     public FilmInterval Wet => new(
         WettedTeeth == 0 ? 0 : Gauge.Heights[WettedTeeth - 1],
         WettedTeeth == Gauge.Heights.Count ? null : Gauge.Heights[WettedTeeth]);

@@ -55,7 +55,9 @@ public sealed record RemovalStep
     public static RemovalStep TakeOff(string name, Length depth, Source source) =>
         new(name, Way.TakenOff, Guard.Within(depth, Bounds.NotNegative(Measure.Film, 1e-3)), 0, 0, source);
 
-    /// <summary>Sanding an orange peel flat, down to its valleys: half of peak to valley for a texture that is alike above and below its mean.</summary>
+    /// <summary>
+    /// Sanding an orange peel flat, down to its valleys: half of peak to valley for a texture that is alike above and below its mean.
+    /// </summary>
     /// <param name="name">What is done.</param>
     /// <param name="peakToValley">Height of the texture from valley to peak, 0 to 1 mm.</param>
     /// <returns>The step.</returns>

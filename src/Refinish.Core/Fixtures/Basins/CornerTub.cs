@@ -4,11 +4,13 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>A tub in the corner of a room: an oval basin in a deck of five sides, whose returns and front, straight or bowed, show.</summary>
+/// <summary>
+/// A tub in the corner of a room: an oval basin in a deck of five sides, whose returns and front, straight or bowed, show.
+/// </summary>
 /// <remarks>
-/// Deck = L R − (L − r)(R − l) / 2 + bow − mouth, with the walls L and R, the returns l and r square to them, and the bow as a circular segment
-/// R² (α − sin α cos α) of half angle α = 2 arctan(2 s / c) over the front's chord c with rise s; front = (l + r + c or its arc) × height.
-/// The basin as for an oval tub. Source: derived.
+/// Deck = L R − (L − r)(R − l) / 2 + bow − mouth, with the walls L and R, the returns l and r square to them, and the bow as a circular
+/// segment R² (α − sin α cos α) of half angle α = 2 arctan(2 s / c) over the front's chord c with rise s; front = (l + r + c or its
+/// arc) × height. The basin as for an oval tub. Source: derived.
 /// </remarks>
 /// <example><code>
 /// CornerTub tub = new(tape);                        // the tub of CornerTubMeasurements
@@ -52,7 +54,10 @@ public sealed record CornerTub : IFixture
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(coated);
 
-    /// <summary>The deck at both walls, the foot of returns and front (their top when they are not coated), the two ends of the front, and the rings of drain and overflow.</summary>
+    /// <summary>
+    /// The deck at both walls, the foot of returns and front (their top when they are not coated), the two ends of the front, and the
+    /// rings of drain and overflow.
+    /// </summary>
     public Length MaskedEdge => Length.FromMeters(Edge().Value);
 
     /// <summary>The water it holds up to the rim.</summary>
@@ -86,7 +91,9 @@ public sealed record CornerTub : IFixture
     public Workings CapacityWorkings(Length freeboard) => basin.Capacity(Level(freeboard));
 
     /// <inheritdoc/>
-    /// <remarks>The mouth stands over the centroid of the straight deck, its length along the front; neither drain nor overflow is cut out.</remarks>
+    /// <remarks>
+    /// The mouth stands over the centroid of the straight deck, its length along the front; neither drain nor overflow is cut out.
+    /// </remarks>
     public TriangleMesh Tessellate(Length chordTolerance)
     {
         CornerPlan plan = Measurements.Plan;

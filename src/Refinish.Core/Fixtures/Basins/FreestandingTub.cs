@@ -4,11 +4,15 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>A freestanding tub: the inside as of a recessed one, a rolled rim as a swept part of a tube, and the outside as a loft larger by the wall.</summary>
+/// <summary>
+/// A freestanding tub: the inside as of a recessed one, a rolled rim as a swept part of a tube, and the outside as a loft larger by the
+/// wall.
+/// </summary>
 /// <remarks>
-/// Inside: the ruled loft of <see cref="RecessedBathtub"/> with its cove. Roll: a t (P + 2π a) − 2π a² sin t, with the mouth's perimeter P, the tube's radius a and the turn t.
-/// Outside: the walls of the loft whose outlines are larger all round by the wall's thickness and as deep as the inside, with its bottom from below; the feet's pads are taken off.
-/// Where the roll covers the top of the outside, that strip is counted with the outside too: at most roll radius × outline. Source: derived (Pappus, Steiner, ruled loft).
+/// Inside: the ruled loft of <see cref="RecessedBathtub"/> with its cove. Roll: a t (P + 2π a) − 2π a² sin t, with the mouth's
+/// perimeter P, the tube's radius a and the turn t. Outside: the walls of the loft whose outlines are larger all round by the wall's
+/// thickness and as deep as the inside, with its bottom from below; the feet's pads are taken off. Where the roll covers the top of the
+/// outside, that strip is counted with the outside too: at most roll radius × outline. Source: derived (Pappus, Steiner, ruled loft).
 /// </remarks>
 /// <example><code>
 /// FreestandingTub tub = new(tape);                  // the tub of FreestandingTubMeasurements
@@ -63,7 +67,10 @@ public sealed record FreestandingTub : IFixture
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(coated);
 
-    /// <summary>The end of the roll when the outside is not coated, the outside's foot when its underside is not, the feet's pads, and the rings of drain and overflow.</summary>
+    /// <summary>
+    /// The end of the roll when the outside is not coated, the outside's foot when its underside is not, the feet's pads, and the rings
+    /// of drain and overflow.
+    /// </summary>
     public Length MaskedEdge => Length.FromMeters(Edge().Value);
 
     /// <summary>The water it holds up to the mouth.</summary>
@@ -72,7 +79,9 @@ public sealed record FreestandingTub : IFixture
     /// <summary>The whole inside, drain and overflow not taken off.</summary>
     public Area InteriorArea => Area.FromSquareMeters((basin.Walls() + basin.FloorArea() + basin.CoveArea()).Value);
 
-    /// <summary>By how much the inside over-reads because the cove is taken along the sharp floor line; to second order in the cove radius.</summary>
+    /// <summary>
+    /// By how much the inside over-reads because the cove is taken along the sharp floor line; to second order in the cove radius.
+    /// </summary>
     public Area CoveOverestimate => Area.FromSquareMeters(basin.CoveOverestimate().Value);
 
     /// <summary>The rolled rim.</summary>

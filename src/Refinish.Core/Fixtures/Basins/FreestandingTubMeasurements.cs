@@ -5,8 +5,14 @@ using static Refinish.Fixtures.TapeRules;
 
 namespace Refinish.Fixtures;
 
-/// <summary>What a tape measure gives for a freestanding tub with a rolled rim: the inside as of a recessed tub, the roll, the thickness of the wall, the feet.</summary>
-/// <remarks>The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked by <see cref="FreestandingTub"/>.</remarks>
+/// <summary>
+/// What a tape measure gives for a freestanding tub with a rolled rim: the inside as of a recessed tub, the roll, the thickness of the
+/// wall, the feet.
+/// </summary>
+/// <remarks>
+/// The ranges are generous limits that catch a length typed in the wrong unit (invented); whether the lengths fit each other is checked
+/// by <see cref="FreestandingTub"/>.
+/// </remarks>
 /// <example><code>
 /// FreestandingTubMeasurements tape = new()
 /// {
@@ -107,7 +113,10 @@ public sealed record FreestandingTubMeasurements
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Length RollRadius { get => Tape.Length(); init => Tape = Tape.Set(value); }
 
-    /// <summary>How far the roll turns from the mouth over the top and down the outside, 90° to 270°; 180° for a half round, 270° for one that comes back under.</summary>
+    /// <summary>
+    /// How far the roll turns from the mouth over the top and down the outside, 90° to 270°; 180° for a half round, 270° for one that
+    /// comes back under.
+    /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public required Angle RollTurn { get => Tape.Angle(); init => Tape = Tape.Set(value); }
 

@@ -6,8 +6,9 @@ namespace Refinish.Fixtures;
 
 /// <summary>An oval tub set into a level deck: a basin whose outline is a superellipse at mouth and floor, a deck, an apron.</summary>
 /// <remarks>
-/// Walls by quadrature of the ruled loft between the two outlines, below 1e-8 off; capacity by the prismoidal rule, exact for such a basin.
-/// The floor line is taken sharp and the floor concentric with the mouth. Source: derived; the tests hold it to elliptic cones, to the Gamma function and to triangulation.
+/// Walls by quadrature of the ruled loft between the two outlines, below 1e-8 off; capacity by the prismoidal rule, exact for such a
+/// basin. The floor line is taken sharp and the floor concentric with the mouth. Source: derived; the tests hold it to elliptic cones,
+/// to the Gamma function and to triangulation.
 /// </remarks>
 /// <example><code>
 /// OvalTub tub = new(tape);                          // the tub of OvalTubMeasurements
@@ -51,7 +52,10 @@ public sealed record OvalTub : IFixture
     /// <inheritdoc/>
     public Area CoatedArea => Area.FromSquareMeters(coated);
 
-    /// <summary>The deck's three edges at the wall, the apron's foot and two ends (without an apron, the deck's front edge), and the rings of drain and overflow.</summary>
+    /// <summary>
+    /// The deck's three edges at the wall, the apron's foot and two ends (without an apron, the deck's front edge), and the rings of
+    /// drain and overflow.
+    /// </summary>
     public Length MaskedEdge => Length.FromMeters(Edge().Value);
 
     /// <summary>The water it holds up to the rim.</summary>

@@ -7,9 +7,10 @@ namespace Refinish.Fixtures;
 
 /// <summary>How far area and capacity can be off because the tape readings can: first-order propagation of independent readings.</summary>
 /// <remarks>
-/// u(A)² = Σ (∂A/∂x_i · u(x_i))², with u(x) = a/√3, a/√6 or a/2 for a ± of a (<see cref="ReadingSpread"/>) and the derivatives by central differences over ± 10 µm,
-/// one-sided where a shape ends (a cove of 0 cannot shrink). Holds while the fixture is nearly linear within the ±; a Monte Carlo run in the tests agrees to its own noise.
-/// Source: JCGM 100:2008, 4.3.7, 4.3.9 and 5.1.2 (from memory, unverified).
+/// u(A)² = Σ (∂A/∂x_i · u(x_i))², with u(x) = a/√3, a/√6 or a/2 for a ± of a (<see cref="ReadingSpread"/>) and the derivatives by
+/// central differences over ± 10 µm, one-sided where a shape ends (a cove of 0 cannot shrink). Holds while the fixture is nearly linear
+/// within the ±; a Monte Carlo run in the tests agrees to its own noise. Source: JCGM 100:2008, 4.3.7, 4.3.9 and 5.1.2 (from memory,
+/// unverified).
 /// </remarks>
 /// <example><code>
 /// RecessedBathtub tub = new(tape);                           // the tub of RecessedBathtubMeasurements
@@ -55,7 +56,9 @@ public sealed record FixtureUncertainty
     /// <param name="readings">The readings that can be off; at least one.</param>
     /// <returns>Area, capacity and their standard uncertainties.</returns>
     /// <exception cref="ArgumentException">An argument is missing or a list is empty.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">The fixture cannot be, or a reading can be moved neither up nor down by 10 µm.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The fixture cannot be, or a reading can be moved neither up nor down by 10 µm.
+    /// </exception>
     public static FixtureUncertainty Of<TMeasurements>(TMeasurements measurements, Func<TMeasurements, IFixture> make, IEnumerable<TapeReading<TMeasurements>> readings)
         where TMeasurements : class
     {
@@ -91,7 +94,9 @@ public sealed record FixtureUncertainty
         }));
     }
 
-    /// <summary>How each slope and each standard uncertainty follows; the area and the capacity themselves are in the fixture's own derivation.</summary>
+    /// <summary>
+    /// How each slope and each standard uncertainty follows; the area and the capacity themselves are in the fixture's own derivation.
+    /// </summary>
     /// <returns>The derivation.</returns>
     public Workings Workings() => capacity is null
         ? Trace.Of("Uncertainty of the tape", AreaSpread) : Trace.Of("Uncertainty of the tape", AreaSpread, WaterSpread);

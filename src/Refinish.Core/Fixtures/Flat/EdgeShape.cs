@@ -3,10 +3,11 @@ using System;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// The section of a counter's edge in SI: developed length s, reach i from the outermost line inwards, first moment m = ∫ x ds about that line, mean slope.
-/// T thickness, r radius. Square: s = T. Eased: s = T − r + πr/2, i = r, m = r²(π/2 − 1). Bullnose, R = T/2: s = πR, i = R, m = R²(π − 2).
-/// Ogee, two quarter circles of R = T/2, point-symmetric about their joint: s = πR, i = 2R, m = πR².
-/// With mitred corners the edge's line shortens by 2x for each corner that stands out, so that area = L s − 2 k m and the top loses L i − k i².
+/// The section of a counter's edge in SI: developed length s, reach i from the outermost line inwards, first moment m = ∫ x ds about
+/// that line, mean slope. T thickness, r radius. Square: s = T. Eased: s = T − r + πr/2, i = r, m = r²(π/2 − 1). Bullnose, R = T/2: s =
+/// πR, i = R, m = R²(π − 2). Ogee, two quarter circles of R = T/2, point-symmetric about their joint: s = πR, i = 2R, m = πR². With
+/// mitred corners the edge's line shortens by 2x for each corner that stands out, so that area = L s − 2 k m and the top loses L i − k
+/// i².
 /// </summary>
 /// <remarks>Source: derived, elementary geometry.</remarks>
 internal readonly record struct EdgeShape(EdgeProfile Profile, double Thickness, double Radius)
@@ -25,7 +26,10 @@ internal readonly record struct EdgeShape(EdgeProfile Profile, double Thickness,
         EdgeProfile.Eased => Num.Square(R(t)) * ((t.Pi() / 2) - 1),
         EdgeProfile.Bullnose => Num.Square(T(t) / 2) * (t.Pi() - 2), _ => Num.Pi * Num.Square(T(t) / 2), };
 
-    /// <summary>∫ slope ds / s along a straight edge: upright faces 90°, a quarter circle 45° on average, the lower half of a bullnose beyond upright.</summary>
+    /// <summary>
+    /// ∫ slope ds / s along a straight edge: upright faces 90°, a quarter circle 45° on average, the lower half of a bullnose beyond
+    /// upright.
+    /// </summary>
     public Num Slope(Trace? t = null) => Profile switch
     {
         EdgeProfile.Eased => ((t.Pi() / 2 * (T(t) - R(t))) + (Num.Square(t.Pi()) / 8 * R(t))) / Developed(t),
@@ -36,7 +40,10 @@ internal readonly record struct EdgeShape(EdgeProfile Profile, double Thickness,
     {
         EdgeProfile.Eased => [0, Math.PI * Radius / 2 / Developed().Value, 1], EdgeProfile.Ogee => [0, 0.5, 1], _ => [0, 1], };
 
-    /// <summary>A point of the section by its share of the developed length from the top down: inwards from the outermost line, and below the top.</summary>
+    /// <summary>
+    /// A point of the section by its share of the developed length from the top down: inwards from the outermost line, and below the
+    /// top.
+    /// </summary>
     public (double Inwards, double Down) At(double share)
     {
         double r = Profile == EdgeProfile.Eased ? Radius : Thickness / 2;

@@ -5,8 +5,13 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>A box let into a tiled wall whose inside is coated too: its mouth comes off the wall, its flanks and its back are added.</summary>
-/// <remarks>Flanks 2 (l + h) t, back l h (none for a window). Source: elementary plane geometry. A soap dish is taken as a box of its outer sizes.</remarks>
+/// <summary>
+/// A box let into a tiled wall whose inside is coated too: its mouth comes off the wall, its flanks and its back are added.
+/// </summary>
+/// <remarks>
+/// Flanks 2 (l + h) t, back l h (none for a window). Source: elementary plane geometry. A soap dish is taken as a box of its outer
+/// sizes.
+/// </remarks>
 /// <example><code>
 /// WallRecess niche = new(WallRecessKind.Niche, Length.FromInches(14), Length.FromInches(12), Length.FromInches(3.5));
 /// double squareInches = niche.InsideArea.SquareInches;   // 350

@@ -13,7 +13,9 @@ public sealed record MeshBox
     /// <summary>Makes a box.</summary>
     /// <param name="lowest">The corner with the least coordinates.</param>
     /// <param name="highest">The corner with the greatest coordinates.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite or farther than 10⁹ m off, or <paramref name="highest"/> lies below <paramref name="lowest"/>.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A coordinate is not finite or farther than 10⁹ m off, or <paramref name="highest"/> lies below <paramref name="lowest"/>.
+    /// </exception>
     public MeshBox(MeshPoint lowest, MeshPoint highest)
     {
         Lowest = InReach(lowest, nameof(lowest));

@@ -3,7 +3,9 @@ using System.Linq;
 
 namespace Refinish.Fixtures;
 
-/// <summary>Cuts a mesh along a plane. A triangle across it gives one or two triangles; the points on the cut are shared by the neighbours.</summary>
+/// <summary>
+/// Cuts a mesh along a plane. A triangle across it gives one or two triangles; the points on the cut are shared by the neighbours.
+/// </summary>
 internal static class MeshCrop
 {
     public static TriangleMesh By(TriangleMesh mesh, MeshPlane plane)

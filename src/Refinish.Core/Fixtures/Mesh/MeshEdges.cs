@@ -107,7 +107,9 @@ internal static class MeshEdges
         }
     }
 
-    /// <summary>Corners within the tolerance become the first of them; a grid of cells as wide as the tolerance finds the near ones.</summary>
+    /// <summary>
+    /// Corners within the tolerance become the first of them; a grid of cells as wide as the tolerance finds the near ones.
+    /// </summary>
     public static TriangleMesh Welded(MeshPoint[] vertices, MeshTriangle[] triangles, double tolerance)
     {
         int[] place = new int[vertices.Length];

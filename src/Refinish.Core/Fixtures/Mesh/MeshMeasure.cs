@@ -2,7 +2,10 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>What one pass over a scan gives without keeping it: how many triangles, their area, the volume they enclose if they are closed, and the box round them.</summary>
+/// <summary>
+/// What one pass over a scan gives without keeping it: how many triangles, their area, the volume they enclose if they are closed, and
+/// the box round them.
+/// </summary>
 /// <example><code>
 /// byte[] triangle = System.Text.Encoding.ASCII.GetBytes("solid\nfacet normal 0 0 1\nouter loop\nvertex 0 0 0\nvertex 30 0 0\nvertex 0 40 0\nendloop\nendfacet\nendsolid\n");
 /// using Stream file = new MemoryStream(triangle);            // or File.OpenRead
@@ -28,7 +31,10 @@ public sealed record MeshMeasure
     /// <summary>The area of all triangles.</summary>
     public Area Area => Area.FromSquareMeters(area);
 
-    /// <summary>The volume by the divergence theorem: that inside where the triangles are closed and face outwards, negative where they face inwards, without meaning where they are open.</summary>
+    /// <summary>
+    /// The volume by the divergence theorem: that inside where the triangles are closed and face outwards, negative where they face
+    /// inwards, without meaning where they are open.
+    /// </summary>
     public Volume SignedVolume => Volume.FromCubicMeters(volume);
 
     /// <summary>The box round all corners; <see langword="null"/> when there is no triangle.</summary>

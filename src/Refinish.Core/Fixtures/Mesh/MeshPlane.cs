@@ -11,7 +11,9 @@ public sealed record MeshPlane
     /// <summary>Makes a plane.</summary>
     /// <param name="point">Any point of the plane.</param>
     /// <param name="normal">The direction to the side that is kept; any length but zero.</param>
-    /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite or farther than 10⁹ m off, or the normal has no length.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A coordinate is not finite or farther than 10⁹ m off, or the normal has no length.
+    /// </exception>
     public MeshPlane(MeshPoint point, MeshPoint normal)
     {
         Point = MeshBox.InReach(point, nameof(point));

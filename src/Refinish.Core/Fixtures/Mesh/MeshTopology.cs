@@ -59,7 +59,9 @@ public sealed record MeshTopology
     public bool EnclosesVolume => IsClosed && MisorientedEdges == 0;
 
     /// <summary>The counts in one line.</summary>
-    /// <returns>Text such as <c>1 open loop, 0 non-manifold edges, 0 degenerate and 0 duplicate triangles, Euler characteristic 1</c>.</returns>
+    /// <returns>
+    /// Text such as <c>1 open loop, 0 non-manifold edges, 0 degenerate and 0 duplicate triangles, Euler characteristic 1</c>.
+    /// </returns>
     public override string ToString() =>
         $"{BoundaryLoops} open {(BoundaryLoops == 1 ? "loop" : "loops")}, {NonManifoldEdges} non-manifold edges,"
         + $" {DegenerateTriangles} degenerate and {DuplicateTriangles} duplicate triangles, Euler characteristic "

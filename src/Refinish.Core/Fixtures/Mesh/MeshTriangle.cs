@@ -3,11 +3,16 @@ using System;
 
 namespace Refinish.Fixtures;
 
-/// <summary>A triangle of a mesh: three corners by their place in the list of vertices, anticlockwise as seen from the coated side, and the zone it belongs to.</summary>
+/// <summary>
+/// A triangle of a mesh: three corners by their place in the list of vertices, anticlockwise as seen from the coated side, and the zone
+/// it belongs to.
+/// </summary>
 /// <param name="A">Place of the first corner.</param>
 /// <param name="B">Place of the second corner.</param>
 /// <param name="C">Place of the third corner.</param>
-/// <param name="Zone">The part of the fixture; <see langword="null"/> when it is not known, as in a scan that has not been classified.</param>
+/// <param name="Zone">
+/// The part of the fixture; <see langword="null"/> when it is not known, as in a scan that has not been classified.
+/// </param>
 /// <example><code>
 /// MeshTriangle first = new(0, 1, 2, FixtureZoneKind.Floor);
 /// </code></example>

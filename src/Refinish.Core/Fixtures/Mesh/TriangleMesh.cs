@@ -27,7 +27,9 @@ public sealed class TriangleMesh
     /// <param name="vertices">The points, in metres.</param>
     /// <param name="triangles">The triangles; each corner is a place in <paramref name="vertices"/>.</param>
     /// <exception cref="ArgumentNullException">A list is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A coordinate is not finite or farther than 10⁹ m off, or a corner is no place in the list.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A coordinate is not finite or farther than 10⁹ m off, or a corner is no place in the list.
+    /// </exception>
     public TriangleMesh(IEnumerable<MeshPoint> vertices, IEnumerable<MeshTriangle> triangles)
         : this([.. Guard.NotNull(vertices)], [.. Guard.NotNull(triangles)])
     {

@@ -4,7 +4,9 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>A rule that gives a triangle of a scan its zone by how steep it is and how high its middle lies.</summary>
-/// <remarks>The slope is taken without sign, 0° level to 90° upright, so that a scan whose triangles face the wrong way is classified alike.</remarks>
+/// <remarks>
+/// The slope is taken without sign, 0° level to 90° upright, so that a scan whose triangles face the wrong way is classified alike.
+/// </remarks>
 /// <example><code>
 /// ZoneRule floor = new(FixtureZoneKind.Floor, Angle.Zero, Angle.FromDegrees(30), Length.Zero, Length.FromMillimeters(80));
 /// </code></example>

@@ -6,8 +6,9 @@ namespace Refinish.Fixtures;
 
 /// <summary>Reads scans in the Wavefront OBJ format: vertices and faces; everything else in the file is passed over.</summary>
 /// <remarks>
-/// Faces of more than three corners are split into a fan about their first corner. Corners count from 1, or backwards from −1, and must have been given before the face.
-/// OBJ has no unit: the caller states it. Source: the format's description, from memory, unverified; tests write and read it.
+/// Faces of more than three corners are split into a fan about their first corner. Corners count from 1, or backwards from −1, and must
+/// have been given before the face. OBJ has no unit: the caller states it. Source: the format's description, from memory, unverified;
+/// tests write and read it.
 /// </remarks>
 /// <example><code>
 /// byte[] triangle = System.Text.Encoding.ASCII.GetBytes("v 0 0 0\nv 3 0 0\nv 0 4 0\nf 1 2 3\n");

@@ -8,9 +8,10 @@ namespace Refinish.Fixtures;
 
 /// <summary>Reads scans in the PLY format: ASCII, binary little-endian and binary big-endian.</summary>
 /// <remarks>
-/// Of the elements, <c>vertex</c> (properties x, y, z) and <c>face</c> (the list vertex_indices or vertex_index) are used; others are passed over by their declared types.
-/// Faces of more than three corners are split into a fan. Nothing is set aside for the counts that the header promises.
-/// PLY has no unit: the caller states it. Source: the format's description, from memory, unverified; tests write and read all three kinds.
+/// Of the elements, <c>vertex</c> (properties x, y, z) and <c>face</c> (the list vertex_indices or vertex_index) are used; others are
+/// passed over by their declared types. Faces of more than three corners are split into a fan. Nothing is set aside for the counts that
+/// the header promises. PLY has no unit: the caller states it. Source: the format's description, from memory, unverified; tests write
+/// and read all three kinds.
 /// </remarks>
 /// <example><code>
 /// byte[] triangle = System.Text.Encoding.ASCII.GetBytes("ply\nformat ascii 1.0\nelement vertex 3\nproperty float x\nproperty float y\nproperty float z\nelement face 1\nproperty list uchar int vertex_indices\nend_header\n0 0 0\n3 0 0\n0 4 0\n3 0 1 2\n");
@@ -27,7 +28,10 @@ public static class PlyReader
     /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
     /// <exception cref="ArgumentException"><paramref name="stream"/> cannot be read from.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="fileUnit"/> is outside its range.</exception>
-    /// <exception cref="FormatException">The file is not PLY, is cut short, or holds what its header does not allow; the message names the line, or the byte of a binary file.</exception>
+    /// <exception cref="FormatException">
+    /// The file is not PLY, is cut short, or holds what its header does not allow; the message names the line, or the byte of a binary
+    /// file.
+    /// </exception>
     public static TriangleMesh Read(Stream stream, Length fileUnit)
     {
         ScanFeed feed = new(stream);

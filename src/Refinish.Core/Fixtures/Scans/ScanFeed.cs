@@ -6,8 +6,8 @@ using System.Text;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// Bytes of a caller's stream through one buffer, with the place in the file for messages. It reads forwards only and never more than the stream holds;
-/// a count in a header asks for nothing here.
+/// Bytes of a caller's stream through one buffer, with the place in the file for messages. It reads forwards only and never more than
+/// the stream holds; a count in a header asks for nothing here.
 /// </summary>
 internal sealed class ScanFeed
 {
@@ -178,7 +178,9 @@ internal sealed class ScanFeed
 
     public char At(int index) => (char)word[index];
 
-    /// <summary>The word as a number: exact by one multiplication or division where 53 bits and 22 powers of ten hold it, else by the framework.</summary>
+    /// <summary>
+    /// The word as a number: exact by one multiplication or division where 53 bits and 22 powers of ten hold it, else by the framework.
+    /// </summary>
     public double Number()
     {
         int at = 0;

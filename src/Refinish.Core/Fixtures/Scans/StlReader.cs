@@ -6,10 +6,10 @@ namespace Refinish.Fixtures;
 
 /// <summary>Reads scans in the STL format, binary or ASCII, told apart by their first bytes.</summary>
 /// <remarks>
-/// Binary: 80 bytes of header, the number of triangles as a little-endian 32-bit count, then 50 bytes each (normal, three corners, two bytes of attributes).
-/// The stored normals are not used; the order of the corners says which way a triangle faces. STL has no unit: the caller states it.
-/// A file counts as ASCII when it begins with <c>solid</c> and goes on with <c>facet</c> or <c>endsolid</c> on its second line.
-/// Nothing is set aside for the count that the header promises; a file that holds fewer or more triangles is refused.
+/// Binary: 80 bytes of header, the number of triangles as a little-endian 32-bit count, then 50 bytes each (normal, three corners, two
+/// bytes of attributes). The stored normals are not used; the order of the corners says which way a triangle faces. STL has no unit:
+/// the caller states it. A file counts as ASCII when it begins with <c>solid</c> and goes on with <c>facet</c> or <c>endsolid</c> on
+/// its second line. Nothing is set aside for the count that the header promises; a file that holds fewer or more triangles is refused.
 /// Source: the format's description, from memory, unverified; tests write and read both kinds.
 /// </remarks>
 /// <example><code>
@@ -23,14 +23,19 @@ public static class StlReader
     private const int Header = 84;
     private const int Record = 50;
 
-    /// <summary>Reads a whole scan; every triangle keeps three corners of its own until <see cref="TriangleMesh.Welded"/> joins them.</summary>
+    /// <summary>
+    /// Reads a whole scan; every triangle keeps three corners of its own until <see cref="TriangleMesh.Welded"/> joins them.
+    /// </summary>
     /// <param name="stream">The file from its first byte on; it stays open.</param>
     /// <param name="fileUnit">How long one unit of the file is, such as a millimetre; 1 nm to 1 km.</param>
     /// <returns>The triangles in the order of the file, without zones.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="stream"/> is missing.</exception>
     /// <exception cref="ArgumentException"><paramref name="stream"/> cannot be read from.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="fileUnit"/> is outside its range.</exception>
-    /// <exception cref="FormatException">The file is not STL, is cut short, holds more than it says or a coordinate that is not finite or farther than 10⁹ m off; the message names the byte or the line.</exception>
+    /// <exception cref="FormatException">
+    /// The file is not STL, is cut short, holds more than it says or a coordinate that is not finite or farther than 10⁹ m off; the
+    /// message names the byte or the line.
+    /// </exception>
     public static TriangleMesh Read(Stream stream, Length fileUnit)
     {
         ScanFeed feed = new(stream);
@@ -47,7 +52,9 @@ public static class StlReader
         return mesh.Mesh();
     }
 
-    /// <summary>Measures a scan in one pass, without keeping it: no memory beyond a buffer of 64 KiB, whatever the size of a binary file.</summary>
+    /// <summary>
+    /// Measures a scan in one pass, without keeping it: no memory beyond a buffer of 64 KiB, whatever the size of a binary file.
+    /// </summary>
     /// <param name="stream">The file from its first byte on; it stays open.</param>
     /// <param name="fileUnit">How long one unit of the file is; 1 nm to 1 km.</param>
     /// <returns>Count, area, volume and box.</returns>

@@ -9,7 +9,8 @@ namespace Refinish.Fixtures;
 
 /// <summary>
 /// Running sums over binary STL records of 50 bytes: area and volume in double precision from single-precision corners, and the box.
-/// Where the machine has vectors of four doubles, four triangles are taken at a time; the order of the sums differs, so the two ways agree to rounding.
+/// Where the machine has vectors of four doubles, four triangles are taken at a time; the order of the sums differs, so the two ways
+/// agree to rounding.
 /// </summary>
 internal sealed class StlSums
 {

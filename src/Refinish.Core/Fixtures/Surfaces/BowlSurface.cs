@@ -13,7 +13,9 @@ internal static class BowlSurface
         return new(edge.X * share, edge.Y * share, edge.Z - (depth * Math.Cos(v * Math.PI / 2)));
     });
 
-    /// <summary>The inside of a spherical cap of mouth radius a and depth h, from the bottom up; it may be more than half a sphere.</summary>
+    /// <summary>
+    /// The inside of a spherical cap of mouth radius a and depth h, from the bottom up; it may be more than half a sphere.
+    /// </summary>
     public static SurfaceBand InsideCap(FixtureZoneKind zone, double radius, double depth, double bottom) => new(zone, (turn, v) =>
     {
         double sphere = ((radius * radius) + (depth * depth)) / (2 * depth);

@@ -4,8 +4,8 @@ using System.Collections.Generic;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// The deck of a corner tub in plan, in SI: corner of the room at (0, 0), right wall R along x, left wall L along y, left return l from (0, L) along x,
-/// right return r from (R, 0) along y, front from (R, r) to (l, L), bowed out by s.
+/// The deck of a corner tub in plan, in SI: corner of the room at (0, 0), right wall R along x, left wall L along y, left return l from
+/// (0, L) along x, right return r from (R, 0) along y, front from (R, r) to (l, L), bowed out by s.
 /// </summary>
 internal readonly record struct CornerPlan(double Left, double Right, double LeftReturn, double RightReturn, double Bow)
 {
@@ -48,7 +48,9 @@ internal readonly record struct CornerPlan(double Left, double Right, double Lef
         }
     }
 
-    /// <summary>The breaks of the ring round a mouth: its quarter turns and the corners of the deck, by the mouth's own parameter.</summary>
+    /// <summary>
+    /// The breaks of the ring round a mouth: its quarter turns and the corners of the deck, by the mouth's own parameter.
+    /// </summary>
     public double[] Breaks(SuperellipseBasin basin)
     {
         SortedSet<double> marks = [.. PlanCurve.Turn];

@@ -87,7 +87,10 @@ internal static class PlanCurve
         return [0, first, second, pi / 2, pi - second, pi - first, pi, pi + first, pi + second, 3 * pi / 2, (2 * pi) - second, (2 * pi) - first, 2 * pi];
     }
 
-    /// <summary>A box of half sides x and y round a superellipse of exponent 2/p, by that outline's own parameter: the ring between them never folds.</summary>
+    /// <summary>
+    /// A box of half sides x and y round a superellipse of exponent 2/p, by that outline's own parameter: the ring between them never
+    /// folds.
+    /// </summary>
     public static MeshPoint Box(double x, double y, double p, double z, double turn)
     {
         double c = Math.Cos(turn);

@@ -5,7 +5,9 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>The outline of a fixture seen from above: a rounded rectangle or an ellipse.</summary>
-/// <remarks>Rounded rectangle: A = L W − (4 − π) r², P = 2 (L + W) − (8 − 2π) r. Ellipse: A = π L W / 4, P by quadrature of its arc.</remarks>
+/// <remarks>
+/// Rounded rectangle: A = L W − (4 − π) r², P = 2 (L + W) − (8 − 2π) r. Ellipse: A = π L W / 4, P by quadrature of its arc.
+/// </remarks>
 /// <example><code>
 /// PlanOutline basin = PlanOutline.RoundedRectangle(Length.FromInches(24), Length.FromInches(19), Length.FromInches(4));
 /// double squareInches = basin.Area.SquareInches;   // 442.27

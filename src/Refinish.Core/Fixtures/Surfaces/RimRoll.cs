@@ -3,12 +3,13 @@ using System;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// A rolled rim in SI: part of a tube of radius a that turns by t from the mouth (its inner line) over the top and down the outside, swept round a mouth of perimeter P.
-/// The tube's middle runs at P + 2π a (Steiner), and by Pappus S = a t (P + 2π a) − 2π a² sin t.
+/// A rolled rim in SI: part of a tube of radius a that turns by t from the mouth (its inner line) over the top and down the outside,
+/// swept round a mouth of perimeter P. The tube's middle runs at P + 2π a (Steiner), and by Pappus S = a t (P + 2π a) − 2π a² sin t.
 /// </summary>
 /// <remarks>
-/// Exact for a smooth convex mouth. With χ the angle from the crown, −π/2 at the mouth to e = t − π/2 outside, dS = a (P_c + 2π a sin χ) dχ and the slope is |χ|,
-/// so that area × slope = a (P_c (π²/8 + e²/2) + 2π a (sin e − e cos e − 1)). Source: Pappus's and Steiner's theorems, derived.
+/// Exact for a smooth convex mouth. With χ the angle from the crown, −π/2 at the mouth to e = t − π/2 outside, dS = a (P_c + 2π a sin
+/// χ) dχ and the slope is |χ|, so that area × slope = a (P_c (π²/8 + e²/2) + 2π a (sin e − e cos e − 1)). Source: Pappus's and
+/// Steiner's theorems, derived.
 /// </remarks>
 internal readonly record struct RimRoll(double Perimeter, double Radius, double Turn)
 {

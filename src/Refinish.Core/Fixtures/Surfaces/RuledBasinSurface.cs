@@ -3,11 +3,12 @@ using System;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// A <see cref="RuledBasin"/> in space: the mouth's middle at the origin of the plan, the floor at z = 0, the head towards −x.
-/// The cove is the surface of a ball of radius ρ that rolls along floor and walls. With the tangent plane of the wall at the plan angle θ,
-/// outward normal N and direction of travel τ, and T = ρ tan(φ/2), its middle runs at height ρ over P − T N − T′ τ,
-/// and it touches the wall on the ruling at the height ρ (1 − cos φ), where it begins the wall. Its path turns there with the radius r_f − T − T″;
-/// where that is negative the ball is too large for the corner and its surface would fold, so all arcs are set square to the floor line instead, without T′.
+/// A <see cref="RuledBasin"/> in space: the mouth's middle at the origin of the plan, the floor at z = 0, the head towards −x. The cove
+/// is the surface of a ball of radius ρ that rolls along floor and walls. With the tangent plane of the wall at the plan angle θ,
+/// outward normal N and direction of travel τ, and T = ρ tan(φ/2), its middle runs at height ρ over P − T N − T′ τ, and it touches the
+/// wall on the ruling at the height ρ (1 − cos φ), where it begins the wall. Its path turns there with the radius r_f − T − T″; where
+/// that is negative the ball is too large for the corner and its surface would fold, so all arcs are set square to the floor line
+/// instead, without T′.
 /// </summary>
 internal sealed class RuledBasinSurface(RuledBasin basin)
 {

@@ -5,11 +5,12 @@ using UnitsNet;
 namespace Refinish.Fixtures;
 
 /// <summary>
-/// Turns bands of surface into triangles. Bands that are added together share the samples of their outline parameter, so that neighbours meet without a gap.
+/// Turns bands of surface into triangles. Bands that are added together share the samples of their outline parameter, so that
+/// neighbours meet without a gap.
 /// </summary>
 /// <remarks>
-/// Each smooth piece is halved until the surface lies within half of the chord tolerance of its chord along the outline, and within half of it across;
-/// for a surface with bounded curvature the mesh's area then converges with the square of the mesh width.
+/// Each smooth piece is halved until the surface lies within half of the chord tolerance of its chord along the outline, and within
+/// half of it across; for a surface with bounded curvature the mesh's area then converges with the square of the mesh width.
 /// </remarks>
 internal sealed class Tessellation
 {
@@ -27,7 +28,9 @@ internal sealed class Tessellation
 
     public double Tolerance => tolerance;
 
-    /// <summary>Bands one after the other, each beginning where the last one ended, over the same breaks of the outline parameter.</summary>
+    /// <summary>
+    /// Bands one after the other, each beginning where the last one ended, over the same breaks of the outline parameter.
+    /// </summary>
     public Tessellation Add(double[] breaks, params SurfaceBand[] bands)
     {
         double[] along = Along(breaks, bands);

@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace Refinish.Fixtures;
 
-/// <summary>One tape reading with its ±: how it is found among the measurements of a fixture, and how the measurements look when it changes.</summary>
+/// <summary>
+/// One tape reading with its ±: how it is found among the measurements of a fixture, and how the measurements look when it changes.
+/// </summary>
 /// <typeparam name="TMeasurements">The fixture's record of measurements.</typeparam>
 /// <remarks>
 /// When one length follows from others, as the floor's length follows from the mouth's and the two runs, let the change carry it along;
@@ -25,7 +27,9 @@ public sealed record TapeReading<TMeasurements>
     /// <param name="value">Finds the reading.</param>
     /// <param name="with">The measurements with another reading in its place.</param>
     /// <exception cref="ArgumentException">A text or a function is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="plusMinus"/> or <paramref name="spread"/> is outside its range.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="plusMinus"/> or <paramref name="spread"/> is outside its range.
+    /// </exception>
     public TapeReading(string name, Length plusMinus, ReadingSpread spread, Func<TMeasurements, Length> value, Func<TMeasurements, Length, TMeasurements> with)
     {
         Name = Guard.Named(name);

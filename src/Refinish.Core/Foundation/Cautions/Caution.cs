@@ -3,7 +3,10 @@ using System;
 namespace Refinish;
 
 /// <summary>A warning that travels with a result: what can hurt, one plain sentence, who decides, and what it rests on.</summary>
-/// <remarks>A caution never says that something is safe. It adds to, and never replaces, local codes, the product's safety data sheet and licensed practice.</remarks>
+/// <remarks>
+/// A caution never says that something is safe. It adds to, and never replaces, local codes, the product's safety data sheet and
+/// licensed practice.
+/// </remarks>
 public sealed record Caution
 {
     private const Audience Everybody = Audience.Crew | Audience.Customer | Audience.Occupant;
@@ -18,8 +21,9 @@ public sealed record Caution
     /// <param name="concerns">Whom it concerns; somebody at least.</param>
     /// <exception cref="ArgumentException">A text is empty, or <paramref name="code"/> is not lower-case letters and digits in groups
     /// joined by single hyphens.</exception>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="hazard"/> is not a named value, or <paramref name="concerns"/> is nobody or
-    /// somebody unnamed.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="hazard"/> is not a named value, or <paramref name="concerns"/> is nobody or somebody unnamed.
+    /// </exception>
     public Caution(string code, Hazard hazard, string sentence, string decidedBy, Source source, Audience concerns)
     {
         Code = IsKebabCase(Guard.Named(code))

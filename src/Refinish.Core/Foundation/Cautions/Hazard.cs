@@ -2,7 +2,8 @@ namespace Refinish;
 
 /// <summary>What can hurt people in this trade, in the order in which lists of cautions stand: what kills fastest first.</summary>
 /// <remarks>
-/// The order is a judgement, common practice: what can kill within minutes, vapour on somebody alone before all, then what ruins a life slowly, then what hurts.
+/// The order is a judgement, common practice: what can kill within minutes, vapour on somebody alone before all, then what ruins a life
+/// slowly, then what hurts.
 /// </remarks>
 public enum Hazard
 {

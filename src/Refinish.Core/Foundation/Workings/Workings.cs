@@ -37,7 +37,9 @@ public sealed record Workings
     /// <summary>The workings of the parts that the steps rest on.</summary>
     public IReadOnlyList<Workings> Parts { get; }
 
-    /// <summary>The sources of all steps, each once. Figures that a formula was given bring none; a plan adds those of what it was fed.</summary>
+    /// <summary>
+    /// The sources of all steps, each once. Figures that a formula was given bring none; a plan adds those of what it was fed.
+    /// </summary>
     /// <returns>The sources by kind.</returns>
     public Provenance Provenance() => new(AllSteps().Select(step => step.Source));
 

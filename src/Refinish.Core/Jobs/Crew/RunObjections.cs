@@ -5,7 +5,9 @@ using Refinish.Coatings;
 
 namespace Refinish.Jobs;
 
-/// <summary>What stands in the way of coats before any time is looked for: air and surface, cure, cups, volatile organic compounds.</summary>
+/// <summary>
+/// What stands in the way of coats before any time is looked for: air and surface, cure, cups, volatile organic compounds.
+/// </summary>
 internal static class RunObjections
 {
     // In the order in which the spray window and the forecast list their checks.

@@ -10,7 +10,9 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>What was done, on record: what a later claim is judged by. It is compared with the plan, which says what is missing.</summary>
-/// <remarks>It holds no names of customers and no addresses; a shop links it to those by <see cref="Reference"/> in its own books.</remarks>
+/// <remarks>
+/// It holds no names of customers and no addresses; a shop links it to those by <see cref="Reference"/> in its own books.
+/// </remarks>
 public sealed record WarrantyRecord
 {
     private readonly ValueList<double> films = ValueList<double>.Empty;

@@ -52,7 +52,8 @@ internal sealed class PrepWaits(
         Holds(apart ? Id(WorkKind.SpotPrime) : ground, HasRust, builder.Shop.SpotPrimerWait, "spot primer dry");
     }
 
-    // Filler and resin harden on the fixture, which may be colder than its room, as it was warmed; resin is taken to harden as the shop's filler does.
+    // Filler and resin harden on the fixture, which may be colder than its room, as it was warmed; resin is taken to harden as the
+    // shop's filler does.
     private void Hardening()
     {
         double coldest = Math.Min(course.ColdestSurface, part.Min(procedure => surfaces[procedure.Fixture.Id]));

@@ -8,7 +8,9 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>Warms a fixture that is colder than its coating allows, where the air of the room is warm enough, and says how long it takes.</summary>
+/// <summary>
+/// Warms a fixture that is colder than its coating allows, where the air of the room is warm enough, and says how long it takes.
+/// </summary>
 internal static class Warming
 {
     private const double StillAir = 9;
@@ -16,7 +18,10 @@ internal static class Warming
 
     private static readonly Source Method = Source.FromMemory("9 W/(m²·K) for free convection and radiation together; weight from area, usual wall and density unless given");
 
-    /// <summary>The temperature of the surface when it is coated, in kelvins; adds the operation or the objection where it has to be warmed first.</summary>
+    /// <summary>
+    /// The temperature of the surface when it is coated, in kelvins; adds the operation or the objection where it has to be warmed
+    /// first.
+    /// </summary>
     public static double SurfaceOf(Procedure procedure, SiteRoom room, RoomCourse course, WorkBuilder builder)
     {
         double surface = procedure.Fixture.SurfaceKelvins ?? course.ColdestSurface;

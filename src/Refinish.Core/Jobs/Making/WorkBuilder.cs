@@ -180,7 +180,8 @@ internal sealed class WorkBuilder(WorkList work)
             }
         }
 
-        // New grout dries for a day: the fixtures that have it are abraded and filled apart, and hold up no others until the room is tacked off.
+        // New grout dries for a day: the fixtures that have it are abraded and filled apart, and hold up no others until the room is
+        // tacked off.
         Procedure[] grouted = [.. here.Where(PrepWaits.HasNewGrout)];
         Procedure[] others = [.. here.Except(grouted)];
         (Procedure[] Fixtures, string Suffix)[] parts =

@@ -10,7 +10,8 @@ namespace Refinish.Jobs;
 /// <summary>Calls the stages of a plan one after the other and gathers what stands in the way.</summary>
 internal sealed class PlanBuilder(Job job)
 {
-    // Flames and the way of the air are the room's, people who cannot leave are everybody's: what one survey found stops the others as well.
+    // Flames and the way of the air are the room's, people who cannot leave are everybody's: what one survey found stops the others as
+    // well.
     private static readonly (string Whole, Func<Survey, bool> IsFound, string What)[] Shared =
     [
         ("premises", survey => survey.SensitiveOccupantsCannotLeave, "people who must not breathe the vapour cannot leave"),

@@ -4,8 +4,9 @@ using System.Collections.Generic;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// Runs one stage of a plan. What a stage refuses, because a part of the job is outside what its calculation takes, becomes an objection with the refusal's own
-/// words: parameter, value and allowed range. So the guards stand in one place, and a plan never throws.
+/// Runs one stage of a plan. What a stage refuses, because a part of the job is outside what its calculation takes, becomes an
+/// objection with the refusal's own words: parameter, value and allowed range. So the guards stand in one place, and a plan never
+/// throws.
 /// </summary>
 internal static class Stage
 {

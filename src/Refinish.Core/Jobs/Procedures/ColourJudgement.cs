@@ -5,7 +5,9 @@ using Refinish.Films;
 
 namespace Refinish.Jobs;
 
-/// <summary>Whether the coats of a system hide the old colour of a fixture: coats needed against coats planned, or "cannot be judged".</summary>
+/// <summary>
+/// Whether the coats of a system hide the old colour of a fixture: coats needed against coats planned, or "cannot be judged".
+/// </summary>
 public sealed record ColourJudgement
 {
     private ColourJudgement(int planned, ColourHidingPlan? plan)

@@ -6,8 +6,8 @@ using Refinish.Air;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// An exposure that is beyond its limit or cannot be judged, about a room or a person: how far off, and which respirators have an assigned protection
-/// factor that reaches it. It is a screening number; the employer's respiratory protection programme decides.
+/// An exposure that is beyond its limit or cannot be judged, about a room or a person: how far off, and which respirators have an
+/// assigned protection factor that reaches it. It is a screening number; the employer's respiratory protection programme decides.
 /// </summary>
 /// <remarks>
 /// That an exposure which nobody can estimate is taken as immediately dangerous: 29 CFR 1910.134(d)(1)(iii), from memory; NIOSH 2005-100,

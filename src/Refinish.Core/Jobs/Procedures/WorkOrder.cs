@@ -5,7 +5,9 @@ using Refinish.Substrates;
 
 namespace Refinish.Jobs;
 
-/// <summary>The kinds of work in the order of the trade: one table from which keys, labels, places, reasons and cautions are read.</summary>
+/// <summary>
+/// The kinds of work in the order of the trade: one table from which keys, labels, places, reasons and cautions are read.
+/// </summary>
 internal static class WorkOrder
 {
     /// <summary>Why a gun is cleaned between products.</summary>
@@ -191,6 +193,9 @@ internal static class WorkOrder
 
     public static string Label(WorkKind kind) => Of(kind).Label;
 
-    /// <summary>The place of a kind in the order; kinds without one may stand anywhere. Grains fall between coats, so that topcoats share their place.</summary>
+    /// <summary>
+    /// The place of a kind in the order; kinds without one may stand anywhere. Grains fall between coats, so that topcoats share their
+    /// place.
+    /// </summary>
     public static int? Rank(WorkKind kind) => kind == WorkKind.Broadcast ? Of(WorkKind.SprayTopcoat).Place : Of(kind).Place;
 }

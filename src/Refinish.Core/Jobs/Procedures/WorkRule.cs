@@ -3,10 +3,12 @@ using Refinish.Estimating;
 
 namespace Refinish.Jobs;
 
-/// <summary>What the trade says of one kind of work: its place in the order on one fixture, why it stands there, and what that rests on.</summary>
+/// <summary>
+/// What the trade says of one kind of work: its place in the order on one fixture, why it stands there, and what that rests on.
+/// </summary>
 /// <remarks>
-/// The rules that make a procedure follow this order, and a list that a caller changed is held against it: an operation that stands after one
-/// of a later place is an objection.
+/// The rules that make a procedure follow this order, and a list that a caller changed is held against it: an operation that stands
+/// after one of a later place is an objection.
 /// </remarks>
 /// <example><code>
 /// WorkRule mask = WorkRule.Of(WorkKind.Mask);
@@ -48,8 +50,9 @@ public sealed record WorkRule
     public int People { get; internal init; } = 1;
 
     /// <summary>
-    /// Whether somebody stands by outside the room when the shop has people standing by: always where something is sprayed, and where the chemical or the
-    /// promoter used gives off solvent. Other work is watched too when its solvent would bring the closed room to a tenth of its lower flammable limit.
+    /// Whether somebody stands by outside the room when the shop has people standing by: always where something is sprayed, and where
+    /// the chemical or the promoter used gives off solvent. Other work is watched too when its solvent would bring the closed room to a
+    /// tenth of its lower flammable limit.
     /// </summary>
     public bool IsWatched { get; internal init; }
 

@@ -5,7 +5,10 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>What it would take to tear the fixtures out and put new ones in, to hold the refinishing price against.</summary>
-/// <remarks>Give amounts as the customer pays them, sales tax included: the refinishing price is held against them with tax and with the options chosen.</remarks>
+/// <remarks>
+/// Give amounts as the customer pays them, sales tax included: the refinishing price is held against them with tax and with the options
+/// chosen.
+/// </remarks>
 public sealed record ReplacementOffer
 {
     private readonly double discountRate;

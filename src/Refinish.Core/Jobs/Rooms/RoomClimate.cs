@@ -6,8 +6,8 @@ using UnitsNet;
 namespace Refinish.Jobs;
 
 /// <summary>
-/// Air and surface temperature of a room over the job: held at one reading, swinging by day, or by a log. The dew point stays as read, and the
-/// surface keeps its distance from the air.
+/// Air and surface temperature of a room over the job: held at one reading, swinging by day, or by a log. The dew point stays as read,
+/// and the surface keeps its distance from the air.
 /// </summary>
 /// <example><code>
 /// RoomClimate held = RoomClimate.Held(new MoistAir(Temperature.FromDegreesCelsius(22), Ratio.FromPercent(48)), Temperature.FromDegreesCelsius(20));
@@ -65,7 +65,9 @@ public sealed record RoomClimate
     /// <param name="warmest">The warmest time of day, 0 to 24 h after midnight.</param>
     /// <returns>The climate.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="mean"/> is missing.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range, or an hour of the day would be outside −20 to 60 °C.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// An argument is outside its range, or an hour of the day would be outside −20 to 60 °C.
+    /// </exception>
     public static RoomClimate Daily(MoistAir mean, Temperature surface, TemperatureDelta swing, TimeSpan warmest)
     {
         Guard.NotNull(mean);

@@ -8,7 +8,9 @@ using UnitsNet;
 
 namespace Refinish.Jobs;
 
-/// <summary>The climate of one room laid over the days of a job: temperatures by the clock, and the extremes within working hours.</summary>
+/// <summary>
+/// The climate of one room laid over the days of a job: temperatures by the clock, and the extremes within working hours.
+/// </summary>
 internal sealed class RoomCourse
 {
     // Ninety days: the longest wait that a data sheet may give is sixty.

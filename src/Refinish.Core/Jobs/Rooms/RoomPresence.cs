@@ -8,7 +8,10 @@ namespace Refinish.Jobs;
 /// <summary>One stay of one person in one room.</summary>
 internal readonly record struct RoomPresence(int Person, string Room, DateTimeOffset From, DateTimeOffset Until)
 {
-    /// <summary>All stays of a schedule. Of two people at a coat the first sprays and the other stands by outside, as the last does at other work that is watched.</summary>
+    /// <summary>
+    /// All stays of a schedule. Of two people at a coat the first sprays and the other stands by outside, as the last does at other
+    /// work that is watched.
+    /// </summary>
     public static IEnumerable<RoomPresence> Of(CrewSchedule schedule)
     {
         HashSet<string> watched = new(schedule.Work.Operations.Select(operation => operation.Beside).OfType<string>(), StringComparer.Ordinal);

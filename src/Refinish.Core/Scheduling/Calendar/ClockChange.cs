@@ -2,7 +2,9 @@ using System;
 
 namespace Refinish.Scheduling;
 
-/// <summary>An instant from which clocks on site run at another distance from universal time, such as the start of daylight-saving time.</summary>
+/// <summary>
+/// An instant from which clocks on site run at another distance from universal time, such as the start of daylight-saving time.
+/// </summary>
 /// <example><code>
 /// ClockChange spring = new(new DateTimeOffset(2027, 3, 28, 1, 0, 0, TimeSpan.Zero), TimeSpan.FromHours(2));
 /// </code></example>

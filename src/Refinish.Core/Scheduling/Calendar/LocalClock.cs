@@ -5,13 +5,13 @@ using System.Linq;
 namespace Refinish.Scheduling;
 
 /// <summary>
-/// The clock on the wall of the site: how far it runs from universal time at each instant. It is always given by the caller, as an offset, as
-/// offsets by date, or as a time zone; this library reads neither the machine's clock nor its zone.
+/// The clock on the wall of the site: how far it runs from universal time at each instant. It is always given by the caller, as an
+/// offset, as offsets by date, or as a time zone; this library reads neither the machine's clock nor its zone.
 /// </summary>
 /// <remarks>
-/// Durations are counted in universal time, so that the night on which clocks change is 23 or 25 hours long for a film that cures. Only working
-/// hours are read from the wall. A wall time that a change skips stands for the instant of the change; one that comes twice stands for the first.
-/// Changes have to be more than two days apart.
+/// Durations are counted in universal time, so that the night on which clocks change is 23 or 25 hours long for a film that cures. Only
+/// working hours are read from the wall. A wall time that a change skips stands for the instant of the change; one that comes twice
+/// stands for the first. Changes have to be more than two days apart.
 /// </remarks>
 /// <example><code>
 /// LocalClock clock = LocalClock.WithChanges(
@@ -27,7 +27,9 @@ public sealed record LocalClock
         Zone = zone;
     }
 
-    /// <summary>Local time less universal time before the first of <see cref="Changes"/>; zero for a clock that follows a <see cref="Zone"/>.</summary>
+    /// <summary>
+    /// Local time less universal time before the first of <see cref="Changes"/>; zero for a clock that follows a <see cref="Zone"/>.
+    /// </summary>
     public TimeSpan Offset { get; }
 
     /// <summary>The known changes, first to last; none for a clock that never changes or that follows a <see cref="Zone"/>.</summary>
@@ -46,7 +48,9 @@ public sealed record LocalClock
     /// <param name="offset">Local time less universal time before the first change, −14 to 14 h in whole minutes.</param>
     /// <param name="changes">The changes, more than two days apart, in any order.</param>
     /// <returns>The clock.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="offset"/> is outside its range, or two changes are too close.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// <paramref name="offset"/> is outside its range, or two changes are too close.
+    /// </exception>
     public static LocalClock WithChanges(TimeSpan offset, IEnumerable<ClockChange> changes)
     {
         ValueList<ClockChange> sorted = new(Guard.List(changes).OrderBy(change => change.Instant));
@@ -96,7 +100,9 @@ public sealed record LocalClock
 
     /// <summary>The instant at which the clock on site shows a wall time.</summary>
     /// <param name="wall">The wall time; its kind does not matter.</param>
-    /// <returns>The instant with the local offset; the instant of the change for a skipped time, the first of two for one that comes twice.</returns>
+    /// <returns>
+    /// The instant with the local offset; the instant of the change for a skipped time, the first of two for one that comes twice.
+    /// </returns>
     public DateTimeOffset WhenShowing(DateTime wall)
     {
         DateTimeOffset asUniversal = new(DateTime.SpecifyKind(wall, DateTimeKind.Unspecified), TimeSpan.Zero);

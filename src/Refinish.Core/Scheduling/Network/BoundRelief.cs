@@ -2,7 +2,9 @@ using System;
 
 namespace Refinish.Scheduling;
 
-/// <summary>One bound that takes part in a <see cref="TemporalConflict"/>, and the least by which it alone would have to give way.</summary>
+/// <summary>
+/// One bound that takes part in a <see cref="TemporalConflict"/>, and the least by which it alone would have to give way.
+/// </summary>
 /// <param name="Constraint">The constraint whose bound it is.</param>
 /// <param name="IsMaximum">Whether its most time is meant; otherwise its least.</param>
 /// <param name="By">The least change of this bound alone after which the whole network holds: that much more for a most time, that much

@@ -14,7 +14,10 @@ internal sealed class TemporalKernel(int points, int[] from, int[] to, long[] we
 
     public int Edges => weight.Length;
 
-    /// <summary>Bellman–Ford from one point, forwards along the edges or backwards; <paramref name="via"/> gets the last edge of each shortest path.</summary>
+    /// <summary>
+    /// Bellman–Ford from one point, forwards along the edges or backwards; <paramref name="via"/> gets the last edge of each shortest
+    /// path.
+    /// </summary>
     public long[] Distances(int origin, bool backwards, int[]? via = null, int without = -1)
     {
         long[] distance = new long[points];
@@ -52,8 +55,9 @@ internal sealed class TemporalKernel(int points, int[] from, int[] to, long[] we
     }
 
     /// <summary>
-    /// The negative cycle with the fewest edges. Among cycles of at most k edges the shortest walk from a point back to itself is looked for,
-    /// for growing k; the first that is negative visits no point twice, because one of its parts would otherwise be a shorter one.
+    /// The negative cycle with the fewest edges. Among cycles of at most k edges the shortest walk from a point back to itself is
+    /// looked for, for growing k; the first that is negative visits no point twice, because one of its parts would otherwise be a
+    /// shorter one.
     /// </summary>
     public int[] ShortestNegativeCycle()
     {

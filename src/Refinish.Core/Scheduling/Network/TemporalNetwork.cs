@@ -9,10 +9,10 @@ namespace Refinish.Scheduling;
 /// and otherwise the shortest set of bounds that contradict each other with the least relief of each that cures it.
 /// </summary>
 /// <remarks>
-/// A simple temporal network. Each bound is an edge of the distance graph, t(v) ≤ t(u) + w; the network holds if and only if that graph has no
-/// negative cycle; with d the shortest distance, latest = d(origin, j) and earliest = −d(j, origin).
-/// Source: Dechter, Meiri and Pearl, Temporal constraint networks, Artificial Intelligence 49 (1991), section 3.
-/// Times are kept in ticks of 100 ns, so that no sum is rounded.
+/// A simple temporal network. Each bound is an edge of the distance graph, t(v) ≤ t(u) + w; the network holds if and only if that graph
+/// has no negative cycle; with d the shortest distance, latest = d(origin, j) and earliest = −d(j, origin). Source: Dechter, Meiri and
+/// Pearl, Temporal constraint networks, Artificial Intelligence 49 (1991), section 3. Times are kept in ticks of 100 ns, so that no sum
+/// is rounded.
 /// </remarks>
 /// <example><code>
 /// TemporalNetwork network = new(
@@ -91,7 +91,9 @@ public sealed record TemporalNetwork
         return Time(new Graph(Points, Constraints).Kernel.Distances(Index(from, nameof(from)), backwards: false)[target], 1);
     }
 
-    /// <summary>The same network with one point held at its earliest: the latest times and slacks are then those of the critical-path method.</summary>
+    /// <summary>
+    /// The same network with one point held at its earliest: the latest times and slacks are then those of the critical-path method.
+    /// </summary>
     /// <param name="last">Name of the point at which everything is done.</param>
     /// <returns>A network with one more bound.</returns>
     /// <exception cref="ArgumentException">The point is not listed, is the origin, or has no earliest time.</exception>

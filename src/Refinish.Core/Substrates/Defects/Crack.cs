@@ -32,7 +32,9 @@ public sealed record Crack : Defect
     /// <param name="depth">Depth of the opened groove, at least 1 µm and at most 50 mm.</param>
     /// <param name="movesUnderLoad">Whether its edges move when somebody steps beside it.</param>
     /// <param name="profile">Cross-section of the opened groove.</param>
-    /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range or <paramref name="profile"/> is not a named value.</exception>
+    /// <exception cref="System.ArgumentOutOfRangeException">
+    /// A size is outside its range or <paramref name="profile"/> is not a named value.
+    /// </exception>
     public Crack(Length length, Length width, Length depth, bool movesUnderLoad, GrooveProfile profile)
         : base(DefectKind.Crack, "crack")
     {

@@ -10,7 +10,9 @@ public sealed record PeelingCoat : Defect
     /// <summary>Records it.</summary>
     /// <param name="area">Area of the old coat that has to be judged, more than 0 and at most 100 m².</param>
     /// <param name="adhesion">Worst grade found by a cross-cut tape test; <see langword="null"/> when not tested.</param>
-    /// <exception cref="System.ArgumentOutOfRangeException"><paramref name="area"/> is outside its range or <paramref name="adhesion"/> is not a named value.</exception>
+    /// <exception cref="System.ArgumentOutOfRangeException">
+    /// <paramref name="area"/> is outside its range or <paramref name="adhesion"/> is not a named value.
+    /// </exception>
     public PeelingCoat(Area area, AdhesionGrade? adhesion) : base(DefectKind.PeelingCoat, "peeling coat")
     {
         this.area = Guard.Within(area, Bounds.Positive(Measure.Area, 100));

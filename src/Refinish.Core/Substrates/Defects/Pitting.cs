@@ -2,7 +2,10 @@ using UnitsNet;
 
 namespace Refinish.Substrates;
 
-/// <summary>Many small pits over an area, as acid cleaners and standing drips leave them: V = A s h, taken as flat-bottomed, which errs to more filler.</summary>
+/// <summary>
+/// Many small pits over an area, as acid cleaners and standing drips leave them: V = A s h, taken as flat-bottomed, which errs to more
+/// filler.
+/// </summary>
 /// <example><code>
 /// Pitting pits = new(Area.FromSquareCentimeters(300), Length.FromMillimeters(0.3), Ratio.FromPercent(20));
 /// Volume hollow = pits.CavityVolume;   // 1800 mm³

@@ -3,7 +3,9 @@ using UnitsNet;
 
 namespace Refinish.Substrates;
 
-/// <summary>A spot of rust, ground to bright metal with a margin; margin and depth of the grinding come from the <see cref="FillerPolicy"/>.</summary>
+/// <summary>
+/// A spot of rust, ground to bright metal with a margin; margin and depth of the grinding come from the <see cref="FillerPolicy"/>.
+/// </summary>
 public sealed record RustSpot : Defect
 {
     private static readonly Source Cut = Source.Derived("disc cut out with a margin; margin and depth are the filler policy's");

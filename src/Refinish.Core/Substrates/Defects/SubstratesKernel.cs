@@ -3,7 +3,8 @@ using System;
 namespace Refinish.Substrates;
 
 /// <summary>
-/// Cavities and filler in SI. Symbols: a mouth radius, h depth, l length, w width (m); V volume (m³); o overfill, s shrinkage, c waste (fractions).
+/// Cavities and filler in SI. Symbols: a mouth radius, h depth, l length, w width (m); V volume (m³); o overfill, s shrinkage, c waste
+/// (fractions).
 /// </summary>
 internal static class SubstratesKernel
 {
@@ -20,7 +21,9 @@ internal static class SubstratesKernel
     /// <summary>V = π (d/2 + m)² h: a round place ground out with a margin m all round.</summary>
     public static Num GroundOut(Num diameter, Num margin, Num depth) => Num.Pi * Num.Square((diameter / 2) + margin) * depth;
 
-    /// <summary>V = t (A + P f / 2 + π f² / 3), a skim of thickness t that runs out to nothing over the width f around a convex patch.</summary>
+    /// <summary>
+    /// V = t (A + P f / 2 + π f² / 3), a skim of thickness t that runs out to nothing over the width f around a convex patch.
+    /// </summary>
     public static Num FeatheredSkim(Num length, Num width, Num thickness, Num feather) =>
         thickness * ((length * width) + (2 * (length + width) * feather / 2) + (Num.Pi * Num.Square(feather) / 3));
 

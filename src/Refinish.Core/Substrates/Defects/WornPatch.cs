@@ -29,7 +29,9 @@ public sealed record WornPatch : Defect
     /// <param name="width">Shorter extent, more than 0 and at most <paramref name="length"/>.</param>
     /// <param name="depth">Deepest point; at least 1 µm and at most half of <paramref name="width"/>.</param>
     /// <param name="profile">How it falls to the deepest point.</param>
-    /// <exception cref="System.ArgumentOutOfRangeException">A size is outside its range or <paramref name="profile"/> is not a named value.</exception>
+    /// <exception cref="System.ArgumentOutOfRangeException">
+    /// A size is outside its range or <paramref name="profile"/> is not a named value.
+    /// </exception>
     public WornPatch(Length length, Length width, Length depth, BowlProfile profile)
         : base(DefectKind.WornPatch, "worn patch")
     {

@@ -8,8 +8,9 @@ namespace Refinish.Substrates;
 
 /// <summary>Which materials agree with what was observed, and which aid would tell those that are left apart.</summary>
 /// <remarks>
-/// Materials are ranked by what speaks against them, fewest first, then by what speaks for them. The signs are common practice and can mislead: an old
-/// coat answers the solvent for itself and hides look and edge; acrylic and gelcoat are both backed with glass fibre. One material left is still no proof.
+/// Materials are ranked by what speaks against them, fewest first, then by what speaks for them. The signs are common practice and can
+/// mislead: an old coat answers the solvent for itself and hides look and edge; acrylic and gelcoat are both backed with glass fibre.
+/// One material left is still no proof.
 /// </remarks>
 /// <example><code>
 /// MaterialIdentification tub = new(["I-01", "I-03"]);

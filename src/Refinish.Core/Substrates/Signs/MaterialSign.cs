@@ -5,7 +5,9 @@ using Refinish.Fixtures;
 
 namespace Refinish.Substrates;
 
-/// <summary>One observation and what it says about the material: for which it speaks and against which. It is a hint and never a proof.</summary>
+/// <summary>
+/// One observation and what it says about the material: for which it speaks and against which. It is a hint and never a proof.
+/// </summary>
 /// <example><code>
 /// MaterialSign sticks = MaterialSigns.Generic.First(sign => sign.Code == "I-01");
 /// </code></example>

@@ -6,7 +6,9 @@ using static Refinish.Substrates.IdentificationAid;
 
 namespace Refinish.Substrates;
 
-/// <summary>The usual signs by which the trade tells materials apart: common practice without a source, to be completed by a shop's own.</summary>
+/// <summary>
+/// The usual signs by which the trade tells materials apart: common practice without a source, to be completed by a shop's own.
+/// </summary>
 public static class MaterialSigns
 {
     private static readonly Source Practice = Source.CommonPractice("telling fixture materials apart on site; data sheets and makers' marks go first");
