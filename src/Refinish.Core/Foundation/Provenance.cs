@@ -7,7 +7,10 @@ namespace Refinish;
 /// <summary>
 /// What a result rests on: its sources, each once, by kind. An application shows with it how much is invented or recalled.
 /// </summary>
-/// <remarks>It counts sources and not their weight: one invented figure can carry more of a price than twenty published ones.</remarks>
+/// <remarks>
+/// It counts sources and not their weight: one invented figure can carry more of a price than twenty published ones. Nor does it know of
+/// inputs: a default that was left as it is, such as the delivered share of a fan, counts by the formula it enters.
+/// </remarks>
 /// <example><code>
 /// Provenance behind = new WetFilm(Length.FromMicrometers(30), Ratio.FromPercent(40)).Workings().Provenance();
 /// int invented = behind.Of(SourceKind.Invented).Count;   // 0

@@ -152,8 +152,9 @@ public sealed class JobPlan
 
     /// <summary>
     /// What the plan rests on: the sources of every step of its <see cref="Workings"/>, of its verdicts, conditions, cautions and
-    /// comparisons, and of what it was fed: kinds of work, labour standards, products and their times. Prices, wages and readings carry
-    /// none: they are the caller's.
+    /// comparisons, and of what it was fed: kinds of work, labour standards, products and their times. Prices, wages, readings
+    /// and the settings of the gun have no source of their own, so that invented ones among them, as in <see cref="Shop.Generic"/>, are
+    /// not counted.
     /// </summary>
     public Provenance Provenance => field ??= new Provenance(PlanSources.Of(this));
 
